@@ -1,0 +1,66 @@
+import type { Path, Span } from '../document/types.ts';
+import type { Grade, SourceKey } from '../provenance/types.ts';
+
+/** A figure as shown: nominal value, 95 % range, grade, method and sources. Unrounded. */
+export interface Figure {
+  readonly value: number; readonly unit: string; readonly low: number; readonly high: number; readonly skewed: boolean;
+  readonly grade: Grade; readonly method: string; readonly sources: readonly SourceKey[];
+}
+export type FigureName = 'strength' | 'volume' | 'mass' | 'ethanol' | 'sugar' | 'acidity' | 'ph' | 'density' | 'brix' | 'temperature' | 'dilution' | 'energy' | 'cost';
+/** Preps and stages carry further names: `pressure`, `overrun`, `foam_volume`, `dose`, `meeting_temperature`, `ice_left`, `freezing_point` … */
+export type Figures = Readonly<Record<string, Figure>>;
+
+export interface Balance { readonly drink: number; readonly melt: number; readonly ice: number; readonly vessel: number; readonly air: number; readonly mixing: number }
+export interface Stage { readonly step: string; readonly path: Path; readonly figures: Figures; readonly balance_kJ?: Balance }
+export interface PrepReading {
+  readonly name: string; readonly method: string; readonly figures: Figures; readonly yield: Figure; readonly ready_after: string; readonly stages: readonly Stage[];
+  /** what the finished liquid looks like through 10 mm, #rrggbb, and how cloudy (0 clear … 3 opaque) */
+  readonly colour: string; readonly turbidity: number;
+  /** for the drawing: vessel kind and what stands in it bottom to top, in mL */
+  readonly vessel: 'jar' | 'bottle' | 'pan' | 'siphon' | 'tray' | 'freezer box';
+  /** names of preps it takes from, with the amount in mL */
+  readonly takes: readonly { readonly prep: string; readonly mL: number }[];
+}
+export interface Layer { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly from_mm: number; readonly to_mm: number; readonly colour: string; readonly turbidity: number; readonly mL: number; readonly strength: number | null }
+export interface GlassIce { readonly kind: string; readonly count: number; readonly mass_g: number; readonly size_mm: number | null; readonly clear: boolean; readonly from_mm: number; readonly to_mm: number }
+export interface GlassReading {
+  readonly name: string; readonly brim_mL: number; readonly washline_mm: number; readonly liquid_mm: number;
+  /** inner radius by height, [mm, mm] from the floor up to the brim; above the brim it goes on as a cylinder */
+  readonly profile: readonly (readonly [number, number])[];
+  /** outer dimensions for the drawing */
+  readonly base_mm: number; readonly wall_mm: number; readonly stem_mm: number; readonly foot_mm: number;
+  readonly layers: readonly Layer[]; readonly ice: readonly GlassIce[];
+  readonly garnish: readonly string[];
+  readonly washline: Figure;
+}
+export interface Allergen { readonly group: string; readonly from: Path; readonly certain: boolean; readonly hidden: boolean }
+export interface Assumed { readonly key: string; readonly value: number | string; readonly unit: string; readonly low: number | null; readonly high: number | null; readonly grade: Grade; readonly source: SourceKey; readonly where: Place; readonly say: string }
+export interface Place { readonly path: Path; readonly span?: Span; readonly line?: number; readonly column?: number; readonly file?: string }
+
+export type Severity = 'stop' | 'warn' | 'note';
+export interface Margin { readonly value: number; readonly low: number; readonly high: number; readonly unit: string }
+/** What the engine says of a limit: numbers and keys; the sentence is in `messages/`. */
+export interface Finding {
+  readonly code: string; readonly severity: Severity; readonly where: Place;
+  readonly margin?: Margin; readonly odds?: number;
+  /** fill the sentence `finding.<code>.<severity>`, else `finding.<code>` */
+  readonly words: Readonly<Record<string, string | number>>;
+  /** `remedy.<key>` is the sentence; each splice inserts the filled text of `remedy.<key>.<n>` or, with `literal`, the text itself */
+  readonly remedy?: { readonly key: string; readonly words: Readonly<Record<string, string | number>>; readonly splices: readonly { readonly from: number; readonly to: number; readonly key?: string; readonly literal?: string }[] };
+  readonly sources: readonly SourceKey[];
+}
+export interface WhyInput { readonly key: string; readonly value: number; readonly unit: string; readonly low: number; readonly high: number; readonly grade: Grade; readonly source: SourceKey; readonly slope: number; readonly share: number }
+export interface Why { readonly figure: string; readonly method: string; readonly sources: readonly SourceKey[]; readonly inputs: readonly WhyInput[] }
+
+export interface Reading {
+  readonly drink: string; readonly variant: string | null; readonly partial: boolean;
+  readonly figures: Figures; readonly stages: readonly Stage[]; readonly preps: Readonly<Record<string, PrepReading>>;
+  readonly glass: GlassReading | null;
+  readonly standard_drinks: Readonly<Record<'US' | 'UK' | 'AU', number>>;
+  readonly allergens: readonly Allergen[];
+  readonly vegan: boolean; readonly vegetarian: boolean;
+  /** lines that keep it from being vegan or vegetarian, or leave it open */
+  readonly diet: readonly { readonly path: Path; readonly vegan: 'no' | 'check'; readonly vegetarian: 'yes' | 'no' | 'check' }[];
+  readonly assumed: readonly Assumed[]; readonly findings: readonly Finding[]; readonly accepted: readonly Finding[];
+  readonly why?: Why;
+}
