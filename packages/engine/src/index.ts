@@ -2,3 +2,4 @@ export type * from './provenance/types.ts';
 export type * from './document/types.ts';
 export type * from './reading/types.ts';
 export type * from './larder/types.ts';
+export * from './matter/constituents.ts';
