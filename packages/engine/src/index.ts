@@ -3,3 +3,4 @@ export type * from './document/types.ts';
 export type * from './reading/types.ts';
 export type * from './larder/types.ts';
 export * from './matter/constituents.ts';
+export * from './liquids/index.ts';

@@ -1,0 +1,128 @@
+import heat from '../../../../data/physics/heat-capacity.json' with { type: 'json' };
+import excess from '../../../../data/physics/excess-enthalpy.json' with { type: 'json' };
+import { at, CONSTITUENTS } from '../matter/constituents.ts';
+import type { Constituent } from '../matter/constituents.ts';
+
+const WATER = at.water, ETHANOL = at.ethanol;
+const N = CONSTITUENTS.length;
+const M_WATER = 18.0153, M_ETHANOL = 46.069;
+const CP_WATER = Float64Array.from(heat.water.cp);
+const CP_ETHANOL = Float64Array.from(heat.ethanol.cp);
+const MIX = heat.mixing.cp.map((row) => Float64Array.from(row)) as readonly Float64Array[];
+const CONST = new Float64Array(N);
+const SLOPE = new Float64Array(N);
+const rows = heat.constituents as Readonly<Partial<Record<Constituent, { readonly cp: readonly number[] }>>>;
+for (const name of CONSTITUENTS) {
+  const row = rows[name];
+  if (row) { CONST[at[name]] = row.cp[0]!; SLOPE[at[name]] = row.cp[1]!; }
+}
+const ORDER = CP_WATER.length;
+/** Heat capacity of the last block as J/K in powers of u = (t - 25)/100, and H_E as J. */
+const CAPACITY = new Float64Array(ORDER);
+const L = excess.bcd.map(([b, c, d]) => b! + c! * 298.15 + d! * 298.15 * 298.15);
+
+/**
+ * Heat of mixing ethanol and water at 25 °C.
+ * @param moleFraction ethanol over ethanol + water in mol, 0..1
+ * @returns J per mol of mixture, negative: it warms; spread about 5 % (measurements differ by that)
+ * @source larkin1975 eq. 1
+ */
+export function excessEnthalpyAt25(moleFraction: number): number {
+  const x = moleFraction;
+  const root = Math.sqrt(x);
+  const x15 = x * root;
+  return x * (1 - x) * (L[0]! + root * L[1]! + x15 * (L[2]! + x * (L[3]! + x * x * L[4]!)));
+}
+
+/** Fills CAPACITY for this block and returns the excess enthalpy in J. */
+function expand(block: Float64Array, offset: number): number {
+  const water = block[offset + WATER]!, ethanol = block[offset + ETHANOL]!;
+  for (let k = 0; k < ORDER; k++) CAPACITY[k] = water * CP_WATER[k]!;
+  let fixed = 0, sloped = 0;
+  for (let i = ETHANOL + 1; i < N; i++) {
+    const grams = block[offset + i]!;
+    if (grams === 0) continue;
+    fixed += grams * CONST[i]!;
+    sloped += grams * SLOPE[i]!;
+  }
+  CAPACITY[0]! += fixed;
+  CAPACITY[1]! += sloped;
+  if (ethanol === 0) return 0;
+  for (let k = 0; k < CP_ETHANOL.length; k++) CAPACITY[k]! += ethanol * CP_ETHANOL[k]!;
+  if (water === 0) return 0;
+  const solvent = water + ethanol;
+  const p = ethanol / solvent;
+  const weight = (water * ethanol) / solvent;
+  for (let j = 0; j < MIX.length; j++) {
+    const row = MIX[j]!;
+    CAPACITY[j]! += weight * (row[0]! + p * (row[1]! + p * (row[2]! + p * row[3]!)));
+  }
+  const mol = water / M_WATER + ethanol / M_ETHANOL;
+  return mol * excessEnthalpyAt25(ethanol / M_ETHANOL / mol);
+}
+
+function capacityAt(u: number): number {
+  let sum = 0;
+  for (let k = ORDER - 1; k >= 0; k--) sum = sum * u + CAPACITY[k]!;
+  return sum;
+}
+
+function heatTo(u: number): number {
+  let sum = 0;
+  for (let k = ORDER - 1; k >= 0; k--) sum = sum * u + CAPACITY[k]! / (k + 1);
+  return 100 * u * sum;
+}
+
+/**
+ * Heat capacity of a liquid mixture.
+ * @param block grams by constituent from `offset`
+ * @param celsius -40..100 °C; beyond, held at the ends
+ * @returns J/K; fats as melted, no phase change
+ * @source melinder2010 ethanol-water table; laliberte2009 eq. 8; llano2005 after Bubnik; choi-okos1986 table 2
+ */
+export function heatCapacity(block: Float64Array, offset: number, celsius: number): number {
+  expand(block, offset);
+  return capacityAt((held(celsius) - 25) / 100);
+}
+
+/** Below -40 and above 100 °C the capacity stays what it is there. */
+function held(celsius: number): number {
+  return celsius < -40 ? -40 : celsius > 100 ? 100 : celsius;
+}
+
+function enthalpyNow(celsius: number): number {
+  const t = held(celsius);
+  const u = (t - 25) / 100;
+  return t === celsius ? heatTo(u) : heatTo(u) + capacityAt(u) * (celsius - t);
+}
+
+/**
+ * Enthalpy of a liquid mixture against pure liquid water, pure ethanol and each solute in solution at 25 °C: heat of mixing of ethanol and
+ * water at 25 °C, then the heat capacity of the mixture from there. Mixing at constant enthalpy so gives the warming.
+ * @param block grams by constituent from `offset`
+ * @param celsius any; meant for -40..100 °C
+ * @returns J; 0 for an empty block
+ * @source larkin1975 eq. 1 at 25 °C only; melinder2010; laliberte2009
+ */
+export function enthalpy(block: Float64Array, offset: number, celsius: number): number {
+  return expand(block, offset) + enthalpyNow(celsius);
+}
+
+/**
+ * Temperature of a liquid mixture that holds this enthalpy: the inverse of `enthalpy`.
+ * @param block grams by constituent from `offset`
+ * @param enthalpy_J as `enthalpy` counts it
+ * @param guess °C to start from
+ * @returns °C within 1e-9; NaN for an empty block
+ * @source none - inverse of `enthalpy`
+ */
+export function temperatureOf(block: Float64Array, offset: number, enthalpy_J: number, guess = 20): number {
+  const target = enthalpy_J - expand(block, offset);
+  let t = guess;
+  for (let i = 0; i < 30; i++) {
+    const step = (enthalpyNow(t) - target) / capacityAt((held(t) - 25) / 100);
+    t -= step;
+    if (Math.abs(step) < 1e-9) return t;
+  }
+  return Number.isFinite(t) ? t : NaN;
+}

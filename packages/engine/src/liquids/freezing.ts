@@ -1,0 +1,136 @@
+import table from '../../../../data/physics/activity.json' with { type: 'json' };
+import { at, CONSTITUENTS } from '../matter/constituents.ts';
+import type { Constituent } from '../matter/constituents.ts';
+
+const WATER = at.water;
+const N = CONSTITUENTS.length;
+const M_WATER = table.water_g_per_mol;
+const LN10 = Math.log(10);
+const C = Float64Array.from(table.log10_aw_by_depression);
+/** Mole per gram of particles; 0 for what does not lower the freezing point. */
+const PER_G = new Float64Array(N);
+/** Five coefficients, the end of the fit and ln(aw/xw) there, by constituent. */
+const FIT = new Float64Array(7 * N);
+const rows = table.constituents as Readonly<Partial<Record<Constituent, { readonly g_per_mol: number; readonly coef: readonly number[]; readonly to: number }>>>;
+for (const name of CONSTITUENTS) {
+  const row = rows[name];
+  if (!row) continue;
+  PER_G[at[name]] = 1 / row.g_per_mol;
+  const k = 7 * at[name];
+  FIT.set(row.coef, k);
+  FIT[k + 5] = row.to;
+  FIT[k + 6] = excessAt(k, row.to);
+}
+
+function excessAt(k: number, x: number): number {
+  return x * x * (FIT[k]! + x * (FIT[k + 1]! + x * (FIT[k + 2]! + x * (FIT[k + 3]! + x * FIT[k + 4]!))));
+}
+
+/** ln of the water activity with this much of the block's water liquid: product of the binaries at the same mol per kg of water. */
+function lnActivity(block: Float64Array, offset: number, water_g: number): number {
+  const water = water_g / M_WATER;
+  let sum = 0;
+  for (let i = 1; i < N; i++) {
+    const per = PER_G[i]!;
+    if (per === 0) continue;
+    const grams = block[offset + i]!;
+    if (grams === 0) continue;
+    const mol = grams * per;
+    const x = mol / (mol + water);
+    const k = 7 * i;
+    sum += Math.log(1 - x) + (x < FIT[k + 5]! ? excessAt(k, x) : FIT[k + 6]!);
+  }
+  return sum;
+}
+
+/**
+ * Water activity of a mixture: the product of what each solute alone would give at its mol per kg of water.
+ * @param block grams by constituent from `offset`
+ * @returns 0..1, at the freezing point (25 °C differs by less than 0.01 below 50 % solutes); 1 for water, 0 without water
+ * @source ross1975 eq. 3; crc-solutions fits
+ */
+export function waterActivity(block: Float64Array, offset: number): number {
+  const water = block[offset + WATER]!;
+  return water > 0 ? Math.exp(lnActivity(block, offset, water)) : 0;
+}
+
+/** log10 aw of ice against supercooled water at `f` K below 0 °C. */
+function logIce(f: number): number {
+  let sum = 0;
+  for (let k = C.length - 1; k >= 0; k--) sum = (sum + C[k]!) * f;
+  return sum;
+}
+
+function slopeIce(f: number): number {
+  let sum = 0;
+  for (let k = C.length - 1; k >= 0; k--) sum = sum * f + (k + 1) * C[k]!;
+  return sum;
+}
+
+/** Lowest freezing point that is given, °C. */
+const LOWEST_C = -120;
+
+function depression(log10aw: number): number {
+  if (log10aw >= 0) return 0;
+  let f = log10aw / C[0]!;
+  if (f > -LOWEST_C) f = -LOWEST_C;
+  for (let i = 0; i < 30; i++) {
+    const step = (logIce(f) - log10aw) / slopeIce(f);
+    f -= step;
+    if (f > -LOWEST_C) return -LOWEST_C;
+    if (Math.abs(step) < 1e-10) break;
+  }
+  return f;
+}
+
+/**
+ * At what temperature does ice begin to form in this mixture?
+ * @param block grams by constituent from `offset`
+ * @returns °C, 0 for pure water; -120 where there is no water or less than freezes above that. Within 0.4 K for ethanol up to 60 % by
+ * mass of the water phase, 0.1 K for sugars up to their fits; beyond a fit its last activity coefficient is kept
+ * @source clegg-aw eq. 1; ross1975 eq. 3; crc-solutions fits
+ */
+export function freezingPoint(block: Float64Array, offset: number): number {
+  const water = block[offset + WATER]!;
+  return water > 0 ? -depression(lnActivity(block, offset, water) / LN10) : LOWEST_C;
+}
+
+/**
+ * How much of the water is ice when the mixture has come to rest at this temperature, everything else staying in the liquid?
+ * @param block grams by constituent from `offset`, all water still liquid in it
+ * @param celsius -60..0 °C
+ * @returns g of ice, 0 at and above the freezing point; less than 1e-9 of the water off
+ * @source ross1975 eq. 3; clegg-aw eq. 1, solved for the water left
+ */
+export function iceAt(block: Float64Array, offset: number, celsius: number): number {
+  const all = block[offset + WATER]!;
+  if (!(all > 0) || celsius >= 0) return 0;
+  const target = logIce(-celsius) * LN10;
+  let off = lnActivity(block, offset, all) - target;
+  if (off <= 0) return 0;
+  if (lnActivity(block, offset, all * 1e-9) === 0) return all;
+  // ln aw goes roughly as -1/water: steps are taken in 1/water, kept inside the bracket
+  let low = 0, high = all, w = all;
+  for (let i = 0; i < 80; i++) {
+    const h = w * (1 - 1e-6);
+    const slope = (off - (lnActivity(block, offset, h) - target)) / (1 / w - 1 / h);
+    let next = 1 / (1 / w - off / slope);
+    if (!(next > low && next < high)) next = (low + high) / 2;
+    const moved = Math.abs(next - w);
+    w = next;
+    if (moved < 1e-10 * all) break;
+    off = lnActivity(block, offset, w) - target;
+    if (off > 0) high = w; else low = w;
+  }
+  return all - w;
+}
+
+/**
+ * The same as a share of the water.
+ * @returns 0..1; 0 without water
+ * @source ross1975 eq. 3; clegg-aw eq. 1
+ */
+export function iceShare(block: Float64Array, offset: number, celsius: number): number {
+  const all = block[offset + WATER]!;
+  return all > 0 ? iceAt(block, offset, celsius) / all : 0;
+}

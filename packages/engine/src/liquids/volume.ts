@@ -1,0 +1,107 @@
+import table from '../../../../data/physics/volumes.json' with { type: 'json' };
+import { at, CONSTITUENTS } from '../matter/constituents.ts';
+import type { Constituent } from '../matter/constituents.ts';
+import { densityOfEthanolWaterAnywhere } from './ethanol-water-density.ts';
+import { volumeOfSucrose } from './sucrose-density.ts';
+
+const WATER = at.water, ETHANOL = at.ethanol, SUCROSE = at.sucrose;
+const N = CONSTITUENTS.length;
+/** phi0, phi1, phi2, end of the fit, by constituent. */
+const PHI = new Float64Array(4 * N);
+/** 1 where the constituent is dissolved among small molecules and so counts in the concentration. */
+const SOLUTE = new Uint8Array(N);
+/** 1 where the volume follows sucrose's with temperature. */
+const LIKE_SUCROSE = new Uint8Array(N);
+
+const rows = table.constituents as Readonly<Partial<Record<Constituent, { readonly phi: readonly number[]; readonly to: number }>>>;
+const concentrated: readonly Constituent[] = [
+  'sucrose', 'glucose', 'fructose', 'lactose', 'maltose', 'other_sugars', 'polyols', 'citric', 'malic', 'tartaric', 'lactic', 'acetic',
+  'phosphoric', 'ascorbic', 'quinic', 'succinic', 'other_acid', 'other_solubles',
+];
+for (const name of CONSTITUENTS) {
+  const row = rows[name];
+  if (row) PHI.set([row.phi[0]!, row.phi[1]!, row.phi[2]!, row.to], 4 * at[name]);
+}
+for (const name of concentrated) { SOLUTE[at[name]] = 1; LIKE_SUCROSE[at[name]] = 1; }
+
+const FAT = at.fat;
+/** Melted fat swells by 0.417 57 kg/m³ per K of 917.2. @source choi-okos1986 table 2 */
+const FAT_PER_K = 4.96e-4;
+
+/**
+ * Grams in a block.
+ * @param block grams by constituent from `offset`
+ * @returns g
+ * @source none - definition
+ */
+export function massOf(block: Float64Array, offset: number): number {
+  let sum = 0;
+  for (let i = 0; i < N; i++) sum += block[offset + i]!;
+  return sum;
+}
+
+/**
+ * What volume does a mixture fill at this temperature? Ethanol and water contract as in the alcoholometric formula; each dissolved
+ * sugar, polyol and acid adds its apparent volume at the concentration of all of them in the water; the rest adds its own volume.
+ * Gas in solution, air and ice are not counted.
+ * @param block grams by constituent from `offset`
+ * @param celsius -20..80 °C; beyond, slopes go on (see `densityOfEthanolWaterAnywhere`)
+ * @returns mL; 0 for an empty block
+ * @source oiml-r22 general formula; sps4 eq. 1; crc-solutions fits; choi-okos1986 table 2
+ */
+export function volume(block: Float64Array, offset: number, celsius: number): number {
+  const water = block[offset + WATER]!, ethanol = block[offset + ETHANOL]!, sucrose = block[offset + SUCROSE]!;
+  const solvent = water + ethanol;
+  let sum = 0;
+  if (solvent > 0) sum = (1000 * solvent) / densityOfEthanolWaterAnywhere(ethanol / solvent, celsius);
+  let solutes = 0;
+  for (let i = SUCROSE; i < N; i++) if (SOLUTE[i] === 1) solutes += block[offset + i]!;
+  const w = solutes > 0 ? solutes / (solutes + water) : 0;
+  // below the range of the sucrose table the small volumes are taken as at its end
+  const swell = celsius === 20 || solutes === 0 ? 0 : volumeOfSucrose(w, celsius) - volumeOfSucrose(w, 20);
+  if (sucrose !== 0) sum += sucrose * volumeOfSucrose(w, celsius);
+  for (let i = SUCROSE + 1; i < N; i++) {
+    const grams = block[offset + i]!;
+    if (grams === 0) continue;
+    const k = 4 * i;
+    const c = w < PHI[k + 3]! ? w : PHI[k + 3]!;
+    let each = PHI[k]! + c * (PHI[k + 1]! + c * PHI[k + 2]!);
+    if (LIKE_SUCROSE[i] === 1) each += swell;
+    else if (i === FAT) each *= 1 + FAT_PER_K * (celsius - 20);
+    sum += grams * each;
+  }
+  return sum;
+}
+
+/**
+ * What volume does a mixture fill at 20 °C, the temperature at which every measure in mL is meant?
+ * @param block grams by constituent from `offset`
+ * @returns mL
+ * @source oiml-r22 general formula; sps4 eq. 1; crc-solutions fits; choi-okos1986 table 2
+ */
+export function volumeAt20(block: Float64Array, offset: number): number {
+  return volume(block, offset, 20);
+}
+
+/**
+ * How dense is a mixture?
+ * @param block grams by constituent from `offset`
+ * @param celsius as in `volume`
+ * @returns g/mL (true density); NaN for an empty block
+ * @source oiml-r22 general formula; sps4 eq. 1; crc-solutions fits
+ */
+export function densityOf(block: Float64Array, offset: number, celsius: number): number {
+  return massOf(block, offset) / volume(block, offset, celsius);
+}
+
+/**
+ * Strength of a mixture: ethanol's own volume at 20 °C in the volume of the whole at 20 °C.
+ * @param block grams by constituent from `offset`
+ * @returns % vol; NaN for an empty block
+ * @source oiml-r22 definition of q
+ */
+export function strengthOf(block: Float64Array, offset: number): number {
+  return (100 * block[offset + ETHANOL]!) / ETHANOL_DENSITY / volume(block, offset, 20);
+}
+
+const ETHANOL_DENSITY = densityOfEthanolWaterAnywhere(1, 20) / 1000;
