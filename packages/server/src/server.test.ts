@@ -1,0 +1,191 @@
+// What a browser or a script may rely on, over real sockets. Statuses and headers: RFC 9110 (HTTP semantics), RFC 9457 (problem details),
+// W3C Content Security Policy Level 3 (frame-ancestors), Fetch Metadata (Sec-Fetch-Site).
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { request } from 'node:http';
+import { connect } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { startServer, type Started } from './index.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'washline-server-'));
+const webDir = join(folder, 'page');
+let server: Started;
+
+beforeAll(async () => {
+  mkdirSync(join(webDir, 'assets'), { recursive: true });
+  writeFileSync(join(webDir, 'index.html'), '<!doctype html><title>Washline</title>');
+  writeFileSync(join(webDir, 'assets', 'main-1a2b.js'), 'export {};');
+  writeFileSync(join(webDir, 'site.webmanifest'), '{}');
+  writeFileSync(join(folder, 'secret.txt'), 'not for the page');
+  symlinkSync(join(folder, 'secret.txt'), join(webDir, 'link.txt'));
+  server = await startServer({
+    port: 0, webDir, store: 'folder', version: '0.1.0', bookDir: join(folder, 'book'),
+    read: (text, { variant, bench }) => {
+      if (text === 'break') throw new Error('an inner matter');
+      const reading = { drink: text, variant: variant ?? null, bench: bench ?? null };
+      return text === 'odd' ? { reading, problems: [{ message: 'a number was not used', where: { line: 1, column: 2 } }] } : { reading, problems: [] };
+    },
+  });
+});
+afterAll(async () => {
+  await server.close();
+  rmSync(folder, { recursive: true });
+});
+
+interface Answer { readonly status: number; readonly headers: Record<string, string | string[] | undefined>; readonly text: string }
+
+/** One request as bytes say it, so that Host and path can be anything. */
+function ask(method: string, path: string, headers: Record<string, string> = {}, body?: string | Buffer): Promise<Answer> {
+  return new Promise((resolve, reject) => {
+    const sent = request({ host: '127.0.0.1', port: server.port, method, path, headers }, (answer) => {
+      const parts: Buffer[] = [];
+      answer.on('data', (part: Buffer) => parts.push(part));
+      answer.on('end', () => resolve({ status: answer.statusCode ?? 0, headers: answer.headers, text: Buffer.concat(parts).toString('utf8') }));
+      answer.on('error', reject);
+    });
+    sent.on('error', reject);
+    sent.end(body);
+  });
+}
+const json = { 'content-type': 'application/json' };
+const read = (body: string | Buffer, headers: Record<string, string> = {}) => ask('POST', '/api/read', { ...json, ...headers }, body);
+
+describe('health and read', () => {
+  it('says that it answers, what it keeps specs in, and its version', async () => {
+    const answer = await ask('GET', '/api/health');
+    expect(answer.status).toBe(200);
+    expect(JSON.parse(answer.text)).toEqual({ ok: true, store: 'folder', version: '0.1.0' });
+  });
+  it('hands spec, variant and bench to the reader and gives the reading back', async () => {
+    const answer = await read(JSON.stringify({ spec: 'Daiquiri', variant: 'dry', bench: 'jigger: 30 ml' }));
+    expect(answer.status).toBe(200);
+    expect(JSON.parse(answer.text)).toEqual({ drink: 'Daiquiri', variant: 'dry', bench: 'jigger: 30 ml' });
+  });
+  it('answers 422 with the problems and what could be read', async () => {
+    const answer = await read(JSON.stringify({ spec: 'odd' }));
+    expect(answer.status).toBe(422);
+    expect(answer.headers['content-type']).toBe('application/problem+json');
+    expect(JSON.parse(answer.text)).toMatchObject({ status: 422, problems: [{ message: 'a number was not used', where: { line: 1, column: 2 } }], reading: { drink: 'odd' } });
+  });
+  it('describes both operations in OpenAPI 3.1', async () => {
+    const document = JSON.parse((await ask('GET', '/api/openapi.json')).text);
+    expect(document.openapi).toMatch(/^3\.1\./);
+    expect(Object.keys(document.paths)).toEqual(['/api/health', '/api/read']);
+    expect(document.components.schemas.ReadRequest.required).toEqual(['spec']);
+  });
+});
+
+describe('what is refused', () => {
+  it.each([
+    ['not JSON', '{"spec":', 400], ['a list', '[]', 400], ['no spec', '{}', 400], ['a spec that is no text', '{"spec":1}', 400], ['nothing', '', 400],
+    ['bytes that are no UTF-8', Buffer.from([0x7b, 0xff, 0xfe, 0x7d]), 400],
+  ])('%s is answered as a problem with its own status', async (_name, body, status) => {
+    const answer = await read(body);
+    expect(answer.status).toBe(status);
+    expect(answer.headers['content-type']).toBe('application/problem+json');
+    expect(JSON.parse(answer.text)).toMatchObject({ type: 'about:blank', status, title: expect.any(String), detail: expect.any(String) });
+  });
+  it('another type than JSON', async () => { expect((await ask('POST', '/api/read', { 'content-type': 'text/plain' }, '{"spec":"x"}')).status).toBe(415); });
+  it('an unknown operation, and a known one by another method', async () => {
+    expect((await ask('GET', '/api/nothing')).status).toBe(404);
+    const answer = await ask('GET', '/api/read');
+    expect([answer.status, answer.headers.allow]).toEqual([405, 'POST']);
+  });
+  it('a fault inside is one sentence without its cause', async () => {
+    const answer = await read(JSON.stringify({ spec: 'break' }));
+    expect(answer.status).toBe(500);
+    expect(answer.text).not.toMatch(/inner matter|\.ts|at /);
+  });
+  it('a body announced beyond 1 MB is refused before any of it is sent', async () => {
+    const text = await new Promise<string>((resolve, reject) => {
+      const socket = connect(server.port, '127.0.0.1', () => {
+        socket.write(`POST /api/read HTTP/1.1\r\nHost: localhost:${server.port}\r\nContent-Type: application/json\r\nContent-Length: 5000000\r\n\r\n`);
+      });
+      let got = '';
+      socket.on('data', (part) => { got += part.toString('utf8'); if (got.includes('\r\n\r\n')) { socket.destroy(); resolve(got); } });
+      socket.on('error', reject);
+    });
+    expect(text).toMatch(/^HTTP\/1\.1 413 /);
+  });
+  it('a body without a length is counted and cut off beyond 1 MB', async () => {
+    const text = await new Promise<string>((resolve, reject) => {
+      let got = '';
+      const socket = connect(server.port, '127.0.0.1', () => {
+        socket.write(`POST /api/read HTTP/1.1\r\nHost: localhost:${server.port}\r\nContent-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\n`);
+        const part = 'x'.repeat(50_000);
+        for (let sent = 0; sent <= 1_000_000; sent += part.length) socket.write(`${part.length.toString(16)}\r\n${part}\r\n`);
+      });
+      socket.on('data', (part) => { got += part.toString('utf8'); if (got.includes('\r\n\r\n')) { socket.destroy(); resolve(got); } });
+      socket.on('error', reject);
+    });
+    expect(text).toMatch(/^HTTP\/1\.1 413 /);
+  });
+  it('a body of just under 1 MB is read', async () => {
+    const spec = 'a'.repeat(999_000);
+    const answer = await read(JSON.stringify({ spec }));
+    expect(answer.status).toBe(200);
+    expect(JSON.parse(answer.text).drink).toHaveLength(999_000);
+  });
+});
+
+describe('who may ask', () => {
+  it.each(['localhost', '127.0.0.1'])('%s with the port is the server’s own name', async (name) => {
+    expect((await ask('GET', '/api/health', { host: `${name}:${server.port}` })).status).toBe(200);
+  });
+  it.each(['evil.example', 'localhost', 'localhost:1', '127.0.0.1.evil.example', 'localhost.evil.example'])('a request for %s is refused', async (host) => {
+    expect((await ask('GET', '/api/health', { host })).status).toBe(403);
+    expect((await ask('GET', '/', { host })).status).toBe(403);
+  });
+  it('its own page may post, another may not', async () => {
+    const body = JSON.stringify({ spec: 'Daiquiri' });
+    expect((await read(body, { origin: `http://localhost:${server.port}` })).status).toBe(200);
+    for (const origin of ['http://evil.example', 'null', `https://localhost:${server.port}`, 'http://localhost:1']) expect((await read(body, { origin })).status).toBe(403);
+  });
+  it('what another page fetches without an origin is refused too, a typed address is not', async () => {
+    expect((await ask('GET', '/api/health', { 'sec-fetch-site': 'cross-site' })).status).toBe(403);
+    expect((await ask('GET', '/api/health', { 'sec-fetch-site': 'none' })).status).toBe(200);
+  });
+});
+
+describe('the page', () => {
+  it.each([
+    ['/', 'text/html; charset=utf-8'], ['/index.html', 'text/html; charset=utf-8'], ['/assets/main-1a2b.js', 'text/javascript; charset=utf-8'], ['/site.webmanifest', 'application/manifest+json'],
+  ])('%s is served as %s', async (path, type) => {
+    const answer = await ask('GET', path);
+    expect([answer.status, answer.headers['content-type']]).toEqual([200, type]);
+  });
+  it('every answer carries the guards, and none asks for https', async () => {
+    for (const path of ['/', '/api/health', '/nothing', '/api/nothing']) {
+      const { headers } = await ask('GET', path);
+      const policy = String(headers['content-security-policy']);
+      expect(policy).toContain("frame-ancestors 'none'");
+      expect(policy).not.toMatch(/unsafe-inline|unsafe-eval|\*/);
+      expect(headers['x-content-type-options']).toBe('nosniff');
+      expect(headers['referrer-policy']).toBe('no-referrer');
+      expect(headers['permissions-policy']).toContain('camera=()');
+      expect(headers['strict-transport-security']).toBeUndefined();
+      expect(headers['access-control-allow-origin']).toBeUndefined();
+    }
+  });
+  it.each(['/../secret.txt', '/..%2fsecret.txt', '/%2e%2e/secret.txt', '/assets/../../secret.txt', '/..%5csecret.txt', '/link.txt', '/%00', '/%', '//etc/passwd'])('%s gives nothing away', async (path) => {
+    const answer = await ask('GET', path);
+    expect(answer.text).not.toContain('not for the page');
+    expect(answer.text).not.toContain('root:');
+    expect(answer.status).toBe(404);
+  });
+  it('an unchanged file is not sent twice, HEAD sends none, other methods none', async () => {
+    const first = await ask('GET', '/');
+    expect((await ask('GET', '/', { 'if-none-match': String(first.headers.etag) })).status).toBe(304);
+    const head = await ask('HEAD', '/');
+    expect([head.status, head.text, head.headers['content-length']]).toEqual([200, '', String(first.text.length)]);
+    expect((await ask('PUT', '/index.html', {}, 'x')).status).toBe(405);
+  });
+});
+
+describe('the port', () => {
+  it('is this machine’s own alone', () => { expect(server.address).toBe(`http://localhost:${server.port}`); });
+  it('that is taken rejects with the system’s word', async () => {
+    await expect(startServer({ port: server.port, webDir, store: 'folder', version: '0', read: () => ({ reading: null, problems: [] }) })).rejects.toMatchObject({ code: 'EADDRINUSE' });
+  });
+});

@@ -1,0 +1,14 @@
+/** Reads a spec: the Reading in the contract's JSON, null where nothing could be read, and the problems with their places. */
+export type Read = (text: string, options: { readonly variant?: string; readonly bench?: string }) => Answered | Promise<Answered>;
+interface Answered { readonly reading: object | null; readonly problems: readonly object[] }
+
+/** What a server serves. */
+export interface Serving {
+  /** the built page */
+  readonly webDir: string;
+  readonly store: 'folder';
+  readonly version: string;
+  readonly read: Read;
+  /** told of an error nobody expected */
+  readonly onFault?: (error: Error) => void;
+}
