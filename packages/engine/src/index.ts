@@ -4,3 +4,5 @@ export type * from './reading/types.ts';
 export type * from './larder/types.ts';
 export * from './matter/constituents.ts';
 export * from './liquids/index.ts';
+export * from './numeric/index.ts';
+export * from './units/index.ts';
