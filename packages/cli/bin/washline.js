@@ -1,0 +1,19 @@
+#!/usr/bin/env node
+import process from 'node:process';
+
+const fault = (error) => {
+  process.exitCode = 3;
+  if (error?.code === 'ERR_MODULE_NOT_FOUND' && String(error.message).includes('dist')) process.stderr.write('Washline is not built here yet; run `npm run build` once.\n');
+  else process.stderr.write(`A fault of Washline, not of what was asked: ${String(error?.message ?? error).split('\n')[0]}\n`);
+};
+process.on('uncaughtException', (error) => {
+  // The reader of a pipe may leave early: that is no fault.
+  if (error?.code !== 'EPIPE') fault(error);
+  process.exit();
+});
+try {
+  const { main } = await import('../dist/index.js');
+  process.exitCode = await main(process.argv.slice(2), { stdin: process.stdin, stdout: process.stdout, stderr: process.stderr, env: process.env });
+} catch (error) {
+  fault(error);
+}

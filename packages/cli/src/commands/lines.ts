@@ -1,0 +1,25 @@
+import { plain } from '../plain.ts';
+import { readInput } from '../input.ts';
+import { number } from '../print/numbers.ts';
+import { printJson, refuse } from '../problems.ts';
+import { EXIT, type World } from '../world.ts';
+
+export interface LinesFlags { readonly json: boolean; readonly color: boolean }
+
+/** `washline lines [FILE]`: what each line was understood as. */
+export async function lines(world: World, flags: LinesFlags, file = '-'): Promise<number> {
+  const input = await readInput(world, file);
+  if ('problem' in input) return refuse(world, flags.json, input.problem);
+  const { lines: readLines } = await import('@washline/spec');
+  const rows = readLines(input.text);
+  if (flags.json) { printJson(world, rows); return EXIT.done; }
+  for (const row of rows) {
+    const amount = row.low === null ? '' : `${number(row.low)}${row.high !== null && row.high !== row.low ? ` to ${number(row.high)}` : ''} ${row.unit ?? ''}`.trim();
+    const what = [row.verb, amount, row.ingredient, row.strength === null ? null : `${number(row.strength)} %`, row.seconds === null ? null : `${number(row.seconds)} s`, row.celsius === null ? null : `${number(row.celsius)} °C`];
+    world.stdout.write(`${row.kind.padEnd(8)} ${plain(row.text)}\n`);
+    const said = what.filter((part) => part !== null && part !== undefined && part !== '').join(' · ');
+    if (said !== '') world.stdout.write(`         ${plain(said)}\n`);
+    if (row.problem !== undefined) world.stdout.write(`         ${plain(typeof row.problem === 'string' ? row.problem : row.problem.message)}\n`);
+  }
+  return EXIT.done;
+}

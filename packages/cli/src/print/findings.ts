@@ -1,0 +1,40 @@
+import type { Severity } from '@washline/engine';
+import type { Finding, Reading } from '../reading.ts';
+import { say } from '../sentences.ts';
+import type { Ink } from './ink.ts';
+import { number } from './numbers.ts';
+import { heading } from './reading.ts';
+import { wrap } from './text.ts';
+
+const SEVERITIES: readonly Severity[] = ['stop', 'warn', 'note'];
+
+/** Findings, stops first, each with its place, its odds and what would mend it; then those knowingly accepted. */
+export function printFindings(reading: Reading, ink: Ink): string[] {
+  const rank = (finding: Finding): number => SEVERITIES.indexOf(finding.severity);
+  const found = [...reading.findings].sort((a, b) => rank(a) - rank(b));
+  return [
+    ...(found.length === 0 ? [] : [...heading('findings', ink), ...found.flatMap((finding) => one(finding, ink))]),
+    ...(reading.accepted.length === 0 ? [] : [...heading('accepted', ink), ...reading.accepted.flatMap((finding) => one(finding, ink))]),
+  ];
+}
+
+function one(finding: Finding, ink: Ink): string[] {
+  const mark = say(`severity.${finding.severity}`);
+  const [first = '', ...rest] = wrap(`${placeOf(finding)}${finding.message}`, `${mark.padEnd(5)} `, '      ');
+  const lead = finding.severity === 'stop' ? ink.signal(ink.bold(mark)) : ink.bold(mark);
+  return [lead + first.slice(mark.length), ...rest, ...oddsOf(finding), ...(finding.remedy ? wrap(finding.remedy.say, '      → ', '        ') : []), ink.dim(`      ${finding.code}`)];
+}
+
+function placeOf(finding: Finding): string {
+  const { line, column, path } = finding.where;
+  if (line !== undefined) return say('read.place', { line, column: column ?? 1 });
+  return path.length > 0 ? `${path.join(' / ')}: ` : '';
+}
+
+function oddsOf(finding: Finding): string[] {
+  if (finding.margin === undefined || finding.odds === undefined) return [];
+  const { value, low, high, unit } = finding.margin;
+  return wrap(say('read.margin', { value: short(value), low: short(low), high: short(high), unit, odds: Math.round(finding.odds * 100) }), '      ', '      ');
+}
+
+const short = (value: number): string => number(Number(value.toPrecision(2)));

@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import type { Figure } from '@washline/engine';
+import type { Reading } from '../reading.ts';
+import { printReading } from './reading.ts';
+import { columns } from './text.ts';
+
+const figure = (value: number, spread: number, unit: string): Figure => ({ value, unit, low: value - spread, high: value + spread, skewed: false, grade: 'compiled', method: 'test', sources: ['oiml-r22'] });
+
+/** An invented reading: what it says is not checked, only how it is shown. */
+function reading(change: Partial<Reading> = {}): Reading {
+  return {
+    drink: 'A long drink', variant: null, partial: false,
+    figures: { strength: figure(16.23, 0.8, '% vol'), volume: figure(152, 6, 'mL'), temperature: figure(-4.1, 0.6, '°C') },
+    stages: [{ step: 'stir 25 s over 200 g cubes at -5 °C and then some more words', path: ['build', 4], figures: { strength: figure(16.2, 0.8, '% vol') } }],
+    preps: {
+      'tea syrup': {
+        name: 'Tea syrup', method: 'syrup', figures: { sugar: figure(500, 20, 'g/L') }, yield: figure(240, 10, 'mL'), ready_after: 'PT16H5M', stages: [],
+        colour: '#b07030', turbidity: 0, vessel: 'bottle', takes: [],
+      },
+    },
+    glass: {
+      name: 'double rocks', brim_mL: 399.6, washline_mm: 50, liquid_mm: 40, profile: [[38, 0], [42, 90]], base_mm: 8, wall_mm: 3, stem_mm: 0, foot_mm: 0,
+      layers: [
+        { name: 'drink', kind: 'liquid', from_mm: 0, to_mm: 40, colour: '#ffffff', turbidity: 0, mL: 150, strength: 16 },
+        { name: 'pineapple cloud', kind: 'foam', from_mm: 40, to_mm: 50, colour: '#ffffff', turbidity: 3, mL: 50, strength: null },
+      ],
+      ice: [{ kind: 'clear cube', count: 1, mass_g: 110, size_mm: 50, clear: true, from_mm: 0, to_mm: 45 }], garnish: [], washline: figure(50, 2, 'mm'),
+    },
+    standard_drinks: { US: 1.4, UK: 2.4, AU: 1.9 },
+    allergens: [{ group: 'milk', from: ['preps', 'tea syrup', 1], certain: true, hidden: true }], vegan: false, vegetarian: true,
+    assumed: [{ key: 'ice/kind', value: 'cubes', unit: '', low: null, high: null, grade: 'trade', source: 'common-practice', where: { path: ['build', 4] }, say: 'over 200 g cubes at -5 °C' }],
+    findings: [
+      { code: 'prep-unused', severity: 'note', where: { path: ['preps', 'x'], line: 3, column: 1 }, message: 'Nothing takes from it.', sources: [] },
+      { code: 'foam-too-strong', severity: 'stop', where: { path: ['preps', 'x', 2], line: 26, column: 1 }, margin: { value: 4.1, low: 2.9, high: 5.3, unit: '% vol' }, odds: 0.99, message: 'The foam is too strong to stand.', remedy: { say: 'Take 40 ml of rum instead of 60.', splices: [] }, sources: ['common-practice'] },
+    ],
+    accepted: [], ...change,
+  };
+}
+
+function shown(value: Reading, { tty = false, color = true, env = {} as Record<string, string> } = {}): string {
+  let text = '';
+  const out = { write: (part: string) => { text += part; }, isTTY: tty };
+  printReading({ stdin: (async function* () { /* nothing typed */ })(), stdout: out, stderr: out, env }, value, color);
+  return text;
+}
+
+describe('a reading on a terminal', () => {
+  it('keeps within 80 columns, whatever is long in it', () => {
+    const long = 'a very long name indeed '.repeat(12).trim();
+    const wide = reading({ drink: long, findings: [{ code: 'x', severity: 'warn', where: { path: [], line: 1, column: 1 }, message: `${long} ${'w'.repeat(200)}`, sources: [] }] });
+    for (const line of shown(wide).split('\n')) expect(columns(line), line).toBeLessThanOrEqual(80);
+  });
+  it('draws the washline through the glass to its millimetres and the strength', () => {
+    const line = shown(reading()).split('\n').find((row) => row.includes('━━━'));
+    expect(line).toMatch(/^[^━]*∘.*│━+ 50 ± 2 mm {2}16\.2 ± 0\.8 % vol$/);
+  });
+  it('marks foam, liquid and ice differently, without colour', () => {
+    const rows = shown(reading()).split('\n').slice(0, 18).join('\n');
+    for (const mark of ['∘', '░', '▢']) expect(rows).toContain(mark);
+  });
+  it('shows the stop before the note, with place, margin, odds and remedy', () => {
+    const text = shown(reading());
+    expect(text.indexOf('STOP')).toBeLessThan(text.indexOf('Nothing takes from it.'));
+    expect(text).toContain('line 26:1: The foam is too strong to stand.');
+    expect(text).toContain('beyond the limit by 4.1 % vol (2.9 to 5.3), odds 99 %');
+    expect(text).toContain('→ Take 40 ml of rum instead of 60.');
+  });
+  it('says yield and readiness of a prep, what was assumed and its replacement, allergens, drinks and cautions', () => {
+    const text = shown(reading()).replace(/\s+/g, ' ');
+    for (const part of ['Tea syrup (syrup) gives 240 ± 10 mL, ready after 16 h 5 min', 'ice/kind: cubes - to say otherwise, write: over 200 g cubes at -5 °C', 'milk (not in the name)', 'US 1.4 · UK 2.4 · AU 1.9', 'vegetarian, not vegan', 'local food and alcohol law']) expect(text).toContain(part);
+  });
+  it('a figure that is not known is named as such, never shown as zero', () => {
+    expect(shown(reading())).toMatch(/not known: [^]*sugar/);
+  });
+  it('colours a terminal only, and not with NO_COLOR or --no-color', () => {
+    expect(shown(reading(), { tty: true })).toContain('\u001b[1m');
+    expect(shown(reading())).not.toContain('\u001b');
+    expect(shown(reading(), { tty: true, color: false })).not.toContain('\u001b');
+    expect(shown(reading(), { tty: true, env: { NO_COLOR: '1' } })).not.toContain('\u001b');
+  });
+  it('lets no control or bidirectional character of a name through', () => {
+    const text = shown(reading({ drink: 'a\u001b[2Jb\u202ec\u0007' }));
+    expect(text).not.toMatch(/[\u001b\u202e\u0007]/u);
+    expect(text).toContain('a[2Jbc');
+  });
+  it('shows a reading without a glass', () => {
+    expect(shown(reading({ glass: null }))).toContain('strength');
+  });
+});

@@ -1,0 +1,91 @@
+import type { Figure, Figures, GlassReading, PrepReading, Stage } from '@washline/engine';
+import { plainWithin } from '../plain.ts';
+import type { Reading } from '../reading.ts';
+import { say } from '../sentences.ts';
+import type { World } from '../world.ts';
+import { printFindings } from './findings.ts';
+import { drawGlass } from './glass.ts';
+import { inkFor, type Ink } from './ink.ts';
+import { duration, number, withSpread } from './numbers.ts';
+import { printAssumed, printPeople, printWhy } from './rest.ts';
+import { columns, fit, WIDTH, wrap } from './text.ts';
+
+/** A reading for a terminal of 80 columns: glass and figures, stages, preps, findings, what was assumed, for whom. */
+export function printReading(world: World, found: Reading, color: boolean): void {
+  const reading = plainWithin(found);
+  const ink = inkFor(world, color);
+  const lines = [
+    ...title(reading, ink), ...glassAndFigures(reading, ink), ...stages(reading.stages, ink), ...preps(reading.preps, ink), ...printFindings(reading, ink),
+    ...printAssumed(reading.assumed, ink), ...printWhy(reading.why, ink), ...printPeople(reading, ink),
+  ];
+  world.stdout.write(`${lines.map((line) => line.trimEnd()).join('\n')}\n\n`);
+}
+
+function title(reading: Reading, ink: Ink): string[] {
+  const name = reading.drink === '' ? say('read.nameless') : reading.drink;
+  const whole = reading.variant === null ? name : say('read.variant', { drink: name, variant: reading.variant });
+  return [...wrap(whole, '', '').map(ink.bold), ...(reading.partial ? [ink.signal(say('read.partial'))] : []), ''];
+}
+
+export function heading(key: string, ink: Ink): string[] {
+  return ['', ink.bold(say(`heading.${key}`))];
+}
+
+const ORDER = ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'dilution', 'energy', 'cost'];
+
+function figureRow(name: string, figure: Figure): string {
+  return `${say(`figure.${name}`)}`.padEnd(13) + `${withSpread(figure)} ${figure.unit}`;
+}
+
+function glassAndFigures(reading: Reading, ink: Ink): string[] {
+  const figures = ORDER.flatMap((name) => { const figure = reading.figures[name]; return figure ? [figureRow(name, figure)] : []; });
+  const missing = ORDER.filter((name) => !reading.figures[name] && name !== 'cost');
+  if (missing.length > 0) figures.push(say('read.absent', { names: missing.map((name) => say(`figure.${name}`)).join(', ') }));
+  if (!reading.glass) return figures.flatMap((row) => wrap(row, '', '             '));
+  return beside(reading.glass, figures, reading, ink);
+}
+
+/** The drawing at the left with the washline drawn through to its millimetres, the figures at the right. */
+function beside(glass: GlassReading, figures: readonly string[], reading: Reading, ink: Ink): string[] {
+  const picture = drawGlass(glass);
+  const left = Math.max(...picture.rows.map(columns));
+  const strength = reading.figures['strength'];
+  const level = `${withSpread(glass.washline)} mm${strength ? `  ${withSpread(strength)} % vol` : ''}`;
+  const wrapped = figures.flatMap((row) => wrap(row, '', '             ', WIDTH - left - 4));
+  const rows: string[] = [];
+  const name = say('read.glass', { glass: glass.name, brim: number(Math.round(glass.brim_mL)) });
+  let next = 0;
+  for (const [at, row] of picture.rows.entries()) {
+    if (at === picture.washline) rows.push(ink.bold(`${row.trimEnd()}${'━'.repeat(left - columns(row.trimEnd()) + 3)} ${level}`));
+    else rows.push(`${row.padEnd(left)}    ${wrapped[next] === undefined ? '' : wrapped[next++] ?? ''}`);
+  }
+  while (next < wrapped.length) rows.push(`${' '.repeat(left)}    ${wrapped[next++] ?? ''}`);
+  const legend = picture.legend.map(({ mark, name: of, mm }) => `${mark} ${of}${mm > 0 ? ` ${number(Math.round(mm))} mm` : ''}`).join('   ');
+  return [...rows, '', ...wrap(legend, '', ''), ...wrap(name, '', '').map(ink.dim)];
+}
+
+function cell(figures: Figures, name: string, unit: string): string {
+  const figure = figures[name];
+  return figure ? `${withSpread({ ...figure, skewed: false })} ${unit}` : '';
+}
+
+function stages(list: readonly Stage[], ink: Ink): string[] {
+  if (list.length === 0) return [];
+  const rows = list.map(({ step, figures }) => fit(step, 32) + ' ' + [cell(figures, 'strength', '%'), cell(figures, 'temperature', '°C'), cell(figures, 'volume', 'mL')].map((text) => fit(text, 15)).join(''));
+  return [...heading('stages', ink), ...rows];
+}
+
+function preps(all: Readonly<Record<string, PrepReading>>, ink: Ink): string[] {
+  const list = Object.entries(all);
+  if (list.length === 0) return [];
+  const rows = list.flatMap(([key, prep]) => {
+    const first = `${prep.name || key} (${prep.method})`;
+    const shown = ['strength', 'sugar', 'acidity', 'ph', 'brix', 'temperature'].flatMap((name) => { const figure = prep.figures[name]; return figure ? [`${say(`figure.${name}`)} ${withSpread(figure)} ${figure.unit}`] : []; });
+    return [
+      ...wrap(first, '', '  '),
+      ...wrap(say('read.yield', { yield: `${withSpread(prep.yield)} ${prep.yield.unit}`, ready: duration(prep.ready_after) }), '  ', '  '),
+      ...(shown.length > 0 ? wrap(shown.join(' · '), '  ', '  ') : []),
+    ];
+  });
+  return [...heading('preps', ink), ...rows];
+}

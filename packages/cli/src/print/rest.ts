@@ -1,0 +1,41 @@
+import type { Assumed, Why } from '@washline/engine';
+import type { Reading } from '../reading.ts';
+import { say } from '../sentences.ts';
+import type { Ink } from './ink.ts';
+import { number, withSpread } from './numbers.ts';
+import { heading } from './reading.ts';
+import { fit, wrap } from './text.ts';
+
+/** What was not written but needed, with the words that would replace it. */
+export function printAssumed(list: readonly Assumed[], ink: Ink): string[] {
+  if (list.length === 0) return [];
+  const rows = list.flatMap((assumed) => {
+    const range = assumed.low !== null && assumed.high !== null ? ` (${number(assumed.low)} to ${number(assumed.high)})` : '';
+    const value = typeof assumed.value === 'number' ? number(Number(assumed.value.toPrecision(4))) : assumed.value;
+    const what = `${assumed.key}: ${value} ${assumed.unit}${range}`.replace(/ {2,}/g, ' ').trim();
+    return wrap(assumed.say === '' ? what : say('read.assumed', { what, words: assumed.say }), '  ', '    ');
+  });
+  return [...heading('assumed', ink), ...rows];
+}
+
+/** What one figure hangs on, the most telling input first. */
+export function printWhy(why: Why | undefined, ink: Ink): string[] {
+  if (!why) return [];
+  const inputs = [...why.inputs].sort((a, b) => b.share - a.share).slice(0, 12).map((input) =>
+    `  ${fit(input.key, 38)} ${fit(`${withSpread({ ...input, skewed: false })} ${input.unit}`, 24)} ${String(Math.round(input.share * 100)).padStart(3)} % ${input.grade}`);
+  return [...heading('why', ink), ...wrap(say('read.why', { figure: why.figure, method: why.method, sources: why.sources.join(', ') }), '  ', '  '), ...inputs];
+}
+
+/** For whom it is: standard drinks, allergens, diet, and what to mind. */
+export function printPeople(reading: Reading, ink: Ink): string[] {
+  const drinks = Object.entries(reading.standard_drinks).map(([country, count]) => `${country} ${count.toFixed(1)}`).join(' · ');
+  const allergens = reading.allergens.map(({ group, certain, hidden }) => say(`allergen.${certain ? 'certain' : 'possible'}${hidden ? '.hidden' : ''}`, { group }));
+  const diet = reading.vegan ? 'vegan' : reading.vegetarian ? 'vegetarian' : 'neither';
+  return [
+    ...heading('people', ink),
+    ...(drinks === '' ? [] : wrap(say('read.drinks', { drinks }), '  ', '  ')),
+    ...wrap(allergens.length === 0 ? say('read.allergens.none') : say('read.allergens', { list: allergens.join(', ') }), '  ', '  '),
+    ...wrap(say(`diet.${diet}`), '  ', '  '),
+    ...wrap(say('read.cautions'), '  ', '  ').map(ink.dim),
+  ];
+}
