@@ -6,8 +6,8 @@ import { volumeOfSucrose } from './sucrose-density.ts';
 
 const WATER = at.water, ETHANOL = at.ethanol, SUCROSE = at.sucrose;
 const N = CONSTITUENTS.length;
-/** phi0, phi1, phi2, end of the fit, by constituent. */
-const PHI = new Float64Array(4 * N);
+/** Four coefficients and the end of the fit, by constituent. */
+const PHI = new Float64Array(5 * N);
 /** 1 where the constituent is dissolved among small molecules and so counts in the concentration. */
 const SOLUTE = new Uint8Array(N);
 /** 1 where the volume follows sucrose's with temperature. */
@@ -20,7 +20,7 @@ const concentrated: readonly Constituent[] = [
 ];
 for (const name of CONSTITUENTS) {
   const row = rows[name];
-  if (row) PHI.set([row.phi[0]!, row.phi[1]!, row.phi[2]!, row.to], 4 * at[name]);
+  if (row) PHI.set([...row.phi, row.to], 5 * at[name]);
 }
 for (const name of concentrated) { SOLUTE[at[name]] = 1; LIKE_SUCROSE[at[name]] = 1; }
 
@@ -41,6 +41,18 @@ export function massOf(block: Float64Array, offset: number): number {
 }
 
 /**
+ * How concentrated are the sugars, polyols, acids and other small solubles in the water they share?
+ * @param block grams by constituent from `offset`
+ * @returns their mass over theirs and the water's, 0..1; 0 without any
+ * @source none - definition
+ */
+export function soluteShare(block: Float64Array, offset: number): number {
+  let solutes = 0;
+  for (let i = SUCROSE; i < N; i++) if (SOLUTE[i] === 1) solutes += block[offset + i]!;
+  return solutes > 0 ? solutes / (solutes + block[offset + WATER]!) : 0;
+}
+
+/**
  * What volume does a mixture fill at this temperature? Ethanol and water contract as in the alcoholometric formula; each dissolved
  * sugar, polyol and acid adds its apparent volume at the concentration of all of them in the water; the rest adds its own volume.
  * Gas in solution, air and ice are not counted.
@@ -54,18 +66,15 @@ export function volume(block: Float64Array, offset: number, celsius: number): nu
   const solvent = water + ethanol;
   let sum = 0;
   if (solvent > 0) sum = (1000 * solvent) / densityOfEthanolWaterAnywhere(ethanol / solvent, celsius);
-  let solutes = 0;
-  for (let i = SUCROSE; i < N; i++) if (SOLUTE[i] === 1) solutes += block[offset + i]!;
-  const w = solutes > 0 ? solutes / (solutes + water) : 0;
-  // below the range of the sucrose table the small volumes are taken as at its end
-  const swell = celsius === 20 || solutes === 0 ? 0 : volumeOfSucrose(w, celsius) - volumeOfSucrose(w, 20);
+  const w = soluteShare(block, offset);
+  const swell = celsius === 20 || w === 0 ? 0 : volumeOfSucrose(w, celsius) - volumeOfSucrose(w, 20);
   if (sucrose !== 0) sum += sucrose * volumeOfSucrose(w, celsius);
   for (let i = SUCROSE + 1; i < N; i++) {
     const grams = block[offset + i]!;
     if (grams === 0) continue;
-    const k = 4 * i;
-    const c = w < PHI[k + 3]! ? w : PHI[k + 3]!;
-    let each = PHI[k]! + c * (PHI[k + 1]! + c * PHI[k + 2]!);
+    const k = 5 * i;
+    const c = w < PHI[k + 4]! ? w : PHI[k + 4]!;
+    let each = PHI[k]! + c * (PHI[k + 1]! + c * (PHI[k + 2]! + c * PHI[k + 3]!));
     if (LIKE_SUCROSE[i] === 1) each += swell;
     else if (i === FAT) each *= 1 + FAT_PER_K * (celsius - 20);
     sum += grams * each;

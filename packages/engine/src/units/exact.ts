@@ -7,8 +7,8 @@ const IMPERIAL_GALLON_ML = 4546.09;
 const INCH2_M2 = (INCH_MM / 1000) ** 2;
 
 /** What a unit measures; factors turn it into mL, g, mm, kPa or kJ. */
-export type Measure = 'volume' | 'mass' | 'length' | 'pressure' | 'energy' | 'time';
-export interface Unit { readonly of: Measure; readonly factor: number }
+export type Dimension = 'volume' | 'mass' | 'length' | 'pressure' | 'energy' | 'time';
+export interface Unit { readonly of: Dimension; readonly factor: number }
 
 /**
  * Exact units by name: factor to mL, g, mm, kPa, kJ or s.
