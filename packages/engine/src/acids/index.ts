@@ -1,4 +1,4 @@
-export { ACIDS, EQUIVALENT, MOLAR_MASS, constantsAt, constantsOf, debyeHueckelA, ethanolShift, pK, pKw, pkFromEnthalpy } from './constants.ts';
+export { ACIDS, EQUIVALENT, MOLAR_MASS, STEPS, constantsAt, constantsOf, debyeHueckelA, ethanolShift, pK, pKw, pkFromEnthalpy } from './constants.ts';
 export type { AcidConstants } from './constants.ts';
 export { bufferAt, chargeAt, daviesLog, pH, pHInto, protonsReleased } from './ph.ts';
 export { acidToAdd, citricFromMonohydrate, END_POINT, equivalentMass, monohydrateFromCitric, sumAsCitric, titratableAcidity, titratableAcidityInto } from './titration.ts';
