@@ -38,3 +38,13 @@ export function pointAt(spread: Spread, value: number, z: number): number {
 export function pointOf(spread: Spread, value: number, p: number): number {
   return pointAt(spread, value, p === 0.5 ? 0 : normalQuantile(p));
 }
+
+/**
+ * The 2.5 and 97.5 % points of a spread.
+ * @param spread,value as in `pointAt`
+ * @returns low and high in the unit of the spread; equal for `exact`
+ * @source none - definition
+ */
+export function reach(spread: Spread, value: number): { readonly low: number; readonly high: number } {
+  return { low: pointAt(spread, value, -Z95), high: pointAt(spread, value, Z95) };
+}

@@ -1,0 +1,12 @@
+import type { BuildResult } from '../program/build.ts';
+import type { Context } from '../program/context.ts';
+import type { Ordered } from '../program/order.ts';
+
+/** Every limit that this recipe could break, as margins to be judged after the run. @source none - definition */
+export function seedFindings(ctx: Context, build: BuildResult | null, ordered: Ordered): void {
+  for (const rule of RULES) rule({ ctx, build, ordered });
+}
+
+export interface Facts { readonly ctx: Context; readonly build: BuildResult | null; readonly ordered: Ordered }
+export type Rule = (facts: Facts) => void;
+const RULES: readonly Rule[] = [];

@@ -1,0 +1,2 @@
+export * from './solid.ts';
+export * from './advance.ts';

@@ -1,0 +1,86 @@
+import { volumeAt20 } from '../liquids/index.ts';
+import { addBlock, moveShare, wholeMass } from '../matter/block.ts';
+import { at, slot } from '../matter/constituents.ts';
+
+/**
+ * Leaves `mL` of a liquid behind in a cloth, a tin or a vessel; what it cost stays with what is kept.
+ * Never more than nine tenths of what is there.
+ * @source none - definition
+ */
+export function leaveBehind(s: Float64Array, liquid: number, lost: number, mL: number): void {
+  const all = volumeAt20(s, liquid);
+  if (all > 0 && mL > 0) moveShare(s, liquid, lost, Math.min(0.9, mL / all), true);
+}
+
+/** Keeps `share` of a liquid by mass; the rest is lost, its cost is not. @source none - definition */
+export function keepShare(s: Float64Array, liquid: number, lost: number, share: number): void {
+  moveShare(s, liquid, lost, Math.min(1, Math.max(0, 1 - share)), true);
+}
+
+/** Moves a share of one constituent into what is lost. @source none - definition */
+export function takeOut(s: Float64Array, liquid: number, lost: number, constituent: number, share: number): void {
+  const g = s[liquid + constituent]! * share;
+  s[liquid + constituent]! -= g;
+  s[lost + constituent]! += g;
+}
+
+/**
+ * A gel, a centrifuge or a curd has taken hold of what makes a liquid cloudy: pectin, fibre, insolubles, fat and the agent go.
+ * @source common-practice
+ */
+export function clear(s: Float64Array, liquid: number, lost: number, agents: readonly number[]): void {
+  for (const c of CLOUDS) takeOut(s, liquid, lost, c, 1);
+  for (const c of agents) takeOut(s, liquid, lost, c, 1);
+  s[liquid + slot.turbid] = 0;
+}
+const CLOUDS = [at.pectin, at.fibre, at.insolubles, at.fat];
+
+/**
+ * Strains wet solids off: they keep `held` g of the liquid, and go with it.
+ * @source common-practice
+ */
+export function strainSolids(s: Float64Array, liquid: number, solids: number, lost: number, held: number): void {
+  const own = wholeMass(s, solids);
+  if (own <= 0) return;
+  const there = wholeMass(s, liquid);
+  if (there > 0) moveShare(s, liquid, lost, Math.min(0.9, held / there), true);
+  addBlock(s, lost, solids, 1);
+  s[liquid + slot.price_minor]! += s[solids + slot.price_minor]!;
+  s[lost + slot.price_minor]! -= s[solids + slot.price_minor]!;
+  addBlock(s, solids, solids, -1);
+}
+
+/**
+ * What dissolves out of solids: `share` of everything in them but water, fibre, fat and insolubles goes into the liquid.
+ * @source common-practice
+ */
+export function extract(s: Float64Array, liquid: number, solids: number, share: number): void {
+  for (let i = 0; i < slot.enthalpy_J; i++) {
+    if (i === at.water || i === at.fibre || i === at.fat || i === at.insolubles) continue;
+    const g = share * s[solids + i]!;
+    s[solids + i]! -= g;
+    s[liquid + i]! += g;
+  }
+  for (const t of [slot.tint_r, slot.tint_g, slot.tint_b, slot.charge_mol]) { s[liquid + t]! += share * s[solids + t]!; s[solids + t]! *= 1 - share; }
+}
+
+/**
+ * Boils a share of the water off, and of the ethanol as much more as it is more volatile (relative volatility about 8 in dilute
+ * solution: nearly all the ethanol of a simmered liquid goes long before the water).
+ * @source common-practice
+ */
+export function boilOff(s: Float64Array, liquid: number, lost: number, share: number): void {
+  takeOut(s, liquid, lost, at.water, share);
+  takeOut(s, liquid, lost, at.ethanol, 1 - (1 - share) ** VOLATILITY);
+}
+const VOLATILITY = 8;
+
+/** Boils water off until the liquid fills `mL` at 20 °C; nothing happens when it is less already. @source none - definition */
+export function reduceTo(s: Float64Array, liquid: number, lost: number, mL: number): void {
+  for (let i = 0; i < 8; i++) {
+    const over = volumeAt20(s, liquid) - mL;
+    if (over <= 0.001) return;
+    const water = s[liquid + at.water]!;
+    boilOff(s, liquid, lost, Math.min(0.95, (over * 0.998) / Math.max(water, 1e-9)));
+  }
+}

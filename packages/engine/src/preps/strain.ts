@@ -1,0 +1,87 @@
+import type { Section, Step } from '../document/types.ts';
+import { steeping } from '../larder/index.ts';
+import { addBlock, wholeMass } from '../matter/block.ts';
+import { at, slot } from '../matter/constituents.ts';
+import type { Context } from '../program/context.ts';
+import type { Put, Vat } from '../program/vat.ts';
+import { clear, keepShare, leaveBehind, strainSolids, takeOut } from './move.ts';
+
+interface Straining { readonly section: Section; readonly vat: Vat; readonly step: Step; readonly first: boolean; readonly puts: readonly Put[]; readonly dairy: number }
+
+const PAPER = /paper|lab-filter/, BAG = /bag|muslin/, SIEVE = /sieve|chinois|colander|hawthorne|julep/;
+
+/**
+ * What a prep loses to its cloth. The first cloth of a wash or a clearing takes what the method takes (a yield row counts everything
+ * up to and including it); every later cloth, paper or sieve holds its mL.
+ * @source common-practice
+ */
+export function strain(ctx: Context, o: Straining): void {
+  const { vat: v, section, step, first } = o;
+  const { liquid } = v, lost = ctx.lost;
+  const method = section.method;
+  const holds = holdOf(ctx, step);
+  if (v.content.has('solids')) {
+    const wet = o.puts.filter((p) => p.source.ingredient && (p.source.form === 'botanical' || p.source.form === 'piece' || p.source.form === 'insoluble'));
+    const each = wet.map((p) => steeping(p.source.ingredient!)?.held_g_g ?? 1);
+    const held = ctx.book.add({ key: 'strain/held by solids', value: 1, unit: 'share', spread: { kind: 'range', low: 0.5, high: 1.6, min: 0 }, grade: 'trade', source: 'common-practice', role: 'nature', at: step.path });
+    const solids = v.content.phase('solids');
+    ctx.ops.push(({ s, x }) => {
+      let g = 0;
+      for (let i = 0; i < wet.length; i++) g += s[wet[i]!.g]! * each[i]!;
+      strainSolids(s, liquid, solids, lost, g * x[held]!);
+    });
+  }
+  if (first && method === 'fat wash') {
+    const fats = o.puts.filter((p) => p.source.form === 'fat');
+    const nut = o.puts.some((p) => p.source.ingredient?.category === 'nut');
+    const hard = fats.some((p) => (p.source.ingredient?.cells['fat_melt_high_c']?.value ?? -20) > -5);
+    const row = nut ? 'yield/nut butter wash' : hard ? 'yield/fat wash solid fat' : 'yield/fat wash oil';
+    const share = yieldInput(ctx, row, step);
+    const fat = v.content.phase('fat');
+    ctx.ops.push(({ s, x }) => {
+      keepShare(s, liquid, lost, x[share]!);
+      takeOut(s, liquid, lost, at.fat, 1);
+      s[liquid + slot.price_minor]! += s[fat + slot.price_minor]!;
+      s[fat + slot.price_minor] = 0;
+      addBlock(s, lost, fat, 1);
+      addBlock(s, fat, fat, -1);
+    });
+    return;
+  }
+  if (first && /^clarify with (agar|gelatin|enzyme|gravity)$/.test(method)) {
+    const row = method.endsWith('agar') ? 'yield/agar clarify' : method.endsWith('gelatin') ? 'yield/gelatin clarify' : method.endsWith('enzyme') ? 'yield/centrifuge' : 'yield/gelatin clarify';
+    const share = yieldInput(ctx, row, step);
+    ctx.ops.push(({ s, x }) => { clear(s, liquid, lost, GELS); keepShare(s, liquid, lost, x[share]!); });
+    return;
+  }
+  if (first && (method === 'milk wash' || method === 'clarify with milk')) {
+    const held = ctx.assume('cloth/curd held', step.path, 'tool');
+    const tannin = ctx.book.add({ key: 'wash/tannin taken', value: 0.6, unit: 'share', spread: { kind: 'range', low: 0.3, high: 0.85, min: 0, max: 1 }, grade: 'trade', source: 'common-practice', role: 'nature', at: step.path });
+    const dairy = o.dairy;
+    ctx.ops.push(({ s, x }) => {
+      const solids = s[liquid + at.casein]! + s[liquid + at.fat]!;
+      clear(s, liquid, lost, [at.casein]);
+      takeOut(s, liquid, lost, at.tannin, x[tannin]!);
+      const wet = Math.max(0, x[held]! * s[dairy]! - solids), all = wholeMass(s, liquid);
+      if (all > 0) keepShare(s, liquid, lost, 1 - Math.min(0.9, wet / all));
+    });
+    if (holds >= 0) ctx.ops.push(({ s, x }) => leaveBehind(s, liquid, lost, x[holds]!));
+    return;
+  }
+  if (holds >= 0) ctx.ops.push(({ s, x }) => leaveBehind(s, liquid, lost, x[holds]!));
+}
+
+const GELS = [at.agar, at.gelatin];
+
+function yieldInput(ctx: Context, row: string, step: Step): number {
+  const r = ctx.tables.spread(row)!;
+  const value = (r.a + r.b) / 2;
+  return ctx.book.add({ key: row, value, unit: 'share', spread: { kind: 'range', low: r.a, high: r.b, min: 0, max: 1 }, grade: r.grade, source: r.source, role: 'nature', at: step.path });
+}
+
+function holdOf(ctx: Context, step: Step): number {
+  const key = step.through?.key;
+  if (key === undefined) { ctx.book.word({ key: 'cloth/not said', value: 'cheesecloth', grade: 'trade', source: 'common-practice', at: step.path, say: 'strain through a paper filter' }); return ctx.assume('cloth/cheesecloth hold', step.path, 'tool'); }
+  const row = PAPER.test(key) ? 'cloth/paper hold' : BAG.test(key) ? 'cloth/bag hold' : SIEVE.test(key) ? 'cloth/sieve hold' : 'cloth/cheesecloth hold';
+  return ctx.assume(row, step.path, 'tool');
+}

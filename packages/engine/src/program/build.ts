@@ -1,0 +1,266 @@
+import type { Action, Fill, Garnish, IceWritten, Measure, Path, Section, Step } from '../document/types.ts';
+import { enthalpy, temperatureOf, volume, volumeAt20, FUSION_J_PER_G, enthalpyOfIce } from '../liquids/index.ts';
+import { SURROUNDINGS, ACCOUNT, advance, areaOfPieces } from '../ice/index.ts';
+import { BLOCK, at, slot } from '../matter/constituents.ts';
+import { addBlock, clearBlock, wholeMass } from '../matter/block.ts';
+import { actionsOf, measuresOf, stepRow, stepSeconds } from '../preps/prep.ts';
+import { leaveBehind } from '../preps/move.ts';
+import type { Context, StageBuilt } from './context.ts';
+import { glassOf, iceOf, level, type GlassBuilt, type IceBuilt } from './glass.ts';
+import { Occurrences, add, put, solveShares, stage, textOf, vat, type Put, type Vat } from './vat.ts';
+
+/** What stands in the glass, bottom to top. */
+export interface LayerBuilt { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly block: number; readonly mL: number; readonly at: Path }
+export interface BuildResult {
+  readonly glass: GlassBuilt; readonly glassIce: IceBuilt | null; readonly iceMass: number; readonly layers: readonly LayerBuilt[]; readonly base: Vat;
+  readonly total: number; readonly stages: readonly StageBuilt[]; readonly garnish: readonly Garnish[]; readonly puts: readonly Put[]; readonly steps: readonly Step[];
+  readonly temperature: number; readonly dilution: number; readonly iced: boolean;
+}
+
+const MIXERS = new Set(['stir', 'shake', 'whip-shake', 'dry-shake', 'throw', 'roll', 'blend', 'flash-blend']);
+const INTO_GLASS = new Set(['strain', 'fine-strain', 'double-strain', 'pour', 'serve', 'dirty-dump']);
+const ON_TOP = new Set(['float', 'sink', 'crown', 'layer']);
+
+/** Compiles the drink at the glass. @source none - definition */
+export function compileBuild(ctx: Context, section: Section): BuildResult {
+  const actions = actionsOf(section.lines);
+  const names = new Occurrences('build');
+  const puts = new Map<Measure, Put>();
+  const fills = new Set<Measure>();
+  for (const a of actions) if (a.kind === 'fill' && a.measure) fills.add(a.measure);
+  for (const m of measuresOf(section.lines)) {
+    const floats = actions.some((a) => a.kind === 'fill' && a.measure === m && ON_TOP.has(a.verb));
+    puts.set(m, put(ctx, m, 'build', names, fills.has(m) ? { key: floats ? 'measure/float' : 'measure/top with' } : undefined));
+  }
+  const list = [...puts.values()];
+  solveShares(ctx, list);
+
+  const tin = vat(ctx, 'tin'), glassVat = vat(ctx, 'glass');
+  const measures = ctx.layout.take(BLOCK);                              // the measures in the vessel when ice first meets them
+  const melted = ctx.layout.take(1), measured_mL = ctx.layout.take(1), dilution = ctx.layout.take(1), temperature = ctx.layout.take(1);
+  const layers: LayerBuilt[] = [];
+  const stages: StageBuilt[] = [];
+  const garnish: Garnish[] = [];
+  const steps = actions.filter((a): a is Step => a.kind === 'step');
+  let inTin = false, glassIce: IceBuilt | null = null, iced = false, tinIce = false;
+  const iceMass = ctx.layout.take(1), iceInGlass = glassVat.content.ice;
+
+  /** Are the measures from here on mixed in a vessel of their own? The next thing done to them tells. */
+  const mixesNext = (from: number): boolean => {
+    for (let i = from; i < actions.length; i++) {
+      const a = actions[i]!;
+      if (a.kind !== 'step') continue;
+      if (a.verb === 'swizzle' || a.verb === 'build') return false;
+      if (MIXERS.has(a.verb)) {
+        if (a.verb !== 'stir') return true;
+        if (glassIce !== null && !a.ice) return false;
+        return actions.slice(i + 1).some((b) => b.kind === 'step' && INTO_GLASS.has(b.verb)) || a.ice !== undefined || !actions.some((b) => b.kind === 'fill');
+      }
+      if (INTO_GLASS.has(a.verb)) return true;
+    }
+    return false;
+  };
+  const setGlassIce = (ice: IceWritten | undefined, use: string, path: Path) => {
+    glassIce = iceOf(ctx, ice, use, path);
+    const g = glassIce;
+    const area = (grams: number) => areaOfPieces(grams, g.size_mm);
+    ctx.ops.push(({ s, x }) => {
+      s[iceInGlass.mass] = x[g.mass]!; s[iceInGlass.celsius] = Math.min(0, x[g.celsius]!); s[iceInGlass.mass0] = x[g.mass]!; s[iceInGlass.area0] = area(x[g.mass]!);
+    });
+  };
+  let mixing = false;
+  let wasStrained = false;
+
+  const emptyTin = (step: Step | null) => {
+    const shaken = steps.some((a) => a.verb === 'shake' || a.verb === 'whip-shake');
+    const hold = ctx.assume(shaken ? 'hold/shaker' : 'hold/mixing glass', step?.path ?? ['build'], 'tool');
+    const from = tin.liquid, to = glassVat.liquid;
+    ctx.ops.push(({ s, x }) => {
+      leaveBehind(s, from, ctx.lost, x[hold]!);
+      addBlock(s, to, from, 1);
+      clearBlock(s, from);
+      s[glassVat.celsius] = s[tin.celsius]!;
+    });
+    inTin = false; mixing = false; wasStrained = true;
+  };
+  const pourIn = (m: Measure, index: number) => {
+    const p = puts.get(m)!;
+    if (!mixing && !wasStrained) mixing = mixesNext(index);
+    else if (!mixing && wasStrained) mixing = actions.slice(index).some((a) => a.kind === 'step' && MIXERS.has(a.verb) && (a.verb !== 'stir' || a.ice !== undefined));
+    add(ctx, mixing ? tin : glassVat, p, 'liquid');
+    if (m.carrier && puts.has(m.carrier)) add(ctx, mixing ? tin : glassVat, puts.get(m.carrier)!);
+    if (mixing) inTin = true;
+  };
+  const onTop = (p: Put, kind: 'liquid' | 'foam' | 'gel', name: string) => {
+    const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1);
+    const foam = p.source.prep?.foam;
+    const { block: one } = p.source;
+    ctx.ops.push(({ s }) => {
+      addBlock(s, block, one, s[p.g]!);
+      const v = volumeAt20(s, block) + s[block + slot.unknown_g]!;
+      s[mL] = kind === 'foam' && foam ? v * (1 + s[foam.overrun]! / 100) : v;
+    });
+    layers.push({ name, kind, block, mL, at: p.measure.path });
+  };
+  const topUp = (fill: Fill, index: number) => {
+    if (fill.ice) { setGlassIce(fill.ice, 'build rocks', fill.path); return; }
+    if (!fill.measure) return;
+    if (inTin && !actions.slice(index).some((a) => a.kind === 'step' && INTO_GLASS.has(a.verb))) emptyTin(null);
+    const p = puts.get(fill.measure)!;
+    const name = p.source.prep?.name ?? fill.measure.thing.words;
+    if (p.source.prep?.foam) onTop(p, 'foam', name);
+    else if (p.source.prep?.gel) onTop(p, 'gel', name);
+    else if (ON_TOP.has(fill.verb) && fill.verb !== 'crown') onTop(p, 'liquid', name);
+    else { add(ctx, inTin ? tin : glassVat, p); }
+  };
+
+  actions.forEach((a: Action, index) => {
+    switch (a.kind) {
+      case 'measure': {
+        const prep = puts.get(a)!.source.prep;
+        if (prep?.foam && !mixesNext(index)) onTop(puts.get(a)!, 'foam', prep.name);
+        else if (prep?.gel && !mixesNext(index)) onTop(puts.get(a)!, 'gel', prep.name);
+        else pourIn(a, index);
+        break;
+      }
+      case 'fill': topUp(a, index); break;
+      case 'garnish': garnish.push(a); break;
+      case 'step': {
+        const row = stepRow(a.verb);
+        if (a.measure && !puts.has(a.measure)) break;
+        if (a.measure) pourIn(a.measure, index);
+        if (row.does === 'ice') {
+          const where = inTin ? tin : glassVat;
+          const dry = a.flags.includes('dry');
+          const usesGlassIce = !inTin && glassIce !== null && !a.ice;
+          if (dry) break;
+          const stageIce = iceStep(ctx, a, where, { usesGlassIce, iced, measures, melted, measured_mL, dilution, inGlass: !inTin });
+          if (!inTin && !usesGlassIce) { setGlassIceFrom(stageIce); }
+          iced = true; tinIce ||= inTin;
+          stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, where, stageIce.mass, dilution, true);
+          ctx.balances.set(`stage:${stages.length - 1}`, stageIce.balance);
+          break;
+        }
+        if (row.does === 'strain' || row.does === 'serve' || row.does === 'dump') {
+          if (inTin) emptyTin(a);
+          if (a.ice) setGlassIce(a.ice, use(a.ice), a.path);
+          stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, glassVat);
+          break;
+        }
+        if (a.verb === 'build' && a.ice) setGlassIce(a.ice, use(a.ice), a.path);
+        else if (a.ice && glassIce === null) setGlassIce(a.ice, use(a.ice), a.path);
+        if (a.flags.includes('chilled')) break;
+      }
+    }
+  });
+  if (inTin) emptyTin(null);
+
+  function setGlassIceFrom(built: { readonly built: IceBuilt; readonly mass: number; readonly celsius: number }): void {
+    glassIce = built.built;
+    ctx.ops.push(({ s }) => { s[iceInGlass.mass] = s[built.mass]!; s[iceInGlass.celsius] = s[built.celsius]!; s[iceInGlass.mass0] = s[built.mass]!; });
+  }
+
+  // the drink as a whole, stirred together in thought
+  const total = ctx.layout.take(BLOCK), base_mL = ctx.layout.take(1), gel_mL = ctx.layout.take(1), density = ctx.layout.take(1), foam_mL = ctx.layout.take(1), foamDensity = ctx.layout.take(1);
+  const floors = layers.filter((l) => l.kind === 'gel'), foams = layers.filter((l) => l.kind === 'foam'), wet = layers.filter((l) => l.kind === 'liquid');
+  ctx.ops.push(({ s }) => {
+    addBlock(s, total, glassVat.liquid, 1);
+    for (let i = 0; i < layers.length; i++) addBlock(s, total, layers[i]!.block, 1);
+    s[temperature] = wholeMass(s, glassVat.liquid) > 0 ? temperatureOf(s, glassVat.liquid, s[glassVat.liquid + slot.enthalpy_J]!, s[glassVat.celsius]!) : 4;
+    const t = s[temperature]!;
+    let liquid = volume(s, glassVat.liquid, t) + s[glassVat.liquid + slot.unknown_g]!, grams = wholeMass(s, glassVat.liquid);
+    for (let i = 0; i < wet.length; i++) { liquid += s[wet[i]!.mL]!; grams += wholeMass(s, wet[i]!.block); }
+    s[base_mL] = liquid;
+    s[density] = liquid > 0 ? grams / liquid : 1;
+    let foam = 0, foamGrams = 0;
+    for (let i = 0; i < foams.length; i++) { foam += s[foams[i]!.mL]!; foamGrams += wholeMass(s, foams[i]!.block); }
+    s[foam_mL] = foam;
+    s[foamDensity] = foam > 0 ? foamGrams / foam : 0.25;
+    let gel = 0;
+    for (let i = 0; i < floors.length; i++) gel += s[floors[i]!.mL]!;
+    s[gel_mL] = gel;
+    s[iceMass] = s[iceInGlass.mass]!;
+  });
+  const drink = wasStrained && glassIce === null ? (steps.some((a) => a.verb === 'shake') ? 'up, sour' : 'up, spirit-forward') : glassIce !== null ? (actions.some((a) => a.kind === 'fill' && !layers.some((l) => l.at === a.path)) ? 'highball' : 'rocks') : 'not said';
+  const glass = glassOf(ctx, drink);
+  level(ctx, glass, { liquid_mL: base_mL, density, foam_mL, foam_density: foamDensity, base_mL: gel_mL }, glassIce, iceMass);
+  return { glass, glassIce, iceMass, layers, base: glassVat, total, stages, garnish, puts: list, steps, temperature, dilution, iced };
+}
+
+function use(ice: IceWritten): string {
+  return ice.kind === 'crushed' || ice.kind === 'pebble' ? 'crushed cup' : ice.kind === 'large cube' || ice.kind === 'sphere' ? 'one large cube' : 'build rocks';
+}
+
+interface IceStepOptions { readonly usesGlassIce: boolean; readonly iced: boolean; readonly measures: number; readonly melted: number; readonly measured_mL: number; readonly dilution: number; readonly inGlass: boolean }
+
+const AGITATION: Readonly<Record<string, string>> = { stir: 'agitation/stir', shake: 'agitation/shake', 'whip-shake': 'agitation/whip shake', swizzle: 'agitation/swizzle', throw: 'agitation/throw', roll: 'agitation/roll', blend: 'agitation/blend', 'flash-blend': 'agitation/flash blend' };
+
+/** A drink meets ice for a while: stir, shake and their like. Closes its account in joules. */
+function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonly built: IceBuilt; readonly mass: number; readonly celsius: number; readonly balance: number } {
+  const verb = step.verb;
+  const built = iceOf(ctx, step.ice, verb === 'stir' ? 'stir' : verb === 'whip-shake' ? 'whip shake' : verb === 'flash-blend' ? 'flash blend' : verb, step.path);
+  const time = verb === 'throw' || verb === 'roll' ? stepTurns(ctx, step) : stepSeconds(ctx, step, true);
+  const agitation = ctx.agitation(AGITATION[verb] ?? 'agitation/stir', step.path);
+  const rate = ctx.spread('ice/rate', 'ice/rate', 1, 'share', 'model');
+  const shaken = verb !== 'stir' && verb !== 'swizzle';
+  const heat = ctx.assume(o.inGlass ? 'vessel/mixing glass heat' : shaken ? 'vessel/shaker heat' : 'vessel/mixing glass heat', step.path, 'tool');
+  const vesselAt = ctx.assume(o.inGlass ? 'start/serving glass' : shaken ? 'start/shaker tin' : 'start/mixing glass', step.path, 'place');
+  const room = ctx.assume('place/room', step.path, 'place');
+  const wet = ctx.assume(built.kind === 'crushed' ? 'ice/wet/crushed' : 'ice/wet/cubes', step.path, 'nature');
+  const toVessel = ctx.conductance(shaken ? 'conductance/drink to tin' : 'conductance/drink to mixing glass', shaken ? 30 : 12, step.path);
+  const toAir = ctx.conductance('conductance/vessel to air', 0.6, step.path);
+
+  const ice = o.usesGlassIce ? v.content.ice : v.content.ice;
+  const around = ctx.layout.take(SURROUNDINGS), account = ctx.layout.take(ACCOUNT), before = ctx.layout.take(BLOCK), water = ctx.layout.take(BLOCK), balance = ctx.layout.take(6);
+  const bodies = { liquid: v.liquid, enthalpy: v.liquid + slot.enthalpy_J, celsius: v.celsius, vessel: v.content.vessel, ice: ice.mass };
+  const first = !o.iced;
+  const { usesGlassIce } = o;
+  ctx.ops.push(({ s, x }) => {
+    const liquid = v.liquid;
+    if (first) { clearBlock(s, o.measures); addBlock(s, o.measures, liquid, 1); s[o.measured_mL] = volumeAt20(s, liquid) + s[liquid + slot.unknown_g]!; s[o.melted] = 0; }
+    clearBlock(s, before);
+    addBlock(s, before, liquid, 1);
+    const h0 = s[liquid + slot.enthalpy_J]!;
+    if (!usesGlassIce) {
+      const celsius = Math.min(0, x[built.celsius]!), mass = x[built.mass]!;
+      // water clings to ice that is not colder than about -1 °C: it is water at 0 °C, and part of what was weighed
+      const clinging = mass * x[wet]! * Math.min(1, Math.max(0, 1 + celsius));
+      clearBlock(s, water);
+      s[water + at.water] = clinging;
+      s[liquid + at.water]! += clinging;
+      s[liquid + slot.enthalpy_J]! += clinging > 0 ? enthalpy(s, water, 0) : 0;
+      s[ice.mass] = mass - clinging; s[ice.celsius] = celsius; s[ice.mass0] = mass - clinging; s[ice.area0] = areaOfPieces(mass - clinging, built.size_mm);
+      s[account + 2] = clinging;
+    } else s[account + 2] = 0;
+    if (s[v.content.vessel + 1] === 0) { s[v.content.vessel + 1] = x[heat]! * 1000; s[v.content.vessel] = x[vesselAt]!; }
+    const iceBefore = s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!), vesselBefore = s[v.content.vessel]!;
+    const hWet = s[account + 2]! > 0 ? enthalpy(s, water, 0) : 0;
+    s[account] = 0; s[account + 1] = 0;
+    s[around] = x[room]!; s[around + 1] = x[agitation]! * x[rate]!; s[around + 2] = x[toVessel]!; s[around + 3] = x[toAir]!;
+    advance(s, bodies, around, x[time]!, account);
+    const iceWater = s[account + 1]! + s[account + 2]!;
+    s[o.melted]! += iceWater;
+    s[o.dilution] = s[o.measured_mL]! > 0 ? (s[o.melted]! / 0.9982 / s[o.measured_mL]!) * 100 : NaN;
+    // the account, each kJ taken up positive: it sums to zero
+    const t = s[v.celsius]!;
+    const own = enthalpy(s, before, t);
+    clearBlock(s, water);
+    s[water + at.water] = iceWater;
+    const waterThen = iceWater !== 0 ? enthalpy(s, water, t) : 0;
+    const whole = s[liquid + slot.enthalpy_J]!;
+    const fused = s[account + 1]! * FUSION_J_PER_G;
+    s[balance] = (own - h0) / 1000;
+    s[balance + 1] = fused / 1000;
+    s[balance + 2] = (s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!) + waterThen - iceBefore - hWet - fused) / 1000;
+    s[balance + 3] = (s[v.content.vessel + 1]! * (s[v.content.vessel]! - vesselBefore)) / 1000;
+    s[balance + 4] = -s[account]! / 1000;
+    s[balance + 5] = (whole - own - waterThen) / 1000;
+  });
+  return { built, mass: ice.mass, celsius: ice.celsius, balance };
+}
+
+function stepTurns(ctx: Context, step: Step): number {
+  const row = ctx.tables.assumption(step.verb === 'throw' ? 'time/throw' : 'time/roll')!;
+  const turns = step.times ?? Number(row.value);
+  return ctx.book.add({ key: `time/${step.path.join('/')}`, value: turns * 2, unit: 's', spread: { kind: 'lognormal', cv: 0.3 }, grade: 'trade', source: 'common-practice', role: 'time', at: step.path, ...(step.times === undefined ? { assumed: { say: row.say } } : {}) });
+}

@@ -1,0 +1,40 @@
+import type { Input } from './inputs.ts';
+
+/** One number of a reading: what it is, of what, in which unit, by which method. */
+export interface Probe { readonly name: string; readonly of: string; readonly unit: string; readonly method: string; readonly sources: readonly string[] }
+
+/** The buffers a run needs; made once, used again. */
+export interface Workspace { readonly s: Float64Array; x: Float64Array }
+
+/** Changes the workspace; allocates nothing. */
+export type Op = (w: Workspace) => void;
+/** Writes `out[i]`, NaN where it cannot be known. */
+export type ProbeOp = (w: Workspace, out: Float64Array, i: number) => void;
+
+/** Inputs in, numbers out. Pure in `x`, bit for bit; no text, no allocation. */
+export interface Program {
+  readonly inputs: readonly Input[];
+  readonly probes: readonly Probe[];
+  readonly nominal: Float64Array;
+  workspace(): Workspace;
+  /** Evaluates the wanted probes at `x` into `out` (one entry a probe). */
+  run(x: Float64Array, out: Float64Array, want: Uint8Array, w: Workspace): void;
+}
+
+/** Puts operations and probes together. @source none - definition */
+export function program(inputs: readonly Input[], length: number, ops: readonly Op[], probes: readonly { readonly probe: Probe; readonly op: ProbeOp }[]): Program {
+  const nominal = Float64Array.from(inputs, (i) => i.value);
+  const compute = probes.map((p) => p.op);
+  return {
+    inputs,
+    probes: probes.map((p) => p.probe),
+    nominal,
+    workspace: () => ({ s: new Float64Array(length), x: nominal }),
+    run(x, out, want, w) {
+      w.s.fill(0);
+      w.x = x;
+      for (let i = 0; i < ops.length; i++) ops[i]!(w);
+      for (let i = 0; i < compute.length; i++) if (want[i]) compute[i]!(w, out, i);
+    },
+  };
+}

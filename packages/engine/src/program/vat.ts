@@ -1,0 +1,197 @@
+import type { Measure, Path, Step } from '../document/types.ts';
+import { enthalpy, freezingPoint, temperatureOf, volumeAt20 } from '../liquids/index.ts';
+import { advance } from '../ice/index.ts';
+import { BLOCK, CONSTITUENTS, at, slot } from '../matter/constituents.ts';
+import { addBlock, wholeMass } from '../matter/block.ts';
+import { pour } from './amounts.ts';
+import { sourceOf } from './bottle.ts';
+import type { Context, Source, StageBuilt } from './context.ts';
+import type { Content } from './layout.ts';
+import { startTemperature, type Start } from './temperature.ts';
+import places from '../../../../data/physics/places.json' with { type: 'json' };
+
+/** A measure that has become grams: where they stand, of what, how warm. */
+export interface Put { readonly measure: Measure; readonly source: Source; readonly g: number; readonly start: Start; readonly occurrence: string; readonly share: boolean }
+
+/** Counts occurrences of a thing in a section, for keys that outlive an inserted line. */
+export class Occurrences {
+  private readonly seen = new Map<string, number>();
+  private readonly section: string;
+  constructor(section: string) { this.section = section; }
+  of(words: string): string {
+    const key = words.toLowerCase();
+    const n = (this.seen.get(key) ?? 0) + 1;
+    this.seen.set(key, n);
+    return `${this.section}/${key}#${n}`;
+  }
+}
+
+/** Turns a measure into grams, except a share, which waits for the others. */
+export function put(ctx: Context, m: Measure, section: string, names: Occurrences, fallback?: { key: string }): Put {
+  const source = sourceOf(ctx, m, section);
+  const occurrence = names.of(m.thing.words);
+  const g = ctx.layout.take(1);
+  const start = startTemperature(ctx, m, source, occurrence);
+  const mL = source.mL;
+  if (m.share) return { measure: m, source, g, start, occurrence, share: true };
+  if (m.portion !== undefined && source.prep) {
+    const prep = source.prep;
+    const part = typeof m.portion === 'number' ? m.portion : 1;
+    ctx.ops.push(({ s }) => { s[g] = m.portion === 'rest' ? Math.max(0, s[prep.yield_g]! - s[prep.used_g]!) : part * s[prep.yield_g]!; s[prep.used_g]! += s[g]!; });
+    return { measure: m, source, g, start, occurrence, share: false };
+  }
+  const poured = m.amount ? pour(ctx, m, m.amount, source, occurrence) : null;
+  if (poured) {
+    const { input, bias, each, of } = poured;
+    const foam = source.prep?.foam && section === 'build' ? source.prep.foam : null;
+    ctx.ops.push(({ s, x }) => {
+      let amount = x[input]!;
+      if (bias >= 0) amount *= x[bias]!;
+      if (each >= 0) amount *= x[each]!;
+      if (of === 'ml') { amount /= s[mL]!; if (foam) amount /= 1 + s[foam.overrun]! / 100; }
+      s[g] = amount;
+    });
+  } else {
+    const key = fallback?.key;
+    const input = key ? ctx.assume(key, m.path, 'measure', `${key}#${occurrence}`) : ctx.book.add({ key: `pour/${occurrence}`, value: 0, unit: 'g', spread: { kind: 'exact' }, grade: 'trade', source: 'common-practice', role: 'measure', at: m.path });
+    ctx.ops.push(({ s, x }) => { s[g] = x[input]! / (key ? s[mL]! : 1); });
+  }
+  if (source.prep) { const prep = source.prep; ctx.ops.push(({ s }) => { s[prep.used_g]! += s[g]!; }); }
+  return { measure: m, source, g, start, occurrence, share: false };
+}
+
+/** Solves the shares of a section together: each a share of the others, or of the lines it names. */
+export function solveShares(ctx: Context, puts: readonly Put[]): void {
+  const shares = puts.filter((p) => p.share);
+  if (shares.length === 0) return;
+  const plain = puts.filter((p) => !p.share);
+  const named = shares.map((p) => p.measure.share!.of ? plain.filter((q) => p.measure.share!.of!.some((t) => t.words.toLowerCase() === q.measure.thing.words.toLowerCase())) : null);
+  const free = shares.map((p, i) => (named[i] === null || named[i]!.length === 0 ? p.measure.share! : null));
+  ctx.ops.push(({ s }) => {
+    let fixed = 0, fixedL = 0;
+    for (let i = 0; i < plain.length; i++) { const p = plain[i]!; fixed += s[p.g]!; fixedL += s[p.g]! * s[p.source.mL]! / 1000; }
+    for (let i = 0; i < shares.length; i++) {
+      const list = named[i], share = shares[i]!.measure.share!;
+      if (!list || list.length === 0) continue;
+      let g = 0, litres = 0;
+      for (let k = 0; k < list.length; k++) { g += s[list[k]!.g]!; litres += s[list[k]!.g]! * s[list[k]!.source.mL]! / 1000; }
+      s[shares[i]!.g] = share.basis === 'g per L' ? share.value * litres : share.basis === 'volume' ? (share.value * litres * 1000) / s[shares[i]!.source.mL]! : share.value * g;
+      fixed += s[shares[i]!.g]!;
+    }
+    // g = s M for a share of the whole, g = s/(1+s) M for a share of the others, M the sum of all
+    let coefficient = 0;
+    for (let i = 0; i < free.length; i++) {
+      const f = free[i];
+      if (!f) continue;
+      if (f.basis === 'g per L') { s[shares[i]!.g] = f.value * fixedL; fixed += s[shares[i]!.g]!; } else coefficient += f.basis === 'mass of whole' ? f.value : f.value / (1 + f.value);
+    }
+    const all = fixed / Math.max(1e-6, 1 - coefficient);
+    for (let i = 0; i < free.length; i++) {
+      const f = free[i];
+      if (f && f.basis !== 'g per L') s[shares[i]!.g] = (f.basis === 'mass of whole' ? f.value : f.value / (1 + f.value)) * all;
+    }
+  });
+  for (const p of shares) if (p.source.prep) { const prep = p.source.prep; ctx.ops.push(({ s }) => { s[prep.used_g]! += s[p.g]!; }); }
+}
+
+/** A content with what is asked of it while it is made: its temperature guess and the warmest it has been. */
+export interface Vat { readonly content: Content; readonly liquid: number; readonly celsius: number; readonly hottest: number }
+
+export function vat(ctx: Context, name: string): Vat {
+  const content = ctx.layout.content(name);
+  const liquid = content.phase('liquid');
+  const celsius = ctx.layout.take(1), hottest = ctx.layout.take(1);
+  ctx.ops.push(({ s }) => { s[celsius] = 20; s[hottest] = -273; });
+  return { content, liquid, celsius, hottest };
+}
+
+/** Adds what was put in to the phase it belongs to, at its own temperature. */
+export function add(ctx: Context, v: Vat, p: Put, phase: 'liquid' | 'solids' | 'fat' = 'liquid'): void {
+  const to = phase === 'fat' ? v.liquid : v.content.phase(phase);
+  const fat = phase === 'fat' ? v.content.phase('fat') : -1;
+  const { block } = p.source, { g, start } = p;
+  ctx.ops.push(({ s, x }) => {
+    const grams = s[g]!;
+    const celsius = start.input >= 0 ? x[start.input]! : s[start.offset]!;
+    addBlock(s, to, block, grams);
+    if (fat >= 0) {
+      // the water and solids of a butter go with the liquid, its fat floats
+      s[fat + at.fat]! += s[to + at.fat]!;
+      s[to + at.fat] = 0;
+      s[to + slot.enthalpy_J]! += grams * (enthalpy(s, block, celsius) - s[block + at.fat]! * 2 * (celsius - 25));
+      s[fat + slot.enthalpy_J]! += grams * s[block + at.fat]! * 2 * (celsius - 25);
+    } else s[to + slot.enthalpy_J]! += grams * enthalpy(s, block, celsius);
+    if (to === v.liquid) {
+      s[v.celsius] = temperatureOf(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, s[v.celsius]!);
+      if (celsius > s[v.hottest]!) s[v.hottest] = celsius;
+    }
+  });
+}
+
+/** Brings a liquid to a temperature. */
+export function setTemperature(ctx: Context, v: Vat, input: number): void {
+  ctx.ops.push(({ s, x }) => {
+    s[v.celsius] = x[input]!;
+    s[v.liquid + slot.enthalpy_J] = enthalpy(s, v.liquid, x[input]!);
+    if (x[input]! > s[v.hottest]!) s[v.hottest] = x[input]!;
+  });
+}
+
+/** Lets a prep rest in a place: a jar with the surface of its own volume. */
+export function rest(ctx: Context, v: Vat, temperature: number, seconds: number, medium: 'air' | 'bath' | 'freezer'): void {
+  const around = ctx.layout.take(4), account = ctx.layout.take(3), noIce = ctx.layout.take(4);
+  const h = ctx.book.add({ key: `place/exchange/${medium}`, value: places[medium].value, unit: 'W/m2K', spread: { kind: 'range', low: places[medium].low, high: places[medium].high }, grade: 'trade', source: 'common-practice', role: 'place' });
+  const bodies = { liquid: v.liquid, enthalpy: v.liquid + slot.enthalpy_J, celsius: v.celsius, vessel: v.content.vessel, ice: noIce };
+  ctx.ops.push(({ s, x }) => {
+    const mL = volumeAt20(s, v.liquid);
+    if (!(mL > 0)) return;
+    if (s[v.content.vessel + 1] === 0) { s[v.content.vessel + 1] = places.jar.value; s[v.content.vessel] = s[v.celsius]!; }
+    const area = 6 * Math.cbrt((mL * 1e-6) ** 2);
+    s[around] = x[temperature]!; s[around + 1] = 0; s[around + 2] = 100 * area; s[around + 3] = x[h]! * area;
+    advance(s, bodies, around, x[seconds]!, account);
+  });
+}
+
+/** Offsets of what a stage keeps of its moment. */
+export interface Captured { readonly celsius: number; readonly mL: number; readonly g: number; readonly ethanol: number; readonly freezing: number; readonly ice: number; readonly dilution: number }
+
+/** Writes down what a liquid is at this moment of the run. */
+export function capture(ctx: Context, v: Vat, ice: number, dilution: number): Captured {
+  const base = ctx.layout.take(7);
+  ctx.ops.push(({ s }) => {
+    const mL = volumeAt20(s, v.liquid);
+    s[base] = temperatureOf(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, s[v.celsius]!);
+    s[base + 1] = mL;
+    s[base + 2] = wholeMass(s, v.liquid);
+    s[base + 3] = s[v.liquid + at.ethanol]!;
+    s[base + 4] = freezingPoint(s, v.liquid);
+    s[base + 5] = ice >= 0 ? s[ice]! : 0;
+    s[base + 6] = dilution >= 0 ? s[dilution]! : NaN;
+  });
+  return { celsius: base, mL: base + 1, g: base + 2, ethanol: base + 3, freezing: base + 4, ice: base + 5, dilution: base + 6 };
+}
+
+/** Registers the figures of a stage. */
+export function stage(ctx: Context, stages: StageBuilt[], of: string, step: { text: string; path: Path }, v: Vat, ice = -1, dilution = -1, balance = false): void {
+  const c = capture(ctx, v, ice, dilution);
+  const name = `${of}stage:${stages.length}`;
+  stages.push({ text: step.text, path: step.path, of: name, balance });
+  ctx.probe('temperature', name, '°C', 'heat-balance', ['melinder2010'], ({ s }, out, i) => { out[i] = s[c.g]! > 0 ? s[c.celsius]! : NaN; });
+  ctx.probe('volume', name, 'mL', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[c.mL]!; });
+  ctx.probe('mass', name, 'g', 'sum', [], ({ s }, out, i) => { out[i] = s[c.g]!; });
+  ctx.probe('strength', name, '% vol', 'oiml-r22', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[c.mL]! > 0 ? (s[c.ethanol]! / 0.789239 / s[c.mL]!) * 100 : NaN; });
+  if (ice >= 0) {
+    ctx.probe('ice_left', name, 'g', 'heat-balance', ['crc-ice'], ({ s }, out, i) => { out[i] = s[c.ice]!; });
+    ctx.probe('freezing_point', name, '°C', 'water-activity-product', ['ross1975'], ({ s }, out, i) => { out[i] = s[c.freezing]!; });
+    ctx.probe('dilution', name, '%', 'ice-water-over-measures', ['none'], ({ s }, out, i) => { out[i] = s[c.dilution]!; });
+  }
+}
+
+/** The text of a step as it stands in the spec. */
+export function textOf(ctx: Context, step: { span: { from: number; to: number } }): string {
+  return ctx.document.text.slice(step.span.from, step.span.to).trim();
+}
+
+/** An empty block's length, for checks. */
+export const SLOTS = { BLOCK, GRAMS: CONSTITUENTS.length };
+export type { Step };

@@ -1,0 +1,38 @@
+import type { Path } from '../document/types.ts';
+import type { Compiled } from '../program/compile.ts';
+import type { Put } from '../program/vat.ts';
+import type { Allergen } from './types.ts';
+
+interface Declared { readonly allergens: Allergen[]; readonly vegan: boolean; readonly vegetarian: boolean; readonly lines: { path: Path; vegan: 'no' | 'check'; vegetarian: 'yes' | 'no' | 'check' }[] }
+
+/** Words that give an allergen away to whoever reads the line. */
+const PLAIN: Readonly<Record<string, RegExp>> = {
+  milk: /milk|cream|butter|yog|cheese|whey|ghee/i, egg: /egg/i, nuts: /almond|hazel|walnut|cashew|pecan|pistachio|macadamia|nut|orgeat/i, peanut: /peanut/i, soy: /soy/i,
+  gluten: /wheat|barley|rye|oat|beer|malt/i, fish: /fish|isinglass/i, sesame: /sesame|tahini/i, celery: /celery/i, mustard: /mustard/i, sulphites: /sulphite|sulfite|wine/i, mollusc: /oyster|clam/i, crustacean: /shrimp|prawn|crab/i, lupin: /lupin/i,
+};
+
+/**
+ * Allergens and diet of everything that goes into the drink, through every prep: what was washed with milk is still milk for an allergy.
+ * Hidden: inside a prep that the build names without the word. A prep nobody pours from declares nothing.
+ * @source eu-1169-2011-annex2 groups
+ */
+export function diet(c: Compiled): Declared {
+  const allergens: Allergen[] = [], lines: Declared['lines'] = [];
+  const seen = new Set<string>();
+  const visit = (puts: readonly Put[], shownAs: string | null) => {
+    for (const p of puts) {
+      const path = p.measure.path;
+      if (p.source.prep) { if (!seen.has(p.source.prep.name)) { seen.add(p.source.prep.name); visit(p.source.prep.puts, shownAs ?? p.measure.thing.words); } continue; }
+      const row = p.source.ingredient;
+      if (!row) continue;
+      for (const a of row.allergens) {
+        if (allergens.some((b) => b.group === a.group && b.from.join('/') === path.join('/'))) continue;
+        const plain = PLAIN[a.group] ?? /$^/;
+        allergens.push({ group: a.group, from: path, certain: a.certain, hidden: shownAs !== null ? !plain.test(shownAs) : !plain.test(p.measure.thing.words) });
+      }
+      if (row.vegan !== 'yes') lines.push({ path, vegan: row.vegan, vegetarian: row.vegetarian });
+    }
+  };
+  visit(c.build ? c.build.puts : [...c.ctx.preps.values()].flatMap((p) => p.puts), null);
+  return { allergens, vegan: !lines.some((l) => l.vegan === 'no'), vegetarian: !lines.some((l) => l.vegetarian === 'no'), lines };
+}

@@ -1,0 +1,54 @@
+import { heightOf } from '../glass/index.ts';
+import type { Compiled } from '../program/compile.ts';
+import { colourOf } from './colour.ts';
+import type { Figure, GlassIce, GlassReading, Layer } from './types.ts';
+
+type Look = (of: string, name: string) => number;
+
+/** The serving glass with its layers and ice, in millimetres from the floor. @source none - geometry */
+export function glassReading(c: Compiled, number: Look, figure: (of: string, name: string) => Figure): GlassReading {
+  const b = c.build!, { shape, profile } = b.glass;
+  const liquid = number('glass', 'liquid_mm'), level = number('glass', 'level_mm');
+  const layers: Layer[] = [];
+  const parts = [
+    ...b.layers.map((l, k) => ({ of: `layer:${k}`, name: l.name, kind: l.kind })),
+  ];
+  const base = { of: 'layer:base', name: c.ctx.document.name || 'drink', kind: 'liquid' as const };
+  const look = (p: { of: string; name: string; kind: Layer['kind'] }, from_mm: number, to_mm: number): Layer => ({
+    name: p.name, kind: p.kind, from_mm, to_mm, mL: number(p.of, 'mL'),
+    colour: colourOf(number(p.of, 'tint_r'), number(p.of, 'tint_g'), number(p.of, 'tint_b'), 2), turbidity: Math.min(3, number(p.of, 'turbid')),
+    strength: Number.isFinite(number(p.of, 'strength')) ? number(p.of, 'strength') : null,
+  });
+  // gels at the floor, then the drink, then what was floated in order, then foam
+  const gels = parts.filter((p) => p.kind === 'gel'), floats = parts.filter((p) => p.kind === 'liquid'), foams = parts.filter((p) => p.kind === 'foam');
+  let mL = 0, from = 0;
+  for (const p of gels) { mL += number(p.of, 'mL'); const to = heightOf(profile, mL); layers.push(look(p, from, to)); from = to; }
+  const wet = [...(number('layer:base', 'mL') > 0 ? [base] : []), ...floats];
+  const all = wet.reduce((t, p) => t + number(p.of, 'mL'), 0);
+  let below = 0;
+  for (const p of wet) {
+    below += number(p.of, 'mL');
+    // with ice among them the layers share the height of the liquid as they share its volume
+    const to = p === wet[wet.length - 1] ? liquid : b.glassIce ? from + (liquid - from) * (number(p.of, 'mL') / (all - below + number(p.of, 'mL'))) : heightOf(profile, mL + below);
+    layers.push(look(p, from, to));
+    from = to;
+  }
+  const foamAll = foams.reduce((t, p) => t + number(p.of, 'mL'), 0);
+  from = liquid;
+  for (const p of foams) { const to = from + (level - liquid) * (number(p.of, 'mL') / foamAll); if (to > from) layers.push(look(p, from, to)); from = to; }
+  const ice: GlassIce[] = b.glassIce && number('glass', 'ice_g') > 0
+    ? [{ kind: b.glassIce.kind, count: Math.max(1, b.glassIce.count), mass_g: number('glass', 'ice_g'), size_mm: b.glassIce.size_mm, clear: b.glassIce.clear, from_mm: number('glass', 'ice_from_mm'), to_mm: number('glass', 'ice_to_mm') }] : [];
+  const washline = figure('glass', 'washline_mm');
+  return {
+    name: shape.name, brim_mL: brimOf(c), washline_mm: washline.value, liquid_mm: liquid, profile,
+    base_mm: shape.base_mm, wall_mm: shape.wall_mm, stem_mm: shape.stem_mm, foot_mm: shape.foot_mm,
+    layers, ice, garnish: b.garnish.map((g) => g.thing.words), washline,
+  };
+}
+
+function brimOf(c: Compiled): number {
+  const p = c.build!.glass.profile;
+  let v = 0;
+  for (let i = 1; i < p.length; i++) { const [h0, r0] = p[i - 1]!, [h1, r1] = p[i]!; v += (Math.PI * (h1 - h0) * (r0 * r0 + r0 * r1 + r1 * r1)) / 3000; }
+  return v;
+}

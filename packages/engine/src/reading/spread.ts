@@ -1,0 +1,50 @@
+import { pointAt, Z95 } from '../numeric/index.ts';
+import type { Program, Workspace } from '../program/program.ts';
+
+/** Nominal values and 95 % ranges of every probe, with what each input contributes. */
+export interface Spreads {
+  readonly value: Float64Array; readonly low: Float64Array; readonly high: Float64Array;
+  /** down and up by input and probe: `contribution[input * probes + probe]`, signed differences at the input's 2.5 and 97.5 % points */
+  readonly down: Float64Array; readonly up: Float64Array;
+}
+
+/**
+ * Ranges of all probes by differences taken at each input's own 2.5 and 97.5 % points, two-sided, added as squares.
+ * An input that moves a probe the same way from both sides widens that side alone.
+ * @source none - definition
+ */
+export function spreads(program: Program, w: Workspace): Spreads {
+  const n = program.probes.length, inputs = program.inputs.length;
+  const want = new Uint8Array(n).fill(1);
+  const value = new Float64Array(n), out = new Float64Array(n);
+  const down = new Float64Array(inputs * n), up = new Float64Array(inputs * n);
+  const low2 = new Float64Array(n), high2 = new Float64Array(n);
+  const x = Float64Array.from(program.nominal);
+  program.run(x, value, want, w);
+  for (let i = 0; i < inputs; i++) {
+    const input = program.inputs[i]!;
+    if (input.spread.kind === 'exact') continue;
+    for (const [z, keep] of [[-Z95, down], [Z95, up]] as const) {
+      x[i] = pointAt(input.spread, input.value, z);
+      if (x[i] === input.value) continue;
+      program.run(x, out, want, w);
+      for (let k = 0; k < n; k++) keep[i * n + k] = out[k]! - value[k]!;
+    }
+    x[i] = input.value;
+    for (let k = 0; k < n; k++) {
+      const a = down[i * n + k]!, b = up[i * n + k]!;
+      const lower = Math.min(a, b, 0), upper = Math.max(a, b, 0);
+      low2[k]! += lower * lower; high2[k]! += upper * upper;
+    }
+  }
+  const low = Float64Array.from(value, (v, k) => v - Math.sqrt(low2[k]!)), high = Float64Array.from(value, (v, k) => v + Math.sqrt(high2[k]!));
+  return { value, low, high, down, up };
+}
+
+/** Which share of a probe's variance an input brings. @source none - definition */
+export function shareOf(s: Spreads, input: number, probe: number, probes: number, inputs: number): number {
+  const half = (i: number) => ((s.up[i * probes + probe]! - s.down[i * probes + probe]!) / 2) ** 2;
+  let all = 0;
+  for (let i = 0; i < inputs; i++) all += half(i);
+  return all > 0 ? half(input) / all : 0;
+}
