@@ -1,0 +1,28 @@
+import type { Ingredient } from './types.ts';
+
+const MOLAR = { sodium: 22.990, potassium: 39.098 } as const;                            // g/mol
+const BUFFERS = ['citric', 'malic', 'tartaric', 'lactic', 'acetic', 'phosphoric', 'quinic', 'succinic', 'other_acid'];
+
+/**
+ * Net charge of the strong ions of 100 g: potassium and sodium, without the sodium of table salt.
+ * @returns mol per 100 g, 0 or more; a column that is missing counts as none
+ * @source chem-handbook molar masses
+ */
+export function strongIons(ingredient: Ingredient): number {
+  const mg = (column: string) => ingredient.cells[column]?.value ?? 0;
+  const sodium = ingredient.text['sodium'] === 'salt' ? 0 : mg('sodium_mg');
+  return mg('potassium_mg') / 1000 / MOLAR.potassium + sodium / 1000 / MOLAR.sodium;
+}
+
+/** Whether the row states an acid that buffers; ascorbic alone does not count. @source none - definition */
+export const statesAcids = (ingredient: Ingredient): boolean => BUFFERS.some((acid) => (ingredient.cells[`${acid}_g`]?.value ?? 0) > 0);
+
+/**
+ * How much of 100 g brings acids that are not known: all of it where the kind of ingredient holds acids and the row states none,
+ * nothing for spirits, sugars, waters, agents and the like, which bring none.
+ * @returns 0 or 100 g per 100 g
+ * @source common-practice data/larder/forms.tsv
+ */
+export function acidsUnknown(ingredient: Ingredient): number {
+  return ingredient.text['acids'] === 'stated' && !statesAcids(ingredient) ? 100 : 0;
+}

@@ -1,0 +1,20 @@
+import type { Ingredient, SpreadRow, Tables } from './types.ts';
+
+/**
+ * How wide a value of the larder is: the row of the ingredient itself, else that of its class. For pH the band of the row stands in.
+ * @param ingredient a row of the larder
+ * @param column a number column such as `citric_g`, or `ph`
+ * @returns the row of `data/spreads.tsv` (`larder/<id>/<column>`, then `larder/<category>/<column>`); undefined where none is known
+ * @source none - definition
+ */
+export function spreadOf(ingredient: Ingredient, column: string, tables: Pick<Tables, 'spread'>): SpreadRow | undefined {
+  const row = tables.spread(`larder/${ingredient.id}/${column}`) ?? tables.spread(`larder/${ingredient.category}/${column}`);
+  return row ?? (column === 'ph' ? bandOf(ingredient) : undefined);
+}
+
+/** The pH a row prints as a band: its ends are taken as 95 % points. */
+function bandOf(ingredient: Ingredient): SpreadRow | undefined {
+  const [low, high] = [ingredient.cells['ph_low'], ingredient.cells['ph_high']];
+  if (!low || !high) return undefined;
+  return { kind: 'absolute', a: low.value, b: high.value, unit: 'pH', grade: low.grade, source: low.source };
+}
