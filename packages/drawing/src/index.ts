@@ -1,1 +1,7 @@
-export {};
+export * from './shapes.ts';
+export { draw, type DrawOptions, type Said } from './draw.ts';
+export { terminalGlass } from './terminal.ts';
+export { letterOf, sectionsOf } from './prep/flow.ts';
+export { figureShown, shown, spreadShown, decimalsFor, unitShown } from './pen/numbers.ts';
+export { tint, type Scheme } from './pen/tint.ts';
+export { hatches, type Hatch } from './pen/hatch.ts';

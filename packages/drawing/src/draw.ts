@@ -1,0 +1,88 @@
+import type { Document, Reading } from '@washline/engine';
+import { drawBeside } from './figures/beside.ts';
+import { drawChief, drawWashline } from './figures/chief.ts';
+import { drawDimensions } from './figures/dimensions.ts';
+import { drawRest } from './figures/rest.ts';
+import { drawConsequence } from './figures/consequence.ts';
+import { EMPTY_GLASS, frameOf } from './frame.ts';
+import { drawGarnish, drawRim } from './glass/garnish.ts';
+import { drawGround } from './glass/ground.ts';
+import { drawIce } from './glass/ice.ts';
+import { drawLayers, drawLevels } from './glass/layers.ts';
+import { drawWall } from './glass/wall.ts';
+import { SIZE, run } from './pen/lettering.ts';
+import { Pad } from './pen/pad.ts';
+import type { Scheme } from './pen/tint.ts';
+import { arrange } from './prep/arrange.ts';
+import { flowOf } from './prep/flow.ts';
+import { drawUpstream } from './prep/upstream.ts';
+import type { Drawing } from './shapes.ts';
+import { words } from './words.ts';
+
+/** What a finding says on the drawing: words of the sentence table, kept by whoever holds the language. */
+export interface Said { readonly severity: 'stop' | 'warn' | 'note'; readonly head: string; readonly path: readonly (string | number)[] }
+
+export interface DrawOptions {
+  /** room in CSS px of the layout */
+  readonly width: number;
+  readonly height: number;
+  readonly scheme: Scheme;
+  /** millimetres of the glass that one px covers: 25.4 / 96 draws it at true size on paper; absent: the largest that fits */
+  readonly mmPerPx?: number | undefined;
+  readonly document?: Document | null | undefined;
+  readonly findings?: readonly Said[] | undefined;
+}
+
+/**
+ * The whole drawing of a reading: ground, glass in section to scale with what stands in it, the washline and its numbers, dimensions,
+ * and the vessels upstream. Levels are the reading's; what the reading does not say is not drawn.
+ */
+export function draw(reading: Reading, options: DrawOptions): Drawing {
+  const pad = new Pad();
+  const { scheme } = options;
+  const flow = flowOf(reading, options.document ?? null);
+  const upstream = flow.preps.length > 0 || flow.build.vessel !== null;
+  const frame = frameOf(reading.glass, { width: options.width, height: options.height, upstream, pxPerMm: options.mmPerPx === undefined ? undefined : 1 / options.mmPerPx });
+  const shape = reading.glass ?? EMPTY_GLASS;
+  drawGround(pad, frame, scheme);
+  pad.open({ id: 'drink', within: null, role: 'reading', reading: 'drink' });
+  drawChief(pad, reading, frame);
+  if (!frame.phone || options.height > 430) drawRest(pad, reading, frame);
+  pad.open({ id: 'glass', within: null, role: 'glass', name: words('aloud.drink', { drink: reading.drink, glass: reading.glass?.name ?? '' }) });
+  if (reading.glass !== null) {
+    drawGarnish(pad, reading.glass, frame.stand, scheme);
+    drawLayers(pad, reading.glass, frame.stand, scheme);
+    pad.open({ id: 'levels', within: 'glass', role: 'wall' });
+    drawLevels(pad, reading.glass, frame.stand);
+    drawIce(pad, reading.glass, frame.stand, scheme);
+  }
+  pad.open({ id: 'wall', within: 'glass', role: 'wall' });
+  drawWall(pad, shape, frame.stand, scheme);
+  if (reading.glass !== null) {
+    drawRim(pad, reading.glass, frame.stand);
+    drawWashline(pad, reading.glass, frame);
+    drawDimensions(pad, reading.glass, frame);
+    drawBeside(pad, reading, frame);
+  }
+  const places = arrange(flow, reading, frame);
+  drawUpstream(pad, flow, reading, frame, places, scheme);
+  drawConsequence(pad, reading, frame, places, options.findings ?? []);
+  drawBars(pad, frame.height, frame.stand.scale, upstream ? places.k : null, frame.phone);
+  return pad.finish(options.width, options.height, frame.stand.scale, frame.washline, frame.stand.axis);
+}
+
+/** Lengths at the foot tell both scales. */
+function drawBars(pad: Pad, height: number, scale: number, k: number | null, phone: boolean): void {
+  if (phone) return;
+  pad.open({ id: 'bars', within: null, role: 'rule' });
+  const y = height - 16;
+  const bar = (x: number, mm: number, px: number, text: string): number => {
+    pad.line('bar', x, y, x + px, y);
+    pad.line('bar', x, y - 4, x, y + 4);
+    pad.line('bar', x + px, y - 4, x + px, y + 4);
+    const box = pad.text(x + px + 8, y + 4, [run(text.replace('{mm}', String(mm)), SIZE.small, 'ink2')]);
+    return box.x + box.width + 26;
+  };
+  const next = k === null ? 14 : bar(14, 50, 50 * k, words('bar', {}));
+  bar(next, 20, 20 * scale, words('bar-glass', { mm: 20 }) + (k === null ? '' : `, ${words('of.glass', {})}`));
+}

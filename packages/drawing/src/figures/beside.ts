@@ -1,0 +1,81 @@
+import type { Figure, Grade, Reading } from '@washline/engine';
+import type { Frame } from '../frame.ts';
+import { isLoose } from '../glass/ice.ts';
+import { iceWords } from '../glass/ice-words.ts';
+import { radiusAt } from '../glass/profile.ts';
+import { heightY } from '../glass/stand.ts';
+import { SIZE, cut, run, textWidth } from '../pen/lettering.ts';
+import { decimalsFor, shown, unitShown } from '../pen/numbers.ts';
+import type { Pad } from '../pen/pad.ts';
+import type { FigureMark } from '../shapes.ts';
+import { words } from '../words.ts';
+import { shelves } from './column.ts';
+import { figureName, markOf } from './mark.ts';
+
+interface Item { readonly id: string; readonly x: number; readonly y: number; readonly figure: string; readonly under: string; readonly grade: Grade | null; readonly mark: FigureMark | null; readonly aloud: string | null; readonly reading: string | null }
+
+/** Figures of what stands in the glass, each on its shelf, under the strength. */
+export function drawBeside(pad: Pad, reading: Reading, frame: Frame): void {
+  const items = itemsOf(reading, frame);
+  if (items.length === 0) return;
+  const shelfX = frame.edge - frame.shelf, pitch = frame.phone ? 52 : 62;
+  const top = (frame.washline ?? frame.brim) + (frame.phone ? 88 : 112), bottom = frame.height - (frame.phone ? 30 : 34);
+  for (const { index, y } of shelves(items, shelfX, pitch, top, bottom)) {
+    const item = items[index] as Item;
+    const within = item.reading === null ? 'glass' : `beside:${item.id}`;
+    pad.open({ id: `leader:${item.id}`, within: 'glass', role: 'leader' });
+    pad.path('leader', [['M', item.x, item.y], ['L', shelfX, y], ['L', frame.edge, y]], dashOf(item.grade));
+    pad.circle('dot', item.x, item.y, 2.2);
+    if (item.reading !== null) pad.open({ id: `beside:${item.id}`, within: null, role: 'reading', reading: item.reading });
+    const size = frame.phone ? 16 : SIZE.figure;
+    pad.open({ id: `value:${item.id}`, within, role: 'figure', ...(item.aloud === null ? {} : { name: item.aloud }), ...(item.mark === null ? {} : { figure: item.mark }) });
+    if (item.mark !== null) pad.target({ x: frame.edge - textWidth(item.figure, size, 500) - 5, y: y - 25, width: textWidth(item.figure, size, 500) + 10, height: 25 });
+    pad.text(frame.edge, y - 6, [run(item.figure, size, 'ink', 500)], 'end');
+    pad.text(frame.edge, y + 15, [run(cut(item.under, frame.shelf + 10, SIZE.small), SIZE.small, 'ink2')], 'end');
+  }
+}
+
+function itemsOf(reading: Reading, frame: Frame): Item[] {
+  const { glass } = reading;
+  if (glass === null) return [];
+  const { stand } = frame;
+  const layers = glass.layers.filter((l) => l.to_mm - l.from_mm > 0.05);
+  const items: Item[] = [];
+  for (const [i, layer] of layers.entries()) {
+    const y = heightY(stand, layer.from_mm + (layer.to_mm - layer.from_mm) * (layer.kind === 'foam' ? 0.55 : 0.66));
+    const h = layer.from_mm + (layer.to_mm - layer.from_mm) * 0.6;
+    const x = stand.axis + radiusAt(glass.profile, h) * stand.scale * (layer.kind === 'foam' ? 0.8 : 0.9);
+    const volume = words(layer.kind === 'foam' ? 'layer.foam' : layer.kind === 'gel' ? 'layer.gel' : layers.filter((l) => l.kind === 'liquid').length > 1 ? 'layer.named' : 'layer.drink', { ml: shown(layer.mL, 0), name: layer.name });
+    const own = reading.preps[layer.name]?.figures['strength'];
+    const temperature = reading.figures['temperature'];
+    const degrees = temperature !== undefined && layer.kind === 'liquid' ? `, ${shown(temperature.value, 1)} °C` : '';
+    if (layers.length === 1 && reading.figures['volume'] !== undefined) {
+      items.push(of(`layer-${i}`, x, y, 'drink', 'volume', reading.figures['volume'], words('layer.one', {}) + degrees));
+    } else if (own !== undefined && layer.kind !== 'liquid') {
+      items.push(of(`layer-${i}`, x, y, `prep:${layer.name}`, 'strength', own, volume));
+    } else if (layer.strength !== null) {
+      items.push({ id: `layer-${i}`, x, y, figure: `${shown(layer.strength, 1)} % vol`, under: volume + (i === layers.findIndex((l) => l.kind === 'liquid') ? degrees : ''), grade: null, mark: null, aloud: null, reading: null });
+    } else items.push({ id: `layer-${i}`, x, y, figure: `${shown(layer.mL, 0)} ml`, under: layer.name, grade: null, mark: null, aloud: null, reading: null });
+  }
+  const ice = glass.ice.filter((p) => p.to_mm > p.from_mm);
+  for (const [i, p] of ice.entries()) {
+    const across = p.count > 1 || isLoose(p) ? radiusAt(glass.profile, p.from_mm) * stand.scale * 0.5 : (Math.min(p.size_mm ?? 30, 2 * radiusAt(glass.profile, p.from_mm)) / 2) * stand.scale * 0.68;
+    items.push({
+      id: `ice-${i}`, x: stand.axis + across, y: heightY(stand, p.from_mm + (p.to_mm - p.from_mm) * 0.18), figure: `${shown(p.mass_g, 0)} g`, grade: null, mark: null, aloud: null, reading: null,
+      under: words(p.from_mm > 1 ? 'floats' : 'stands', { what: iceWords(p) }),
+    });
+  }
+  return items;
+}
+
+function of(id: string, x: number, y: number, reading: string, name: string, figure: Figure, under: string): Item {
+  const decimals = decimalsFor(figure.low, figure.high, name === 'strength' ? 1 : 0);
+  return { id, x, y, under, grade: figure.grade, reading: reading === 'drink' ? null : reading, mark: markOf(reading, name, figure), aloud: figureName(reading.replace(/^prep:/, ''), name, figure), figure: `${shown(figure.value, decimals)} ${unitShown(figure.unit)}`.trim() };
+}
+
+/** A leader's dash tells the grade before anything is pressed. */
+export function dashOf(grade: Grade | null): { readonly dash?: readonly number[]; readonly round?: boolean; readonly width?: number } {
+  if (grade === 'predicted') return { dash: [5, 3] };
+  if (grade === 'trade' || grade === 'memory') return { dash: [0.1, 3], round: true, width: 1.1 };
+  return {};
+}

@@ -1,0 +1,38 @@
+import type { Reading } from '@washline/engine';
+import type { Said } from '../draw.ts';
+import type { Frame } from '../frame.ts';
+import { SIZE, cut, run } from '../pen/lettering.ts';
+import type { Pad } from '../pen/pad.ts';
+import { polygon, rect } from '../pen/path.ts';
+import type { Arrangement } from '../prep/arrange.ts';
+import { words } from '../words.ts';
+
+/** Stops and warnings where they bite: a solid upright block or an open triangle with the first words, at the vessel or in the glass. */
+export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Arrangement, findings: readonly Said[]): void {
+  const shown = new Set<string>();
+  for (const [i, finding] of findings.entries()) {
+    if (finding.severity === 'note') continue;
+    const key = finding.path[0] === 'preps' ? String(finding.path[1] ?? '') : 'glass';
+    const rank = `${finding.severity}:${key}`;
+    if (shown.has(rank) || (finding.severity === 'warn' && shown.has(`stop:${key}`))) continue;
+    shown.add(rank);
+    pad.open({ id: `finding:${i}`, within: null, role: 'finding', name: words('aloud.finding', { severity: finding.severity, what: finding.head }) });
+    const placed = at.placed.find((p) => p.key === key);
+    if (placed !== undefined && !frame.phone) {
+      const x = placed.captionAt.x, y = placed.captionAt.y + placed.captionAt.height;
+      mark(pad, finding.severity, x + 2, y + 3);
+      pad.text(x + 14, y + 14, [run(cut(finding.head, 150, SIZE.small, 500), SIZE.small, 'signal', 500)]);
+    } else if (placed !== undefined) mark(pad, finding.severity, placed.captionAt.x + 22, placed.captionAt.y + 3);
+    else if (frame.washline !== null && reading.glass !== null && finding.severity === 'stop') {
+      // In the glass the block stands in the free space over the level.
+      const top = Math.min(frame.brim + 8, frame.washline - 22);
+      pad.path('stop', rect(frame.stand.axis - 60, top, 5.5, frame.washline - 2 - top));
+      pad.text(frame.stand.axis - 48, top + 14, [run(cut(finding.head, 190, SIZE.name, 500), SIZE.name, 'signal', 500)]);
+    }
+  }
+}
+
+function mark(pad: Pad, severity: 'stop' | 'warn' | 'note', x: number, y: number): void {
+  if (severity === 'stop') pad.path('stop', rect(x, y, 5.5, 14));
+  else pad.path('warn', polygon([[x + 4, y + 2], [x + 8.6, y + 11], [x - 0.6, y + 11]]));
+}

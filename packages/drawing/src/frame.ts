@@ -1,0 +1,42 @@
+import type { GlassReading } from '@washline/engine';
+import { brimHeight, outerSize } from './glass/profile.ts';
+import { heightY, scaleFor, standAt, type Stand } from './glass/stand.ts';
+
+/** How the room of a drawing is shared out, px. */
+export interface Frame {
+  readonly width: number; readonly height: number;
+  readonly phone: boolean;
+  readonly stand: Stand;
+  /** outer edges of the glass */
+  readonly left: number; readonly right: number;
+  readonly brim: number;
+  /** y of the washline; null where the glass holds nothing that could be read */
+  readonly washline: number | null;
+  /** x at which shelves of figures end, and how long they are */
+  readonly edge: number; readonly shelf: number;
+  /** x of the column of dimensions */
+  readonly dims: number;
+}
+
+export interface FrameWish { readonly width: number; readonly height: number; readonly pxPerMm?: number | undefined; readonly upstream: boolean; readonly foot?: number }
+
+/** A glass is drawn even of a spec that holds nothing yet. */
+export const EMPTY_GLASS: Pick<GlassReading, 'profile' | 'base_mm' | 'wall_mm' | 'stem_mm' | 'foot_mm'> = { profile: [[0, 31], [75, 36]], base_mm: 10, wall_mm: 2.6, stem_mm: 0, foot_mm: 0 };
+
+export function frameOf(glass: GlassReading | null, wish: FrameWish): Frame {
+  const shape = glass ?? EMPTY_GLASS;
+  const outer = outerSize(shape);
+  const phone = wish.width < 560;
+  const column = phone ? 132 : 230;
+  const scale = wish.pxPerMm ?? scaleFor(shape, wish, phone ? { height: 0.46, width: 0.6 } : { height: 0.5, width: 0.42 });
+  const half = outer.radius * scale;
+  const under = wish.foot ?? (phone ? 64 : 96);
+  const table = wish.height - under;
+  const axis = phone ? Math.max(half + 24, Math.min(wish.width * 0.37, wish.width - column - half + 8)) : Math.min(wish.width * (wish.upstream ? 0.6 : 0.56), wish.width - column - half);
+  const stand = standAt(shape, scale, axis, table);
+  const washline = glass !== null && glass.washline_mm > 0 ? heightY(stand, glass.washline_mm) : null;
+  return {
+    width: wish.width, height: wish.height, phone, stand, left: axis - half, right: axis + half, brim: heightY(stand, brimHeight(shape.profile)), washline,
+    edge: wish.width - (phone ? 10 : 18), shelf: phone ? 100 : 182, dims: axis - half - 37,
+  };
+}

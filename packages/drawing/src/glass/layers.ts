@@ -1,0 +1,41 @@
+import type { GlassReading, Layer } from '@washline/engine';
+import type { Pad } from '../pen/pad.ts';
+import { polygon, type Point, type Step } from '../pen/path.ts';
+import { tint, type Scheme } from '../pen/tint.ts';
+import { shown } from '../pen/numbers.ts';
+import { words } from '../words.ts';
+import { slice } from './profile.ts';
+import { heightY, type Stand } from './stand.ts';
+import type { HatchKey } from '../shapes.ts';
+
+/** The liquid between two heights, as the glass gives it room. */
+export function slab(glass: Pick<GlassReading, 'profile'>, stand: Stand, from_mm: number, to_mm: number): Step[] {
+  const side = slice(glass.profile, from_mm, to_mm).map(([h, r]) => [r * stand.scale, heightY(stand, h)] as const);
+  const right: Point[] = side.map(([x, y]) => [stand.axis + x, y]), left: Point[] = [...side].reverse().map(([x, y]) => [stand.axis - x, y]);
+  return polygon([...right, ...left]);
+}
+
+export function hatchOf(layer: Pick<Layer, 'kind' | 'turbidity'>): HatchKey | undefined {
+  if (layer.kind === 'foam') return 'foam';
+  if (layer.kind === 'gel') return 'gel';
+  return layer.turbidity >= 1 ? 'cloudy' : undefined;
+}
+
+export function drawLayers(pad: Pad, glass: GlassReading, stand: Stand, scheme: Scheme): void {
+  for (const [i, layer] of glass.layers.entries()) {
+    if (layer.to_mm <= layer.from_mm) continue;
+    const from = i === 0 ? Math.min(layer.from_mm, 0) : layer.from_mm;
+    pad.open({ id: `layer:${i}`, within: 'glass', role: 'layer', layer: layer.name, name: words('aloud.layer', { name: layer.name, kind: layer.kind, from: shown(layer.from_mm, 1), to: shown(layer.to_mm, 1), ml: shown(layer.mL, 0) }) });
+    const fill = tint(layer.colour, { at: 'glass', scheme, foam: layer.kind === 'foam', turbidity: layer.turbidity, strength: layer.strength });
+    pad.path('fill', slab(glass, stand, from, layer.to_mm), { fill, hatch: hatchOf(layer) });
+  }
+}
+
+/** Level lines inside the glass, under the ice; the washline itself is drawn last. */
+export function drawLevels(pad: Pad, glass: GlassReading, stand: Stand): void {
+  for (const layer of glass.layers.slice(0, -1)) {
+    if (layer.to_mm <= layer.from_mm) continue;
+    const r = (slice(glass.profile, 0, layer.to_mm).at(-1)?.[1] ?? 0) * stand.scale, y = heightY(stand, layer.to_mm);
+    pad.line('level', stand.axis - r, y, stand.axis + r, y);
+  }
+}

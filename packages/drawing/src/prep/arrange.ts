@@ -1,0 +1,293 @@
+import type { Reading } from '@washline/engine';
+import type { Frame } from '../frame.ts';
+import { overlap, type Box } from '../pen/pad.ts';
+import { SIZE, textWidth } from '../pen/lettering.ts';
+import { buildCaption, captionOf, type Caption } from './caption.ts';
+import { clears, streamWidth, type Fall } from './fall.ts';
+import type { Flow, FlowPrep, Pour } from './flow.ts';
+import { levelOf, vesselFor, vesselSize, type Vessel, type VesselKind } from './vessel.ts';
+
+export interface Placed { readonly key: string; readonly prep: FlowPrep | null; readonly vessel: Vessel; readonly axis: number; readonly shelf: number; readonly k: number; readonly box: Box; readonly caption: Caption; readonly captionAt: Box; readonly mL: number | null }
+export interface Stream { readonly from: string; readonly to: string; readonly amount: string; readonly fall: Fall; readonly label: Box; readonly into: boolean }
+export interface Written { readonly box: Box; readonly lines: readonly { readonly giver: string | null; readonly text: string }[]; readonly anchor: 'start' | 'end' }
+export interface Hose { readonly from: string; readonly amount: string }
+export interface Arrangement {
+  readonly k: number;
+  readonly placed: readonly Placed[];
+  readonly streams: readonly Stream[];
+  readonly hose: Hose | null;
+  readonly written: readonly Written[];
+  /** raw measures that fall from above where there is no prep and no vessel before the glass */
+  readonly raw: readonly string[];
+  readonly overlaps: number;
+}
+
+const STEPS = [2, 2.5, 3, 3.5, 4, 5, 6, 8, 10];
+
+/** Places for every vessel upstream of the glass at one scale: the largest at which nothing touches. */
+export function arrange(flow: Flow, reading: Reading, frame: Frame): Arrangement {
+  let best: Arrangement | null = null;
+  for (const n of STEPS) {
+    const k = frame.stand.scale / n;
+    if (k > 1.5) continue;
+    const tried = frame.phone ? arrangePhone(flow, reading, frame, k) : arrangeAt(flow, reading, frame, k);
+    if (best === null || tried.overlaps < best.overlaps) best = tried;
+    if (tried.overlaps === 0) break;
+  }
+  return best ?? { k: 1, placed: [], streams: [], hose: null, written: [], raw: [], overlaps: 0 };
+}
+
+function vesselOf(prep: FlowPrep): { vessel: Vessel; mL: number | null } {
+  const mL = prep.reading?.yield.value ?? null;
+  return { vessel: vesselFor(prep.reading?.vessel ?? 'jar', mL ?? 200), mL };
+}
+
+class Board {
+  readonly placed: Placed[] = [];
+  readonly streams: Stream[] = [];
+  readonly written: Written[] = [];
+  readonly poured = new Set<string>();
+  hose: Hose | null = null;
+  overlaps = 0;
+  constructor(readonly flow: Flow, readonly reading: Reading, readonly frame: Frame, readonly k: number, readonly taken: Box[]) {}
+
+  /** Free of everything placed so far, and inside the drawing. */
+  free(box: Box, gap = 5): boolean {
+    return box.x >= 6 && box.y >= 6 && box.x + box.width <= this.frame.width - 6 && box.y + box.height <= this.frame.height - 4 && !this.taken.some((b) => overlap(b, box, gap));
+  }
+
+  put(prep: FlowPrep | null, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, where: readonly ('under' | 'right' | 'left' | 'under-left')[], k = this.k): Placed | null {
+    const size = vesselSize(vessel, k);
+    const handle = vessel.kind === 'pan' ? 64 * k : 0;
+    const box = { x: axis - size.width / 2 - (vessel.kind === 'siphon' ? 12 * k : 0), y: shelf - size.height, width: size.width + handle + (vessel.kind === 'siphon' ? 12 * k : 0), height: size.height };
+    if (!this.free(box)) return null;
+    const spots: Record<string, Box> = {
+      under: { x: axis - size.width / 2 - 3, y: shelf + 8, width: caption.width, height: caption.height },
+      'under-left': { x: axis + size.width / 2 - caption.width, y: shelf + 8, width: caption.width, height: caption.height },
+      right: { x: axis + size.width / 2 + 14, y: shelf - size.height + 6, width: caption.width, height: caption.height },
+      left: { x: axis - size.width / 2 - 14 - caption.width, y: shelf - size.height + 22, width: caption.width, height: caption.height },
+    };
+    const spot = where.map((w) => spots[w] as Box).find((b) => this.free(b, 4));
+    if (spot === undefined) return null;
+    const placed: Placed = { key, prep, vessel, axis, shelf, k, box, caption, captionAt: spot, mL };
+    this.placed.push(placed);
+    this.taken.push(box, spot);
+    return placed;
+  }
+
+  /** A stream between two vessels, if its curve passes the near lip and its label finds room. */
+  pour(from: Placed, to: { readonly key: string; readonly near: number; readonly lip: number; readonly land: number; readonly level: number }, pour: Pour, side: 1 | -1, into: boolean): boolean {
+    const half = Math.max(...from.vessel.profile.slice(-1).map(([, r]) => r)) * from.k;
+    const wall = Math.max(from.vessel.wall * from.k, 2);
+    const fall: Fall = { lip: [from.axis + side * (half + wall), from.shelf - vesselSize(from.vessel, from.k).height + vesselSize(from.vessel, from.k).above], wall, side, land: [to.land, to.level], width: streamWidth(pour.mL, into) };
+    if ((to.land - fall.lip[0]) * side < 8 || fall.lip[1] > to.level - 12 || !clears(fall, [to.near, to.lip], into ? 8 : 6)) return false;
+    const width = textWidth(pour.amount, SIZE.body, 500) + 4;
+    const u = 0.5, x = fall.lip[0] + (to.land - fall.lip[0]) * u, y = fall.lip[1] - fall.width / 2 + (to.level - fall.lip[1]) * u * u;
+    const label: Box = { x: side === 1 ? x + fall.width * 0.5 + 9 : x - fall.width * 0.5 - 9 - width, y: y - 17, width, height: 15 };
+    if (!this.free(label, 2)) return false;
+    this.streams.push({ from: from.key, to: to.key, amount: pour.amount, fall, label, into });
+    this.poured.add(`${from.key}>${to.key}`);
+    this.taken.push(label);
+    for (let i = 1; i < 10; i += 1) {
+      const v = i / 10;
+      this.taken.push({ x: fall.lip[0] + (to.land - fall.lip[0]) * v - 3, y: fall.lip[1] - fall.width / 2 + (to.level - fall.lip[1]) * v * v - 3, width: 6, height: 6 });
+    }
+    return true;
+  }
+}
+
+function obstacles(frame: Frame): Box[] {
+  const { stand, left, right, washline, brim } = frame;
+  const y = washline ?? brim + 60;
+  return [
+    { x: left - 4, y: brim - 8, width: right - left + 8, height: frame.height - brim + 8 },
+    { x: frame.dims - 22, y: brim - 8, width: 60, height: frame.height - brim },
+    { x: right, y: y - 70, width: frame.width - right, height: frame.height },
+    { x: 0, y: y - 8, width: left, height: 20 },
+    { x: stand.axis + (right - stand.axis) * 0.35, y: brim - 92, width: (right - stand.axis) * 0.65, height: 92 },
+  ];
+}
+
+function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number): Arrangement {
+  const board = new Board(flow, reading, frame, k, reading.glass?.garnish.length === 0 ? obstacles(frame).slice(0, 4) : obstacles(frame));
+  const { stand } = frame, line = frame.washline ?? frame.brim + 60;
+  const waiting = new Map(flow.preps.map((p) => [p.key, p]));
+  const biggest = (pours: readonly Pour[]): Pour[] => [...pours].filter((p) => waiting.has(p.from)).sort((a, b) => (b.mL ?? 0) - (a.mL ?? 0));
+  const pressed = biggest(flow.glass.takes).filter((t) => waiting.get(t.from)?.reading?.vessel === 'siphon');
+  for (const t of pressed) waiting.delete(t.from);
+
+  // The vessel the drink is mixed in, and its fall into the glass.
+  const receivers: { key: string; placed: Placed }[] = [];
+  let free: readonly Pour[] = [];
+  if (flow.build.vessel !== null) {
+    const stage = reading.stages.find((s) => s.step === flow.build.step);
+    const volume = stage?.figures['volume'] ?? reading.figures['volume'];
+    const vessel = vesselFor(flow.build.vessel, (volume?.value ?? 150) + 250), size = vesselSize(vessel, k);
+    const ice = flow.build.ice ? (stage?.figures['ice_left']?.value ?? 0) / 0.917 : 0;
+    const shelf = Math.min(line - 20, frame.brim - 46 + size.height);
+    const mL = volume === undefined ? null : volume.value + ice;
+    const caption = buildCaption(flow.build, reading);
+    const axis = frame.left - 80 - size.width / 2;
+    const mixed = board.put(null, 'build', vessel, mL, axis, shelf, caption, [])
+      ?? putWithCaptionAt(board, 'build', vessel, mL, axis, shelf, caption, { x: axis + size.width / 2 + 40, y: shelf - size.height - 62 });
+    if (mixed !== null) {
+      const level = line, width = streamWidth(volume?.value ?? 150, true);
+      const land = Math.min(stand.axis - 10, frame.left + (stand.axis - frame.left) * 0.72);
+      if (!board.pour(mixed, { key: 'glass', near: frame.left, lip: frame.brim, land, level }, { from: 'build', amount: volume === undefined ? '' : `${Math.round(volume.value)} ml`, mL: volume?.value ?? 150 }, 1, true)) board.overlaps += 1;
+      receivers.push({ key: 'build', placed: mixed });
+      const givers = biggest(flow.build.takes);
+      free = givers;
+      const one = givers[0], two = givers[1];
+      const lip = shelf - size.height, floor = shelf - vessel.base * k, target = Math.max(lip + size.height * 0.45, floor - levelOf(vessel, mL ?? 0) * k);
+      if (one !== undefined) placeDonor(board, waiting, one, mixed, { key: 'build', near: axis - size.width / 2, lip, land: axis - size.width * 0.2, level: target }, 1, receivers, width);
+      if (two !== undefined) placeDonor(board, waiting, two, mixed, { key: 'build', near: axis + size.width / 2, lip, land: axis + size.width * 0.12, level: target }, -1, receivers, width);
+    }
+  } else {
+    const givers = biggest(flow.glass.takes);
+    free = givers;
+    const one = givers[0];
+    if (one !== undefined) {
+      const prep = waiting.get(one.from) as FlowPrep, { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, k);
+      const axis = frame.left - 64 - size.width / 2, shelf = Math.min(line - 64, frame.brim - 54 + size.height);
+      const donor = board.put(prep, prep.key, vessel, mL, axis, shelf, captionOf(prep, flow, board.poured, false), ['left', 'under-left', 'under']);
+      if (donor !== null) {
+        waiting.delete(prep.key);
+        receivers.push({ key: prep.key, placed: donor });
+        board.pour(donor, { key: 'glass', near: frame.left, lip: frame.brim, land: frame.left + (stand.axis - frame.left) * 0.7, level: line }, one, 1, true);
+      }
+    }
+  }
+  // Up the stair: what goes into a donor stands one step further left and up.
+  for (const { key, placed } of [...receivers].slice(flow.build.vessel === null ? 0 : 1)) {
+    const give = biggest(placed.prep?.takes ?? [])[0];
+    if (give === undefined) continue;
+    const size = vesselSize(placed.vessel, k), lip = placed.shelf - size.height;
+    placeDonor(board, waiting, give, placed, { key, near: placed.axis - size.width / 2, lip, land: placed.axis - size.width * 0.15, level: placed.shelf - (placed.vessel.base + levelOf(placed.vessel, placed.mL ?? 0)) * k }, 1, receivers, 0);
+  }
+  // Only what is under pressure rises: the siphon stands below the line beside the glass.
+  let right = frame.left - 92;
+  for (const [i, take] of pressed.entries()) {
+    const prep = flow.preps.find((p) => p.key === take.from) as FlowPrep, { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, k);
+    const shelf = Math.min(line + 30 + size.height, frame.height - 74);
+    const placed = board.put(prep, prep.key, vessel, mL, right - size.width / 2, shelf, captionOf(prep, flow, board.poured, false), ['under-left', 'under', 'left']);
+    if (placed === null) { board.overlaps += 1; continue; }
+    if (i === 0) { board.hose = { from: prep.key, amount: take.amount }; board.poured.add(`${prep.key}>glass`); }
+    right = Math.min(placed.box.x, placed.captionAt.x) - 30;
+  }
+  // What is bought stands in words at the vessel that takes it; letters there for what could not fall.
+  writeAtReceivers(board, free);
+  standRest(board, [...waiting.values()]);
+  const raw = flow.preps.length === 0 && flow.build.vessel === null ? flow.glass.bought.slice(0, 4) : [];
+  return { k, placed: board.placed, streams: board.streams, hose: board.hose, written: board.written, raw, overlaps: board.overlaps };
+}
+
+function putWithCaptionAt(board: Board, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, at: { readonly x: number; readonly y: number }): Placed | null {
+  const size = vesselSize(vessel, board.k), box = { x: axis - size.width / 2, y: shelf - size.height, width: size.width, height: size.height };
+  const spot: Box = { x: at.x, y: Math.max(10, at.y), width: caption.width, height: caption.height };
+  if (!board.free(box)) { board.overlaps += 1; return null; }
+  const placed: Placed = { key, prep: null, vessel, axis, shelf, k: board.k, box, caption, captionAt: spot, mL };
+  board.placed.push(placed);
+  board.taken.push(box, spot);
+  return placed;
+}
+
+interface Target { readonly key: string; readonly near: number; readonly lip: number; readonly land: number; readonly level: number }
+
+/** A donor beside and above its receiver; left side pours to the right, right side to the left. */
+function placeDonor(board: Board, waiting: Map<string, FlowPrep>, pour: Pour, to: Placed, target: Target, side: 1 | -1, receivers: { key: string; placed: Placed }[], stream: number): void {
+  const prep = waiting.get(pour.from);
+  if (prep === undefined) return;
+  const { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, board.k);
+  if (vessel.kind === 'tray' || vessel.kind === 'freezer box') return;
+  const caption = captionOf(prep, board.flow, board.poured, false);
+  const rises = side === 1 ? [-6, 10, 24, -20] : [-(stream + 44), -(stream + 62), -(stream + 84)];
+  for (const rise of rises) for (const aside of side === 1 ? [16, 26, 40] : [34, 60, 96]) {
+    const shelf = target.lip + (side === 1 ? rise + 8 : rise);
+    const axis = side === 1 ? to.box.x - aside - size.width / 2 : to.box.x + to.box.width + aside + size.width / 2;
+    const before = { placed: board.placed.length, taken: board.taken.length };
+    const donor = board.put(prep, prep.key, vessel, mL, axis, shelf, caption, side === 1 ? ['under-left', 'under', 'left'] : ['right']);
+    if (donor === null) continue;
+    if (board.pour(donor, target, pour, side, false)) { waiting.delete(prep.key); receivers.push({ key: prep.key, placed: donor }); return; }
+    board.placed.length = before.placed;
+    board.taken.length = before.taken;
+  }
+}
+
+function writeAtReceivers(board: Board, takes: readonly Pour[]): void {
+  const { flow, frame } = board;
+  const letter = (key: string): string | null => flow.preps.find((p) => p.key === key)?.letter ?? null;
+  const build = board.placed.find((p) => p.key === 'build');
+  if (build !== undefined) {
+    const lines = [...takes.filter((t) => !board.poured.has(`${t.from}>build`)).map((t) => ({ giver: letter(t.from), text: t.amount })), ...flow.build.bought.map((text) => ({ giver: null, text }))];
+    if (lines.length > 0) write(board, lines, [{ right: build.box.x - 9, bottom: build.shelf }, { right: build.box.x - 9, bottom: build.shelf - 20 }, { right: build.box.x - 9, bottom: build.box.y + lines.length * 16 }]);
+  }
+  const rest = flow.glass.takes.filter((t) => !board.poured.has(`${t.from}>glass`)).map((t) => ({ giver: letter(t.from), text: t.amount }));
+  const bought = flow.preps.length === 0 && flow.build.vessel === null ? flow.glass.bought.slice(4) : flow.glass.bought;
+  const lines = [...rest, ...bought.map((text) => ({ giver: null, text }))];
+  if (lines.length > 0) write(board, lines, [{ left: frame.right + 14, bottom: Math.min(frame.brim, (frame.washline ?? frame.brim) - 84) - 6 }]);
+}
+
+function write(board: Board, lines: readonly { giver: string | null; text: string }[], spots: readonly { right?: number; left?: number; bottom: number }[]): void {
+  const width = Math.max(...lines.map((l) => textWidth(l.text, SIZE.small) + (l.giver === null ? 0 : 48)));
+  const height = lines.reduce((sum, l) => sum + (l.giver === null ? 15 : 24), 0);
+  for (const spot of spots) {
+    const box: Box = { x: spot.left ?? (spot.right ?? 0) - width, y: spot.bottom - height, width, height };
+    if (!board.free(box, 3)) continue;
+    board.written.push({ box, lines, anchor: spot.left === undefined ? 'end' : 'start' });
+    board.taken.push(box);
+    return;
+  }
+  board.overlaps += 1;
+}
+
+/** Preps that pour nowhere here stand where there is room: below the line, then in a row at the top. */
+function standRest(board: Board, rest: readonly FlowPrep[]): void {
+  const { frame, flow } = board, line = frame.washline ?? frame.brim + 60;
+  for (const prep of rest) {
+    const { vessel, mL } = vesselOf(prep);
+    let done = false;
+    for (const k of [board.k, board.k * 0.75, board.k * 0.55]) {
+      const size = vesselSize(vessel, k), caption = captionOf(prep, flow, board.poured, k < board.k);
+      const spots: [number, number][] = [];
+      const wide = Math.max(size.width, caption.width) / 2;
+      for (let y = line + 34 + size.height; y + caption.height + 10 < frame.height; y += 26) for (let x = 16 + size.width / 2; x < frame.dims - 20 - wide; x += 18) spots.push([x, y]);
+      for (let y = 14 + size.height; y < line - caption.height - 30; y += 30) for (let x = 16 + size.width / 2; x < frame.width - 20 - wide; x += 22) spots.push([x, y]);
+      done = spots.some(([x, y]) => board.put(prep, prep.key, vessel, mL, x, y, caption, ['under'], k) !== null);
+      if (done) break;
+    }
+    if (!done) board.overlaps += 1;
+  }
+}
+
+/** On a phone all vessels stand small in one row, letters under them; what goes where stands in a list at the right. */
+function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number): Arrangement {
+  const board = new Board(flow, reading, frame, k, []);
+  const bare = (letter: string): Caption => ({ letter, name: [], lines: [], width: 18, height: 20 });
+  const shelf = Math.max(66, frame.brim - 44 - (flow.build.vessel === null ? 24 : 40));
+  let x = 12;
+  for (const prep of flow.preps.slice(0, 6)) {
+    const { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, k);
+    const lead = vessel.kind === 'siphon' ? 14 * k : 0;
+    const spot = { x: x + lead + size.width / 2 - 9, y: shelf + 6, width: 18, height: 20 };
+    board.placed.push({ key: prep.key, prep, vessel, axis: x + lead + size.width / 2, shelf, k, box: { x, y: shelf - size.height, width: size.width + lead, height: size.height }, caption: bare(prep.letter), captionAt: spot, mL });
+    if (shelf - size.height < 8) board.overlaps += 1;
+    x += size.width + lead + 16;
+  }
+  const takes = [...flow.build.takes, ...flow.glass.takes].map((t) => ({ giver: flow.preps.find((p) => p.key === t.from)?.letter ?? null, text: t.amount }));
+  const lines = [...takes, ...[...flow.build.bought, ...flow.glass.bought].map((text) => ({ giver: null, text }))].slice(0, 6);
+  if (flow.build.vessel !== null) {
+    const stage = reading.stages.find((s) => s.step === flow.build.step), volume = stage?.figures['volume'] ?? reading.figures['volume'];
+    const vessel = vesselFor(flow.build.vessel, (volume?.value ?? 150) + 250), size = vesselSize(vessel, k);
+    const axis = Math.max(x + size.width / 2, 40), at = shelf + 26;
+    const placed: Placed = { key: 'build', prep: null, vessel, axis, shelf: at, k, box: { x: axis - size.width / 2, y: at - size.height, width: size.width, height: size.height }, caption: bare(flow.build.letter), captionAt: { x: axis - 9, y: at + 5, width: 18, height: 20 }, mL: volume?.value ?? null };
+    board.placed.push(placed);
+    x = axis + size.width / 2 + 12;
+    if (at - size.height < 8) board.overlaps += 1;
+  }
+  const width = lines.length === 0 ? 0 : Math.max(...lines.map((l) => textWidth(l.text, SIZE.small) + (l.giver === null ? 0 : 22)));
+  if (lines.length > 0) board.written.push({ box: { x: frame.width - 12 - width, y: 12, width, height: lines.length * 18 }, lines, anchor: 'end' });
+  if (x + width > frame.width - 16) board.overlaps += 1;
+  return { k, placed: board.placed, streams: [], hose: null, written: board.written, raw: [], overlaps: board.overlaps };
+}
+
+export type { VesselKind };

@@ -1,0 +1,113 @@
+import type { Action, Amount, Document, Measure, PrepReading, Reading, Section } from '@washline/engine';
+import { words } from '../words.ts';
+
+/** What is poured from where into what, as the sheet has it. */
+export interface Pour { readonly from: string; readonly amount: string; readonly mL: number | null }
+export interface FlowPrep { readonly key: string; readonly name: string; readonly letter: string; readonly takes: readonly Pour[]; readonly reading: PrepReading | null }
+export interface FlowBuild {
+  readonly letter: string;
+  /** null: built in the glass */
+  readonly vessel: 'stirring glass' | 'shaker' | null;
+  readonly title: string;
+  /** text of the step that mixes, to find its stage again */
+  readonly step: string | null;
+  readonly takes: readonly Pour[];
+  /** bought measures, as written */
+  readonly bought: readonly string[];
+  readonly ice: boolean;
+}
+export interface Flow { readonly preps: readonly FlowPrep[]; readonly build: FlowBuild; readonly glass: { readonly takes: readonly Pour[]; readonly bought: readonly string[] } }
+
+const LETTERS = 'ABCDEFGHJKLMNPRTUVWXYZ';
+
+/** The letter of the nth section, from 0; without I, O, Q and S, which read as figures. */
+export function letterOf(n: number): string {
+  const here = LETTERS[n % LETTERS.length] ?? 'A';
+  return n < LETTERS.length ? here : letterOf(Math.floor(n / LETTERS.length) - 1) + here;
+}
+
+/** The sections that hold for a variant, in the order of the sheet. */
+export function sectionsOf(document: Document, variant: string | null): Section[] {
+  return document.sections.filter((s) => (s.kind === 'prep' || s.kind === 'build')
+    && (s.variant === variant || (s.variant === null && !document.sections.some((o) => o.variant === variant && variant !== null && o.kind === s.kind && o.key === s.key))));
+}
+
+export function flowOf(reading: Reading, document: Document | null): Flow {
+  return document === null ? flowOfReading(reading) : flowOfDocument(reading, document);
+}
+
+function flowOfReading(reading: Reading): Flow {
+  const preps = Object.entries(reading.preps).map(([key, prep], i): FlowPrep => ({
+    key, name: prep.name, letter: letterOf(i), reading: prep, takes: prep.takes.map((t) => ({ from: t.prep, amount: `${Math.round(t.mL)} ml`, mL: t.mL })),
+  }));
+  return { preps, build: { letter: letterOf(preps.length), vessel: null, title: '', step: null, takes: [], bought: [], ice: false }, glass: { takes: [], bought: [] } };
+}
+
+function flowOfDocument(reading: Reading, document: Document): Flow {
+  const sections = sectionsOf(document, reading.variant);
+  const prepSections = sections.filter((s) => s.kind === 'prep');
+  const preps = prepSections.map((section, i): FlowPrep => {
+    const own = reading.preps[section.key] ?? null;
+    const known = new Map((own?.takes ?? []).map((t) => [t.prep, t.mL]));
+    const takes = section.lines.flatMap((l) => l.actions).flatMap((a) => measuresIn(a)).flatMap((m) => {
+      const pour = pourOf(m, document.text);
+      return pour === null || pour.from === section.key ? [] : [{ ...pour, mL: known.get(pour.from) ?? pour.mL }];
+    });
+    return { key: section.key, name: section.name, letter: letterOf(i), takes, reading: own };
+  });
+  const actions = sections.filter((s) => s.kind === 'build').flatMap((s) => s.lines).flatMap((l) => l.actions.map((action) => ({ action, text: l.text })));
+  const mixing = actions.findIndex(({ action }) => action.kind === 'step' && MIXES[action.verb] !== undefined && !action.flags.includes('dry'));
+  const build: { takes: Pour[]; bought: string[] } = { takes: [], bought: [] }, glass: { takes: Pour[]; bought: string[] } = { takes: [], bought: [] };
+  for (const [i, { action }] of actions.entries()) {
+    const into = mixing >= 0 && i < mixing ? build : glass;
+    for (const measure of measuresIn(action)) {
+      const pour = pourOf(measure, document.text);
+      if (pour !== null) into.takes.push(pour); else if (measure.amount !== null) into.bought.push(boughtText(measure, document.text));
+    }
+  }
+  const mix = mixing >= 0 ? actions[mixing] : undefined;
+  const verb = mix?.action.kind === 'step' ? mix.action : null;
+  const seconds = verb?.seconds === undefined ? '' : ` ${Math.round((verb.seconds.low + verb.seconds.high) / 2)} s`;
+  return {
+    preps, glass,
+    build: {
+      letter: letterOf(preps.length), vessel: verb === null ? null : MIXES[verb.verb] ?? null, title: verb === null ? '' : words(SAID[verb.verb] ?? verb.verb, {}) + seconds,
+      step: mix?.text ?? null, takes: build.takes, bought: build.bought, ice: verb !== null,
+    },
+  };
+}
+
+const MIXES: Readonly<Record<string, 'stirring glass' | 'shaker'>> = { stir: 'stirring glass', shake: 'shaker', throw: 'shaker', roll: 'shaker', whip: 'shaker' };
+const SAID: Readonly<Record<string, string>> = { stir: 'stirred', shake: 'shaken', throw: 'thrown', roll: 'rolled', whip: 'whipped' };
+
+function measuresIn(action: Action): Measure[] {
+  if (action.kind === 'measure') return action.carrier === undefined ? [action] : [action, action.carrier];
+  if (action.kind === 'fill') return action.measure === null ? [] : [action.measure];
+  if (action.kind === 'step') return action.measure === undefined ? [] : [action.measure];
+  return [];
+}
+
+function pourOf(measure: Measure, text: string): Pour | null {
+  const link = measure.thing.link;
+  if (link.kind !== 'prep') return null;
+  const amount = measure.amount;
+  if (amount === null) return { from: link.prep, amount: measure.portion === 'all' ? 'all' : measure.portion === 'rest' ? 'the rest' : '', mL: null };
+  return { from: link.prep, amount: amountText(amount, text), mL: roughly(amount) };
+}
+
+function amountText(amount: Amount, text: string): string {
+  return text.slice(amount.number.from, Math.max(amount.number.to, amount.unitSpan?.to ?? 0)).trim();
+}
+
+function boughtText(measure: Measure, text: string): string {
+  const amount = measure.amount === null ? '' : amountText(measure.amount, text);
+  return `${amount} ${measure.thing.words}`.trim();
+}
+
+/** For the breadth of a stream only; never shown. */
+function roughly(amount: Amount): number | null {
+  const middle = (amount.low + amount.high) / 2;
+  const factor: Readonly<Record<string, number>> = { ml: 1, cl: 10, dl: 100, l: 1000, oz: 30, g: 1, tsp: 5, tbsp: 15, barspoon: 4, dash: 0.8 };
+  const by = amount.unit === null ? undefined : factor[amount.unit];
+  return by === undefined ? null : middle * by;
+}

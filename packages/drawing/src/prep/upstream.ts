@@ -1,0 +1,148 @@
+import type { Reading } from '@washline/engine';
+import type { Frame } from '../frame.ts';
+import { drawBlock } from '../glass/ice.ts';
+import { SIZE, run, textWidth } from '../pen/lettering.ts';
+import type { Pad } from '../pen/pad.ts';
+import type { Step } from '../pen/path.ts';
+import { iceTint, tint, type Scheme } from '../pen/tint.ts';
+import { figureShown } from '../pen/numbers.ts';
+import { figureName, markOf } from '../figures/mark.ts';
+import { words } from '../words.ts';
+import type { Arrangement, Placed, Written } from './arrange.ts';
+import { drawFall } from './fall.ts';
+import type { Flow } from './flow.ts';
+import { drawVessel, type Drawn } from './vessel.ts';
+
+/** Vessels with their captions, then what falls, is pressed and is written between them. */
+export function drawUpstream(pad: Pad, flow: Flow, reading: Reading, frame: Frame, at: Arrangement, scheme: Scheme): void {
+  const drawn = new Map<string, Drawn>();
+  for (const placed of at.placed) drawn.set(placed.key, drawOne(pad, reading, placed, scheme, flow));
+  for (const stream of at.streams) {
+    const giver = at.placed.find((p) => p.key === stream.from);
+    pad.open({ id: `fall:${stream.from}>${stream.to}`, within: null, role: 'fall', name: words('aloud.fall', { amount: stream.amount, giver: giver?.prep?.name ?? flow.build.title, receiver: stream.to === 'glass' ? reading.glass?.name ?? '' : stream.to === 'build' ? flow.build.title : stream.to }) });
+    const top = reading.glass?.layers.find((l) => l.kind === 'liquid');
+    const fill = stream.into && giver?.prep == null ? (top === undefined ? 'paper' : tint(top.colour, { at: 'glass', scheme, turbidity: top.turbidity, strength: top.strength })) : tintOf(giver, scheme, stream.into);
+    drawFall(pad, stream.fall, fill, stream.into);
+    pad.text(stream.label.x + 2, stream.label.y + 12, [run(stream.amount, stream.into ? SIZE.name : SIZE.body, 'ink', stream.into ? 600 : 500)]);
+  }
+  if (at.hose !== null) drawHose(pad, reading, frame, drawn.get(at.hose.from), at.hose.amount, at, scheme);
+  for (const [i, list] of at.written.entries()) drawWritten(pad, list, i, frame);
+  if (at.raw.length > 0) drawRaw(pad, at.raw, reading, frame, scheme);
+}
+
+function tintOf(placed: Placed | undefined, scheme: Scheme, strong: boolean): `#${string}` {
+  const prep = placed?.prep?.reading;
+  return tint(prep?.colour ?? '#f4f6f0', { at: strong ? 'glass' : 'upstream', scheme, turbidity: prep?.turbidity ?? 0, strength: prep?.figures['strength']?.value ?? null });
+}
+
+function drawOne(pad: Pad, reading: Reading, placed: Placed, scheme: Scheme, flow: Flow): Drawn {
+  const { prep } = placed, id = placed.key;
+  const first = reading.glass?.layers.find((l) => l.kind === 'liquid');
+  const name = words('aloud.vessel', { letter: placed.caption.letter, name: prep?.name ?? flow.build.title, method: prep?.reading?.method ?? placed.vessel.kind, yield: prep?.reading == null ? '' : figureShown(prep.reading.yield), strength: prep?.reading?.figures['strength'] === undefined ? '' : `, ${figureShown(prep.reading.figures['strength'], 1)}` });
+  pad.open({ id: `prep:${id}`, within: null, role: 'vessel', name, ...(prep === null ? {} : { prep: prep.key, reading: `prep:${prep.key}` }) });
+  pad.open({ id: `vessel:${id}`, within: `prep:${id}`, role: 'wall' });
+  const turbidity = prep?.reading?.turbidity ?? 0, method = prep?.reading?.method ?? '';
+  const fill = prep === null && first !== undefined ? tint(first.colour, { at: 'upstream', scheme, turbidity: first.turbidity, strength: first.strength }) : tintOf(placed, scheme, false);
+  const hatch = method === 'gel' ? 'gel' as const : method === 'ice' || method === 'freeze' ? 'ice' as const : turbidity >= 1 ? 'cloudy' as const : undefined;
+  const gas = method === 'siphon foam' || placed.vessel.kind === 'siphon' ? 'gas-high' as const : method === 'carbonate' ? 'gas-low' as const : undefined;
+  const drawn = drawVessel(pad, placed.vessel, placed.axis, placed.shelf, placed.k, { mL: placed.mL, fill, hatch, gas }, scheme);
+  if (prep === null && flow.build.ice) drawStirringIce(pad, placed, drawn, scheme);
+  drawCaption(pad, placed, id);
+  return drawn;
+}
+
+function drawStirringIce(pad: Pad, placed: Placed, drawn: Drawn, scheme: Scheme): void {
+  const { k, axis, shelf, vessel } = placed, edge = 24 * k, floor = shelf - vessel.base * k - 1;
+  const inner = (vessel.profile[0]?.[1] ?? 40) * k - 1, fits = Math.max(1, Math.floor((2 * inner) / (edge * 1.08)));
+  const top = Math.min(drawn.levelY - 10 * k, floor - 2 * edge);
+  for (let row = 0; floor - (row + 1) * edge > top - edge * 0.6 && row < 4; row += 1) {
+    const n = row === 0 ? fits : Math.max(1, fits - (floor - (row + 1) * edge < drawn.levelY ? 1 : 0)), pitch = (2 * inner - n * edge) / (n + 1);
+    for (let i = 0; i < n; i += 1) drawBlock(pad, { x: axis - inner + pitch + i * (edge + pitch), y: floor - (row + 1) * edge, width: edge * 0.96, height: edge * 0.96, turn: (((row * 5 + i * 7) % 7) - 3) * Math.min(3, pitch * 0.6) }, false, iceTint(scheme, 'upstream'), true);
+  }
+}
+
+function drawCaption(pad: Pad, placed: Placed, id: string): void {
+  const { caption, captionAt: box, prep } = placed;
+  if (caption.letter !== '') letter(pad, box.x + 8.5, box.y + 9.5, caption.letter);
+  if (caption.name.length > 0) pad.text(box.x + 24, box.y + 14, caption.name);
+  let y = box.y + 17;
+  for (const line of caption.lines) {
+    y += line.giver === null ? 15 : 19;
+    const figure = line.figure === null || prep?.reading == null ? undefined : line.figure === 'yield' ? prep.reading.yield : prep.reading.figures[line.figure];
+    if (figure !== undefined && line.figure !== null) {
+      const name = line.figure;
+      pad.open({ id: `figure:${id}:${name}`, within: `prep:${id}`, role: 'figure', name: figureName(prep?.name ?? '', name, figure), figure: markOf(`prep:${prep?.key ?? ''}`, name, figure) });
+      pad.target({ x: box.x - 3, y: y - 11.5, width: textWidth(line.runs[0]?.text ?? '', SIZE.small) + 6, height: 15 });
+      pad.text(box.x, y, line.runs);
+      pad.open({ id: `vessel:${id}`, within: `prep:${id}`, role: 'wall' });
+    } else if (line.giver !== null) {
+      letter(pad, box.x + 8.5, y - 4.5, line.giver);
+      pad.text(box.x + 24, y, line.runs);
+    } else pad.text(box.x, y, line.runs);
+  }
+}
+
+export function letter(pad: Pad, x: number, y: number, text: string): void {
+  pad.circle('letter', x, y, 8.5, { stroke: 'ink', width: 1.25, fill: 'sheet' });
+  pad.text(x, y + 4.2, [run(text, SIZE.small, 'ink', 600)], 'middle');
+}
+
+/** A measure in a jigger: a cone on a short foot, with the giver's letter at its left. */
+function drawWritten(pad: Pad, list: Written, index: number, frame: Frame): void {
+  pad.open({ id: `written:${index}`, within: null, role: 'fall' });
+  let y = list.box.y;
+  const right = list.box.x + list.box.width;
+  for (const line of list.lines) {
+    if (line.giver === null || frame.phone) {
+      y += frame.phone ? 18 : 15;
+      const x = list.anchor === 'end' ? right - (line.giver === null ? 0 : 22) : list.box.x;
+      pad.text(x, y - 3, [run(line.text, SIZE.small, line.giver === null ? 'ink2' : 'ink', line.giver === null ? 400 : 500)], list.anchor);
+      if (line.giver !== null) letter(pad, right - 9, y - 7, line.giver);
+      continue;
+    }
+    y += 24;
+    const width = textWidth(line.text, SIZE.small, 500), x = list.anchor === 'end' ? right - width - 48 : list.box.x, j = x + 33, top = y - 20;
+    letter(pad, x + 8.5, y - 12, line.giver);
+    pad.line('leader', x + 17, y - 12, j - 6, y - 12);
+    pad.path('level', [['M', j - 8, top], ['L', j - 4.2, top + 14], ['L', j + 4.2, top + 14], ['L', j + 8, top]], { stroke: 'ink2', width: 1 });
+    pad.path('level', [['M', j - 4.2, top + 14], ['L', j - 6, top + 19], ['L', j + 6, top + 19], ['L', j + 4.2, top + 14]], { stroke: 'ink2', width: 1 });
+    pad.text(x + 48, y - 8, [run(line.text, SIZE.small, 'ink', 500)]);
+  }
+}
+
+/** A rubber tube with two walls, from the nozzle to over the rim; foam leaves it as a rope of even width. */
+function drawHose(pad: Pad, reading: Reading, frame: Frame, from: Drawn | undefined, amount: string, at: Arrangement, scheme: Scheme): void {
+  if (from === undefined || frame.washline === null) return;
+  const placed = at.placed.find((p) => p.key === at.hose?.from);
+  pad.open({ id: 'hose', within: null, role: 'fall', name: words('aloud.fall', { amount, giver: placed?.prep?.name ?? '', receiver: reading.glass?.name ?? '' }) });
+  const [x, y] = from.nozzle, end = Math.min(frame.left + 46, frame.stand.axis - 20), over = frame.brim - 34, tip = frame.brim + 13;
+  const s = Math.max(20, frame.left - 34 - x);
+  const hose: Step[] = [['M', x, y], ['C', x + s * 0.75, y + 2, x + s * 0.34, over, x + s * 1.12, over], ['C', end - 6, over, end, over + 14, end, tip]];
+  pad.path('hose', hose, { stroke: 'ink', width: 9.5 });
+  pad.path('hose', hose, { stroke: 'wall', width: 6.9 });
+  const foam = reading.glass?.layers.find((l) => l.kind === 'foam');
+  const fill = foam === undefined ? 'paper' as const : tint(foam.colour, { at: 'glass', scheme, foam: true, turbidity: foam.turbidity });
+  pad.path('hose', hose, { stroke: fill as 'paper', width: 4.3 });
+  if (frame.washline > tip + 4) {
+    pad.path('fill', [['M', end - 3.8, tip], ['L', end + 3.8, tip], ['L', end + 3.8, frame.washline], ['L', end - 3.8, frame.washline], ['Z']], { fill, hatch: 'foam', stroke: 'ink', width: 0.9 });
+    pad.path('arrowhead', [['M', end, frame.washline - 1], ['L', end - 1.8, frame.washline - 9], ['L', end + 1.8, frame.washline - 9], ['Z']]);
+  }
+  pad.text(end + 12, Math.min(frame.washline - 12, tip + 16), [run(amount, SIZE.body, 'ink', 500)]);
+}
+
+/** Up to four bought measures fall from above, cut off level. */
+function drawRaw(pad: Pad, raw: readonly string[], reading: Reading, frame: Frame, scheme: Scheme): void {
+  const level = frame.washline;
+  if (level === null) return;
+  const { axis } = frame.stand, half = (frame.right - frame.left) / 2, top = Math.max(18, frame.brim - 86);
+  pad.open({ id: 'raw', within: null, role: 'fall' });
+  const layer = reading.glass?.layers[0];
+  const fill = layer === undefined ? 'paper' as const : tint(layer.colour, { at: 'glass', scheme, turbidity: layer.turbidity, strength: layer.strength });
+  for (const [i, text] of raw.entries()) {
+    const x = axis - half * 0.62 + (i * half * 1.24) / Math.max(1, raw.length - 1 || 1) * (raw.length === 1 ? 0 : 1) + (raw.length === 1 ? half * 0.62 : 0);
+    pad.path('fall', [['M', x - 5, top], ['L', x + 5, top], ['L', x + 3, level], ['L', x - 3, level], ['Z']], { fill });
+    pad.path('arrowhead', [['M', x, level - 1], ['L', x - 1.8, level - 10], ['L', x + 1.8, level - 10], ['Z']]);
+    const left = i < raw.length / 2;
+    pad.text(left ? x - 11 : x + 11, top + 12 + (left ? raw.length / 2 - 1 - i : i - raw.length / 2) * -17 + 0, [run(text, SIZE.body, 'ink', 500)], left ? 'end' : 'start');
+  }
+}

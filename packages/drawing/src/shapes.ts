@@ -1,0 +1,67 @@
+/**
+ * What a drawing is made of: a flat list of shapes, each of one part. Lengths are millimetres of the serving glass, y downwards from the
+ * upper edge. Whoever renders it (page, terminal, file) needs nothing else.
+ */
+
+/** Inks and papers by name; their colours belong to whoever renders. */
+export type Tone = 'ink' | 'ink2' | 'ink3' | 'ink4' | 'paper' | 'sheet' | 'wall' | 'wall-up' | 'signal' | 'ground' | 'ground2';
+export type Fill = Tone | `#${string}`;
+
+export type HatchKey =
+  | 'glass' | 'steel' | 'ice-clear' | 'ice' | 'crushed' | 'foam' | 'gel' | 'curd' | 'fat' | 'cloth'
+  | 'gas-low' | 'gas-middle' | 'gas-high' | 'fizz' | 'cloudy' | 'sugar';
+
+export interface Run { readonly text: string; readonly size: number; readonly weight: 400 | 500 | 600; readonly tone: Tone; readonly gap?: number }
+
+interface Drawn { readonly id: string; readonly part: string }
+export interface Line { readonly stroke?: Fill | undefined; readonly width?: number | undefined; readonly dash?: readonly number[] | undefined; readonly round?: boolean | undefined }
+
+export interface PathShape extends Drawn, Line {
+  readonly kind: 'path';
+  /** path data in the grammar of SVG: absolute M L H V C Q A Z */
+  readonly d: string;
+  readonly fill?: Fill | undefined;
+  readonly hatch?: HatchKey | undefined;
+  /** stands for a finding or a level; a renderer without colour keeps it */
+  readonly pen: Pen;
+}
+export interface CircleShape extends Drawn, Line { readonly kind: 'circle'; readonly x: number; readonly y: number; readonly r: number; readonly fill?: Fill | undefined; readonly hatch?: HatchKey | undefined; readonly pen: Pen }
+export interface TextShape extends Drawn { readonly kind: 'text'; readonly x: number; readonly y: number; readonly anchor: 'start' | 'middle' | 'end'; readonly runs: readonly Run[] }
+/** Where a press counts, and the box of the keyboard's focus. */
+export interface TargetShape extends Drawn { readonly kind: 'target'; readonly x: number; readonly y: number; readonly width: number; readonly height: number }
+export type Shape = PathShape | CircleShape | TextShape | TargetShape;
+
+/** The class of a line: what it means, not how it looks. */
+export type Pen =
+  | 'wall' | 'washline' | 'level' | 'leader' | 'dimension' | 'extension' | 'arrowhead' | 'centre' | 'hidden' | 'phantom' | 'fall' | 'hose'
+  | 'carry' | 'net' | 'fill' | 'garnish' | 'ice' | 'letter' | 'stop' | 'warn' | 'shelf' | 'dot' | 'hand' | 'bar';
+
+/** A figure as a check reads it: its name in a reading, unrounded. */
+export interface FigureMark { readonly reading: string; readonly name: string; readonly value: number; readonly unit: string; readonly low: number; readonly high: number }
+
+/** A part groups shapes that mean one thing; parts come in the order in which they are drawn and read aloud. */
+export interface Part {
+  readonly id: string;
+  readonly within: string | null;
+  readonly role: 'ground' | 'reading' | 'glass' | 'layer' | 'ice' | 'wall' | 'garnish' | 'washline' | 'figure' | 'leader' | 'dimension' | 'vessel' | 'fall' | 'finding' | 'rule';
+  /** said aloud; absent where the part is only ink */
+  readonly name?: string;
+  readonly reading?: string;
+  readonly figure?: FigureMark;
+  readonly layer?: string;
+  readonly washline_mm?: number;
+  /** path of the section or line it stands for, as a key */
+  readonly prep?: string;
+}
+
+export interface Drawing {
+  readonly width: number;
+  readonly height: number;
+  /** millimetres of the glass that one CSS pixel of the layout covers */
+  readonly mmPerPx: number;
+  readonly parts: readonly Part[];
+  readonly shapes: readonly Shape[];
+  /** where the washline stands, and the glass's axis, in the drawing's millimetres */
+  readonly washline_y: number | null;
+  readonly axis_x: number;
+}
