@@ -76,13 +76,12 @@ function drawBars(pad: Pad, height: number, scale: number, k: number | null, pho
   if (phone) return;
   pad.open({ id: 'bars', within: null, role: 'rule' });
   const y = height - 16;
-  const bar = (x: number, mm: number, px: number, text: string): number => {
+  const bar = (x: number, px: number, text: string): void => {
     pad.line('bar', x, y, x + px, y);
     pad.line('bar', x, y - 4, x, y + 4);
     pad.line('bar', x + px, y - 4, x + px, y + 4);
-    const box = pad.text(x + px + 8, y + 4, [run(text.replace('{mm}', String(mm)), SIZE.small, 'ink2')]);
-    return box.x + box.width + 26;
+    pad.text(x + px + 8, y + 4, [run(text, SIZE.small, 'ink2')]);
   };
-  const next = k === null ? 14 : bar(14, 50, 50 * k, words('bar', {}));
-  bar(next, 20, 20 * scale, words('bar-glass', { mm: 20 }) + (k === null ? '' : `, ${words('of.glass', {})}`));
+  if (k === null) bar(14, 20 * scale, words('bar-glass', { mm: 20 }));
+  else bar(14, 50 * k, words('bar', {}));
 }

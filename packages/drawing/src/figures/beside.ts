@@ -48,7 +48,7 @@ function itemsOf(reading: Reading, frame: Frame): Item[] {
     const volume = words(layer.kind === 'foam' ? 'layer.foam' : layer.kind === 'gel' ? 'layer.gel' : layers.filter((l) => l.kind === 'liquid').length > 1 ? 'layer.named' : 'layer.drink', { ml: shown(layer.mL, 0), name: layer.name });
     const own = reading.preps[layer.name]?.figures['strength'];
     const temperature = reading.figures['temperature'];
-    const degrees = temperature !== undefined && layer.kind === 'liquid' ? `, ${shown(temperature.value, 1)} °C` : '';
+    const degrees = !frame.phone && temperature !== undefined && layer.kind === 'liquid' ? `, ${shown(temperature.value, 1)} °C` : '';
     if (layers.length === 1 && reading.figures['volume'] !== undefined) {
       items.push(of(`layer-${i}`, x, y, 'drink', 'volume', reading.figures['volume'], words('layer.one', {}) + degrees));
     } else if (own !== undefined && layer.kind !== 'liquid') {
@@ -62,7 +62,7 @@ function itemsOf(reading: Reading, frame: Frame): Item[] {
     const across = p.count > 1 || isLoose(p) ? radiusAt(glass.profile, p.from_mm) * stand.scale * 0.5 : (Math.min(p.size_mm ?? 30, 2 * radiusAt(glass.profile, p.from_mm)) / 2) * stand.scale * 0.68;
     items.push({
       id: `ice-${i}`, x: stand.axis + across, y: heightY(stand, p.from_mm + (p.to_mm - p.from_mm) * 0.18), figure: `${shown(p.mass_g, 0)} g`, grade: null, mark: null, aloud: null, reading: null,
-      under: words(p.from_mm > 1 ? 'floats' : 'stands', { what: iceWords(p) }),
+      under: frame.phone ? iceWords(p) : words((p.from_mm > 1 ? 'floats' : 'stands') + (p.count > 1 && !isLoose(p) ? '.many' : ''), { what: iceWords(p) }),
     });
   }
   return items;

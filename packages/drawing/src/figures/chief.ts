@@ -1,6 +1,6 @@
 import type { Figure, GlassReading, Reading } from '@washline/engine';
 import type { Frame } from '../frame.ts';
-import { radiusAt } from '../glass/profile.ts';
+import { smooth } from '../glass/profile.ts';
 import { SIZE, run, textWidth } from '../pen/lettering.ts';
 import { decimalsFor, shown, spreadShown, unitShown } from '../pen/numbers.ts';
 import type { Pad } from '../pen/pad.ts';
@@ -15,7 +15,7 @@ export function drawWashline(pad: Pad, glass: GlassReading, frame: Frame): void 
   const { stand } = frame;
   pad.open({ id: 'washline', within: 'glass', role: 'washline', washline_mm: glass.washline_mm, name: words('aloud.washline', { mm: shown(glass.washline_mm, 1), brim: shown(glass.profile.at(-1)?.[0] ?? 0, 0) }) });
   // Through the glass it lies between the walls; outside it stops at them.
-  const r = radiusAt(glass.profile, glass.washline_mm) * stand.scale, wall = Math.max(glass.wall_mm * stand.scale, 2.4);
+  const r = (smooth(glass.profile, 0, glass.washline_mm).at(-1)?.[1] ?? 0) * stand.scale, wall = Math.max(glass.wall_mm * stand.scale, 2.4);
   pad.line('washline', 0, y, stand.axis - r - wall, y);
   pad.line('washline', stand.axis - r, y, stand.axis + r, y);
   pad.line('washline', stand.axis + r + wall, y, frame.width, y);

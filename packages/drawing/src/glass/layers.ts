@@ -4,13 +4,13 @@ import { polygon, type Point, type Step } from '../pen/path.ts';
 import { tint, type Scheme } from '../pen/tint.ts';
 import { shown } from '../pen/numbers.ts';
 import { words } from '../words.ts';
-import { slice } from './profile.ts';
+import { radiusAt, smooth } from './profile.ts';
 import { heightY, type Stand } from './stand.ts';
 import type { HatchKey } from '../shapes.ts';
 
 /** The liquid between two heights, as the glass gives it room. */
 export function slab(glass: Pick<GlassReading, 'profile'>, stand: Stand, from_mm: number, to_mm: number): Step[] {
-  const side = slice(glass.profile, from_mm, to_mm).map(([h, r]) => [r * stand.scale, heightY(stand, h)] as const);
+  const side = smooth(glass.profile, from_mm, to_mm).map(([h, r]) => [r * stand.scale, heightY(stand, h)] as const);
   const right: Point[] = side.map(([x, y]) => [stand.axis + x, y]), left: Point[] = [...side].reverse().map(([x, y]) => [stand.axis - x, y]);
   return polygon([...right, ...left]);
 }
@@ -35,7 +35,7 @@ export function drawLayers(pad: Pad, glass: GlassReading, stand: Stand, scheme: 
 export function drawLevels(pad: Pad, glass: GlassReading, stand: Stand): void {
   for (const layer of glass.layers.slice(0, -1)) {
     if (layer.to_mm <= layer.from_mm) continue;
-    const r = (slice(glass.profile, 0, layer.to_mm).at(-1)?.[1] ?? 0) * stand.scale, y = heightY(stand, layer.to_mm);
+    const r = (smooth(glass.profile, 0, layer.to_mm).at(-1)?.[1] ?? radiusAt(glass.profile, layer.to_mm)) * stand.scale, y = heightY(stand, layer.to_mm);
     pad.line('level', stand.axis - r, y, stand.axis + r, y);
   }
 }

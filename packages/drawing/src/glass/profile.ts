@@ -44,3 +44,28 @@ export function outerSize(glass: Pick<GlassReading, 'profile' | 'base_mm' | 'wal
   const floor = glass.base_mm + (stemmed ? glass.stem_mm : 0);
   return { height: brimHeight(glass.profile) + floor, radius: Math.max(widest, stemmed ? glass.foot_mm : 0), floor };
 }
+
+/**
+ * The same side as a smooth curve through its knots, for drawing: monotone cubic between them (F. N. Fritsch, R. E. Carlson, 1980), so that
+ * no bowl bulges where its table does not. Two knots stay a straight side. Levels are heights and do not move.
+ */
+export function smooth(profile: Profile, from: number, to: number, every = 1.5): [number, number][] {
+  if (profile.length < 3) return slice(profile, from, to);
+  const knots = profile, n = knots.length;
+  const d: number[] = [], m: number[] = [];
+  for (let i = 0; i + 1 < n; i += 1) { const a = knots[i] as readonly [number, number], b = knots[i + 1] as readonly [number, number]; d.push((b[1] - a[1]) / Math.max(1e-6, b[0] - a[0])); }
+  for (let i = 0; i < n; i += 1) {
+    const before = d[i - 1], after = d[i];
+    m.push(before === undefined ? after ?? 0 : after === undefined ? before : before * after <= 0 ? 0 : (2 * before * after) / (before + after));
+  }
+  const at = (h: number): number => {
+    if (h <= (knots[0]?.[0] ?? 0)) return knots[0]?.[1] ?? 0;
+    if (h >= brimHeight(profile)) return knots[n - 1]?.[1] ?? 0;
+    let i = 0;
+    while ((knots[i + 1]?.[0] ?? Infinity) < h) i += 1;
+    const a = knots[i] as readonly [number, number], b = knots[i + 1] as readonly [number, number], w = b[0] - a[0], t = (h - a[0]) / w;
+    return a[1] * (1 + 2 * t) * (1 - t) ** 2 + (m[i] ?? 0) * w * t * (1 - t) ** 2 + b[1] * t * t * (3 - 2 * t) - (m[i + 1] ?? 0) * w * t * t * (1 - t);
+  };
+  const count = Math.max(1, Math.ceil((to - from) / every));
+  return Array.from({ length: count + 1 }, (_, i) => { const h = from + ((to - from) * i) / count; return [h, at(h)]; });
+}

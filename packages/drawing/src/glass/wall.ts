@@ -1,7 +1,7 @@
 import type { Pad } from '../pen/pad.ts';
 import { polygon, type Point, type Step } from '../pen/path.ts';
 import type { Scheme } from '../pen/tint.ts';
-import { brimHeight, radiusAt, slice } from './profile.ts';
+import { brimHeight, radiusAt, smooth } from './profile.ts';
 import { heightY, type Shaped, type Stand } from './stand.ts';
 
 /** The cut wall, base, stem and foot of the serving glass, as one hatched mass with one outline. */
@@ -15,7 +15,7 @@ export function drawWall(pad: Pad, glass: Shaped, stand: Stand, scheme: Scheme):
 export function wallOutline(glass: Shaped, stand: Stand): Step[] {
   const brim = brimHeight(glass.profile);
   const { axis, scale } = stand;
-  const inner = slice(glass.profile, 0, brim).map(([h, r]) => [r * scale, heightY(stand, h)] as const);
+  const inner = smooth(glass.profile, 0, brim).map(([h, r]) => [r * scale, heightY(stand, h)] as const);
   const wall = Math.max(glass.wall_mm * scale, 2.4);
   const outer = outerSide(glass, stand, wall);
   const lip = inner.at(-1) as Point, edge = outer.at(-1) as Point;
@@ -44,7 +44,7 @@ function outerSide(glass: Shaped, stand: Stand, wall: number): Point[] {
   const lip: Point = [radiusAt(glass.profile, brim) * scale + wall, heightY(stand, brim)];
   if (glass.stem_mm <= 0) {
     const r0 = radiusAt(glass.profile, 0) * scale;
-    const knots = slice(glass.profile, 0, brim).slice(1, -1).map(([h, r]) => [r * scale + wall, heightY(stand, h)] as Point);
+    const knots = smooth(glass.profile, 0, brim).slice(1, -1).map(([h, r]) => [r * scale + wall, heightY(stand, h)] as Point);
     return [[r0 + wall, table], ...(knots.length === 0 ? [] : [[r0 + wall, heightY(stand, 0)] as Point]), ...knots, lip];
   }
   // Stem: a foot that rises to a slender stem, which opens into the bowl.
@@ -53,9 +53,15 @@ function outerSide(glass: Shaped, stand: Stand, wall: number): Point[] {
   const side: Point[] = [[foot, table], [foot, table - Math.max(1.4 * scale, 3)]];
   for (const u of [0.55, 0.3, 0.12]) side.push([stem + (foot - stem) * u, table - (1.4 + 7 * (1 - u) ** 3) * scale]);
   side.push([stem, table - Math.min(12, glass.stem_mm * 0.3) * scale], [stem, under + 8 * scale], [stem + 1.2 * scale, under + 3 * scale]);
-  const start = Math.max(radiusAt(glass.profile, 0) * scale + wall, stem + 2.4 * scale);
-  side.push([start, Math.min(under, bowl + wall)]);
-  for (const [h, r] of slice(glass.profile, 0, brim).slice(1)) side.push([Math.max(r * scale + wall, start), heightY(stand, h)]);
+  // The bowl's outer side lies one wall off its inner side, along the normal.
+  const bowlSide = smooth(glass.profile, 0, brim);
+  for (const [i, [h, r]] of bowlSide.entries()) {
+    const before = bowlSide[Math.max(0, i - 1)] as [number, number], after = bowlSide[Math.min(bowlSide.length - 1, i + 1)] as [number, number];
+    const dr = after[1] - before[1], dh = after[0] - before[0], d = Math.hypot(dr, dh) || 1;
+    const x = r * scale + (dh / d) * wall, y = heightY(stand, h) + (dr / d) * wall;
+    if (y < under + 3 * scale && x > stem + 1.5 * scale) side.push([x, y]);
+  }
+  side.push(lip);
   return side;
 }
 

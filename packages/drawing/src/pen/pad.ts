@@ -1,11 +1,11 @@
-import type { CircleShape, Drawing, Fill, HatchKey, Part, PathShape, Pen, Run, Shape, Tone } from '../shapes.ts';
+import type { CircleShape, Drawing, Fill, HatchKey, Part, PathShape, Pen, Run, Shape } from '../shapes.ts';
 import { runsWidth } from './lettering.ts';
 import { line, written, type Step } from './path.ts';
 
 /** A box in px of the layout. */
 export interface Box { readonly x: number; readonly y: number; readonly width: number; readonly height: number }
 
-export interface Inked { readonly fill?: Fill | undefined; readonly hatch?: HatchKey | undefined; readonly stroke?: Tone | undefined; readonly width?: number | undefined; readonly dash?: readonly number[] | undefined; readonly round?: boolean | undefined }
+export interface Inked { readonly fill?: Fill | undefined; readonly hatch?: HatchKey | undefined; readonly stroke?: Fill | undefined; readonly width?: number | undefined; readonly dash?: readonly number[] | undefined; readonly round?: boolean | undefined }
 
 /** How each line class is drawn, px. */
 export const PENS: Readonly<Record<Pen, Inked>> = {

@@ -1,11 +1,11 @@
 import type { Reading } from '@washline/engine';
 import type { Frame } from '../frame.ts';
 import { overlap, type Box } from '../pen/pad.ts';
-import { SIZE, textWidth } from '../pen/lettering.ts';
+import { SIZE, cut, textWidth } from '../pen/lettering.ts';
 import { buildCaption, captionOf, type Caption } from './caption.ts';
 import { clears, streamWidth, type Fall } from './fall.ts';
 import type { Flow, FlowPrep, Pour } from './flow.ts';
-import { levelOf, vesselFor, vesselSize, type Vessel, type VesselKind } from './vessel.ts';
+import { levelOf, vesselFor, vesselSize, type Vessel } from './vessel.ts';
 
 export interface Placed { readonly key: string; readonly prep: FlowPrep | null; readonly vessel: Vessel; readonly axis: number; readonly shelf: number; readonly k: number; readonly box: Box; readonly caption: Caption; readonly captionAt: Box; readonly mL: number | null }
 export interface Stream { readonly from: string; readonly to: string; readonly amount: string; readonly fall: Fall; readonly label: Box; readonly into: boolean }
@@ -20,6 +20,8 @@ export interface Arrangement {
   /** raw measures that fall from above where there is no prep and no vessel before the glass */
   readonly raw: readonly string[];
   readonly overlaps: number;
+  /** falls that were wished for and found no way */
+  readonly missed: number;
 }
 
 const STEPS = [2, 2.5, 3, 3.5, 4, 5, 6, 8, 10];
@@ -31,11 +33,14 @@ export function arrange(flow: Flow, reading: Reading, frame: Frame): Arrangement
     const k = frame.stand.scale / n;
     if (k > 1.5) continue;
     const tried = frame.phone ? arrangePhone(flow, reading, frame, k) : arrangeAt(flow, reading, frame, k);
-    if (best === null || tried.overlaps < best.overlaps) best = tried;
-    if (tried.overlaps === 0) break;
+    // A fall that finds no way costs less than two things in one place, and more than a somewhat smaller scale.
+    if (best === null || cost(tried) < cost(best) - 1e-9) best = tried;
+    if (cost(tried) === 0) break;
   }
-  return best ?? { k: 1, placed: [], streams: [], hose: null, written: [], raw: [], overlaps: 0 };
+  return best ?? { k: 1, placed: [], streams: [], hose: null, written: [], raw: [], overlaps: 0, missed: 0 };
 }
+
+function cost(a: Arrangement): number { return a.overlaps * 10 + a.missed * 2 + (a.k < 0.45 ? 3 : 0); }
 
 function vesselOf(prep: FlowPrep): { vessel: Vessel; mL: number | null } {
   const mL = prep.reading?.yield.value ?? null;
@@ -49,6 +54,7 @@ class Board {
   readonly poured = new Set<string>();
   hose: Hose | null = null;
   overlaps = 0;
+  missed = 0;
   constructor(readonly flow: Flow, readonly reading: Reading, readonly frame: Frame, readonly k: number, readonly taken: Box[]) {}
 
   /** Free of everything placed so far, and inside the drawing. */
@@ -84,7 +90,7 @@ class Board {
     const width = textWidth(pour.amount, SIZE.body, 500) + 4;
     const u = 0.5, x = fall.lip[0] + (to.land - fall.lip[0]) * u, y = fall.lip[1] - fall.width / 2 + (to.level - fall.lip[1]) * u * u;
     const label: Box = { x: side === 1 ? x + fall.width * 0.5 + 9 : x - fall.width * 0.5 - 9 - width, y: y - 17, width, height: 15 };
-    if (!this.free(label, 2)) return false;
+    if (!this.free(label, 5)) return false;
     this.streams.push({ from: from.key, to: to.key, amount: pour.amount, fall, label, into });
     this.poured.add(`${from.key}>${to.key}`);
     this.taken.push(label);
@@ -129,7 +135,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number): Arran
     const caption = buildCaption(flow.build, reading);
     const axis = frame.left - 80 - size.width / 2;
     const mixed = board.put(null, 'build', vessel, mL, axis, shelf, caption, [])
-      ?? putWithCaptionAt(board, 'build', vessel, mL, axis, shelf, caption, { x: axis + size.width / 2 + 40, y: shelf - size.height - 62 });
+      ?? putWithCaptionAt(board, 'build', vessel, mL, axis, shelf, caption, { x: axis + size.width / 2 + 8, y: shelf - size.height - streamWidth(volume?.value ?? 150, true) - 27 });
     if (mixed !== null) {
       const level = line, width = streamWidth(volume?.value ?? 150, true);
       const land = Math.min(stand.axis - 10, frame.left + (stand.axis - frame.left) * 0.72);
@@ -178,7 +184,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number): Arran
   writeAtReceivers(board, free);
   standRest(board, [...waiting.values()]);
   const raw = flow.preps.length === 0 && flow.build.vessel === null ? flow.glass.bought.slice(0, 4) : [];
-  return { k, placed: board.placed, streams: board.streams, hose: board.hose, written: board.written, raw, overlaps: board.overlaps };
+  return { k, placed: board.placed, streams: board.streams, hose: board.hose, written: board.written, raw, overlaps: board.overlaps, missed: board.missed };
 }
 
 function putWithCaptionAt(board: Board, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, at: { readonly x: number; readonly y: number }): Placed | null {
@@ -211,6 +217,7 @@ function placeDonor(board: Board, waiting: Map<string, FlowPrep>, pour: Pour, to
     board.placed.length = before.placed;
     board.taken.length = before.taken;
   }
+  board.missed += 1;
 }
 
 function writeAtReceivers(board: Board, takes: readonly Pour[]): void {
@@ -259,35 +266,56 @@ function standRest(board: Board, rest: readonly FlowPrep[]): void {
   }
 }
 
-/** On a phone all vessels stand small in one row, letters under them; what goes where stands in a list at the right. */
+/**
+ * On a phone the vessels stand small over the glass: what is pressed at the left, the vessel the drink is mixed in between its two
+ * largest givers, the rest in a row. Letters stand under them; what goes where is a list at the right.
+ */
 function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number): Arrangement {
   const board = new Board(flow, reading, frame, k, []);
-  const bare = (letter: string): Caption => ({ letter, name: [], lines: [], width: 18, height: 20 });
-  const shelf = Math.max(66, frame.brim - 44 - (flow.build.vessel === null ? 24 : 40));
-  let x = 12;
-  for (const prep of flow.preps.slice(0, 6)) {
-    const { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, k);
-    const lead = vessel.kind === 'siphon' ? 14 * k : 0;
-    const spot = { x: x + lead + size.width / 2 - 9, y: shelf + 6, width: 18, height: 20 };
-    board.placed.push({ key: prep.key, prep, vessel, axis: x + lead + size.width / 2, shelf, k, box: { x, y: shelf - size.height, width: size.width + lead, height: size.height }, caption: bare(prep.letter), captionAt: spot, mL });
-    if (shelf - size.height < 8) board.overlaps += 1;
-    x += size.width + lead + 16;
-  }
   const takes = [...flow.build.takes, ...flow.glass.takes].map((t) => ({ giver: flow.preps.find((p) => p.key === t.from)?.letter ?? null, text: t.amount }));
-  const lines = [...takes, ...[...flow.build.bought, ...flow.glass.bought].map((text) => ({ giver: null, text }))].slice(0, 6);
+  const all = [...takes, ...[...flow.build.bought, ...flow.glass.bought].map((text) => ({ giver: null, text }))];
+  const lines = all.slice(0, 7).map((l) => ({ ...l, text: cut(l.text, 104, SIZE.small) }));
+  const width = lines.length === 0 ? 0 : Math.max(...lines.map((l) => textWidth(l.text, SIZE.small) + (l.giver === null ? 0 : 22)));
+  if (lines.length > 0) board.written.push({ box: { x: frame.width - 12 - width, y: 8, width, height: lines.length * 18 }, lines, anchor: 'end' });
+
+  const foot = frame.brim - 46;
+  let x = 10;
+  const stand = (key: string, prep: FlowPrep | null, vessel: Vessel, mL: number | null, letter: string, shelf: number): Placed => {
+    const size = vesselSize(vessel, k), lead = vessel.kind === 'siphon' ? 13 * k : 0, axis = x + lead + size.width / 2;
+    const placed: Placed = { key, prep, vessel, axis, shelf, k, box: { x, y: shelf - size.height, width: size.width + lead, height: size.height }, caption: { letter, name: [], lines: [], width: 18, height: 20 }, captionAt: { x: axis - 8.5, y: shelf + 5, width: 18, height: 20 }, mL };
+    board.placed.push(placed);
+    if (shelf - size.height < 6) board.overlaps += 1;
+    x += size.width + lead + 12;
+    return placed;
+  };
+  const own = (prep: FlowPrep, shelf: number): Placed => { const { vessel, mL } = vesselOf(prep); return stand(prep.key, prep, vessel, mL, prep.letter, shelf); };
+  const pressed = flow.glass.takes.map((t) => flow.preps.find((p) => p.key === t.from)).filter((p) => p?.reading?.vessel === 'siphon')[0];
+  const poured = [...flow.build.takes].sort((a, b) => (b.mL ?? 0) - (a.mL ?? 0)).map((t) => flow.preps.find((p) => p.key === t.from)).filter((p) => p !== undefined && p !== pressed);
+  const [one, two] = poured;
+  const rest = flow.preps.filter((p) => p !== pressed && p !== one && p !== two);
+  if (pressed !== undefined) {
+    own(pressed, foot - 4);
+    board.hose = { from: pressed.key, amount: '' };
+    x += 12;
+  }
+  for (const prep of flow.build.vessel === null ? flow.preps.filter((p) => p !== pressed).slice(0, 4) : rest.slice(0, 2)) own(prep, foot - 66);
   if (flow.build.vessel !== null) {
     const stage = reading.stages.find((s) => s.step === flow.build.step), volume = stage?.figures['volume'] ?? reading.figures['volume'];
+    const left = one === undefined ? null : own(one, foot - 66);
+    if (left !== null) x -= 4;
     const vessel = vesselFor(flow.build.vessel, (volume?.value ?? 150) + 250), size = vesselSize(vessel, k);
-    const axis = Math.max(x + size.width / 2, 40), at = shelf + 26;
-    const placed: Placed = { key: 'build', prep: null, vessel, axis, shelf: at, k, box: { x: axis - size.width / 2, y: at - size.height, width: size.width, height: size.height }, caption: bare(flow.build.letter), captionAt: { x: axis - 9, y: at + 5, width: 18, height: 20 }, mL: volume?.value ?? null };
-    board.placed.push(placed);
-    x = axis + size.width / 2 + 12;
-    if (at - size.height < 8) board.overlaps += 1;
+    const mixed = stand('build', null, vessel, volume?.value ?? null, flow.build.letter, foot);
+    const lip = foot - size.height, target = foot - vessel.base * k - Math.max(8, levelOf(vessel, volume?.value ?? 0) * k);
+    if (left !== null && one !== undefined) board.pour(left, { key: 'build', near: mixed.box.x, lip, land: mixed.axis - size.width * 0.2, level: target }, { from: one.key, amount: '', mL: 30 }, 1, false);
+    if (two !== undefined) {
+      x += 6;
+      const right = own(two, foot - 66 - 14);
+      board.pour(right, { key: 'build', near: mixed.box.x + mixed.box.width, lip, land: mixed.axis + size.width * 0.16, level: target }, { from: two.key, amount: '', mL: 30 }, -1, false);
+    }
+    const line = frame.washline ?? frame.brim + 40, land = Math.min(mixed.box.x + mixed.box.width + 30, frame.right - 34);
+    board.pour(mixed, { key: 'glass', near: mixed.box.x + mixed.box.width + 9, lip: line, land, level: line }, { from: 'build', amount: '', mL: (volume?.value ?? 150) * 0.4 }, 1, true);
   }
-  const width = lines.length === 0 ? 0 : Math.max(...lines.map((l) => textWidth(l.text, SIZE.small) + (l.giver === null ? 0 : 22)));
-  if (lines.length > 0) board.written.push({ box: { x: frame.width - 12 - width, y: 12, width, height: lines.length * 18 }, lines, anchor: 'end' });
-  if (x + width > frame.width - 16) board.overlaps += 1;
-  return { k, placed: board.placed, streams: [], hose: null, written: board.written, raw: [], overlaps: board.overlaps };
+  if (x + width > frame.width - 6) board.overlaps += 1;
+  return { k, placed: board.placed, streams: board.streams, hose: board.hose, written: board.written, raw: [], overlaps: board.overlaps, missed: 0 };
 }
 
-export type { VesselKind };

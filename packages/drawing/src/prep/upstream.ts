@@ -9,7 +9,7 @@ import { figureShown } from '../pen/numbers.ts';
 import { figureName, markOf } from '../figures/mark.ts';
 import { words } from '../words.ts';
 import type { Arrangement, Placed, Written } from './arrange.ts';
-import { drawFall } from './fall.ts';
+import { drawFall, heightAt } from './fall.ts';
 import type { Flow } from './flow.ts';
 import { drawVessel, type Drawn } from './vessel.ts';
 
@@ -23,11 +23,11 @@ export function drawUpstream(pad: Pad, flow: Flow, reading: Reading, frame: Fram
     const top = reading.glass?.layers.find((l) => l.kind === 'liquid');
     const fill = stream.into && giver?.prep == null ? (top === undefined ? 'paper' : tint(top.colour, { at: 'glass', scheme, turbidity: top.turbidity, strength: top.strength })) : tintOf(giver, scheme, stream.into);
     drawFall(pad, stream.fall, fill, stream.into);
-    pad.text(stream.label.x + 2, stream.label.y + 12, [run(stream.amount, stream.into ? SIZE.name : SIZE.body, 'ink', stream.into ? 600 : 500)]);
+    if (stream.amount !== '') pad.text(stream.label.x + 2, stream.label.y + 12, [run(stream.amount, stream.into ? SIZE.name : SIZE.body, 'ink', stream.into ? 600 : 500)]);
   }
   if (at.hose !== null) drawHose(pad, reading, frame, drawn.get(at.hose.from), at.hose.amount, at, scheme);
   for (const [i, list] of at.written.entries()) drawWritten(pad, list, i, frame);
-  if (at.raw.length > 0) drawRaw(pad, at.raw, reading, frame, scheme);
+  if (at.raw.length > 0) drawRaw(pad, at.raw, frame, scheme);
 }
 
 function tintOf(placed: Placed | undefined, scheme: Scheme, strong: boolean): `#${string}` {
@@ -115,29 +115,33 @@ function drawHose(pad: Pad, reading: Reading, frame: Frame, from: Drawn | undefi
   if (from === undefined || frame.washline === null) return;
   const placed = at.placed.find((p) => p.key === at.hose?.from);
   pad.open({ id: 'hose', within: null, role: 'fall', name: words('aloud.fall', { amount, giver: placed?.prep?.name ?? '', receiver: reading.glass?.name ?? '' }) });
-  const [x, y] = from.nozzle, end = Math.min(frame.left + 46, frame.stand.axis - 20), over = frame.brim - 34, tip = frame.brim + 13;
+  const [x, y] = from.nozzle, high = y < frame.brim - 40;
+  const end = high ? Math.max(frame.left + 24, x + 17) : Math.min(frame.left + 46, frame.stand.axis - 20), over = high ? y - 8 : frame.brim - 34, tip = high ? Math.min(frame.brim + 4, y + 90) : frame.brim + 13;
   const s = Math.max(20, frame.left - 34 - x);
-  const hose: Step[] = [['M', x, y], ['C', x + s * 0.75, y + 2, x + s * 0.34, over, x + s * 1.12, over], ['C', end - 6, over, end, over + 14, end, tip]];
-  pad.path('hose', hose, { stroke: 'ink', width: 9.5 });
-  pad.path('hose', hose, { stroke: 'wall', width: 6.9 });
+  const hose: Step[] = high ? [['M', x, y], ['C', x + 9, y - 2, end, over, end, y + 22], ['L', end, tip]] : [['M', x, y], ['C', x + s * 0.75, y + 2, x + s * 0.34, over, x + s * 1.12, over], ['C', end - 6, over, end, over + 14, end, tip]];
+  pad.path('hose', hose, { stroke: 'ink', width: frame.phone ? 7 : 9.5 });
+  pad.path('hose', hose, { stroke: 'wall', width: frame.phone ? 4.8 : 6.9 });
   const foam = reading.glass?.layers.find((l) => l.kind === 'foam');
   const fill = foam === undefined ? 'paper' as const : tint(foam.colour, { at: 'glass', scheme, foam: true, turbidity: foam.turbidity });
-  pad.path('hose', hose, { stroke: fill as 'paper', width: 4.3 });
+  pad.path('hose', hose, { stroke: fill, width: frame.phone ? 2.8 : 4.3 });
   if (frame.washline > tip + 4) {
     pad.path('fill', [['M', end - 3.8, tip], ['L', end + 3.8, tip], ['L', end + 3.8, frame.washline], ['L', end - 3.8, frame.washline], ['Z']], { fill, hatch: 'foam', stroke: 'ink', width: 0.9 });
     pad.path('arrowhead', [['M', end, frame.washline - 1], ['L', end - 1.8, frame.washline - 9], ['L', end + 1.8, frame.washline - 9], ['Z']]);
   }
-  pad.text(end + 12, Math.min(frame.washline - 12, tip + 16), [run(amount, SIZE.body, 'ink', 500)]);
+  if (amount === '') return;
+  // The amount stands beside the rope, or over the crest where a stream passes there.
+  const beside = { x: end + 12, y: Math.min(frame.washline - 12, tip + 16) }, width = textWidth(amount, SIZE.body, 500);
+  const crossed = at.streams.some(({ fall }) => { const y = heightAt(fall, beside.x + width); const near = heightAt(fall, beside.x); return [y, near].some((v) => v !== null && Math.abs(v - beside.y + 5) < 22) || (y !== null && near !== null && near < beside.y && y > beside.y - 12); });
+  pad.text(crossed ? x + s * 0.62 : beside.x, crossed ? over - 12 : beside.y, [run(amount, SIZE.body, 'ink', 500)], crossed ? 'end' : 'start');
 }
 
 /** Up to four bought measures fall from above, cut off level. */
-function drawRaw(pad: Pad, raw: readonly string[], reading: Reading, frame: Frame, scheme: Scheme): void {
+function drawRaw(pad: Pad, raw: readonly string[], frame: Frame, scheme: Scheme): void {
   const level = frame.washline;
   if (level === null) return;
   const { axis } = frame.stand, half = (frame.right - frame.left) / 2, top = Math.max(18, frame.brim - 86);
   pad.open({ id: 'raw', within: null, role: 'fall' });
-  const layer = reading.glass?.layers[0];
-  const fill = layer === undefined ? 'paper' as const : tint(layer.colour, { at: 'glass', scheme, turbidity: layer.turbidity, strength: layer.strength });
+  const fill = tint('#f6f8f4', { at: 'glass', scheme });
   for (const [i, text] of raw.entries()) {
     const x = axis - half * 0.62 + (i * half * 1.24) / Math.max(1, raw.length - 1 || 1) * (raw.length === 1 ? 0 : 1) + (raw.length === 1 ? half * 0.62 : 0);
     pad.path('fall', [['M', x - 5, top], ['L', x + 5, top], ['L', x + 3, level], ['L', x - 3, level], ['Z']], { fill });

@@ -1,6 +1,6 @@
 import type { Pad } from '../pen/pad.ts';
 import { line, polygon, rect, type Point, type Step } from '../pen/path.ts';
-import { brimHeight, radiusAt, slice, volumeBetween, type Profile } from '../glass/profile.ts';
+import { brimHeight, radiusAt, smooth, volumeBetween, type Profile } from '../glass/profile.ts';
 import type { Scheme } from '../pen/tint.ts';
 import type { HatchKey } from '../shapes.ts';
 import vessels from './vessels.json' with { type: 'json' };
@@ -43,7 +43,7 @@ export function drawVessel(pad: Pad, vessel: Vessel, axis: number, shelf: number
   const level = filled.mL === null ? 0 : levelOf(vessel, filled.mL);
   const stroke = strong ? 'ink' : 'ink2';
   const inside = (from: number, to: number): Step[] => {
-    const side = slice(vessel.profile, from, to).map(([h, r]) => [r * k, y(h)] as const);
+    const side = smooth(vessel.profile, from, to, 4).map(([h, r]) => [r * k, y(h)] as const);
     return polygon([...side.map(([x, v]) => [axis + x, v] as Point), ...[...side].reverse().map(([x, v]) => [axis - x, v] as Point)]);
   };
   if (filled.gas !== undefined) pad.path('fill', inside(level, brim), { fill: scheme === 'dark' ? '#26332f' : '#e4ebe8', hatch: filled.gas });
@@ -53,7 +53,7 @@ export function drawVessel(pad: Pad, vessel: Vessel, axis: number, shelf: number
     pad.line('level', axis - r, y(level), axis + r, y(level), { stroke, width: 1 });
     if (r > 14) { pad.line('level', axis + r * 0.42 - 6, y(level) + 3.3, axis + r * 0.42 + 6, y(level) + 3.3, { stroke: 'ink2', width: 0.8 }); pad.line('level', axis + r * 0.42 - 3, y(level) + 6.1, axis + r * 0.42 + 3, y(level) + 6.1, { stroke: 'ink2', width: 0.8 }); }
   }
-  const inner = slice(vessel.profile, 0, brim).map(([h, r]) => [r * k, y(h)] as const);
+  const inner = smooth(vessel.profile, 0, brim, 4).map(([h, r]) => [r * k, y(h)] as const);
   if (vessel.steel) {
     const side = inner.map(([x, v]) => [x + wall / 2, v] as const), foot = floor + wall / 2 - 0.4;
     const points: Point[] = [...[...side].reverse().map(([x, v]) => [axis - x, v] as Point)];
