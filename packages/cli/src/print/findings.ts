@@ -1,9 +1,9 @@
 import type { Severity } from '@washline/engine';
 import type { Finding, Reading } from '../reading.ts';
 import { say } from '../sentences.ts';
+import { heading } from './heading.ts';
 import type { Ink } from './ink.ts';
 import { number } from './numbers.ts';
-import { heading } from './reading.ts';
 import { wrap } from './text.ts';
 
 const SEVERITIES: readonly Severity[] = ['stop', 'warn', 'note'];

@@ -1,14 +1,15 @@
-import type { Figure, Figures, GlassReading, PrepReading, Stage } from '@washline/engine';
+import { terminalGlass } from '@washline/drawing';
+import type { Figure, Figures, PrepReading, Stage } from '@washline/engine';
 import { plainWithin } from '../plain.ts';
 import type { Reading } from '../reading.ts';
 import { say } from '../sentences.ts';
 import type { World } from '../world.ts';
 import { printFindings } from './findings.ts';
-import { drawGlass } from './glass.ts';
+import { heading } from './heading.ts';
 import { inkFor, type Ink } from './ink.ts';
 import { duration, number, withSpread } from './numbers.ts';
 import { printAssumed, printPeople, printWhy } from './rest.ts';
-import { columns, fit, WIDTH, wrap } from './text.ts';
+import { fit, WIDTH, wrap } from './text.ts';
 
 /** A reading for a terminal of 80 columns: glass and figures, stages, preps, findings, what was assumed, for whom. */
 export function printReading(world: World, found: Reading, color: boolean): void {
@@ -27,41 +28,22 @@ function title(reading: Reading, ink: Ink): string[] {
   return [...wrap(whole, '', '').map(ink.bold), ...(reading.partial ? [ink.signal(say('read.partial'))] : []), ''];
 }
 
-export function heading(key: string, ink: Ink): string[] {
-  return ['', ink.bold(say(`heading.${key}`))];
-}
-
 const ORDER = ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'dilution', 'energy', 'cost'];
 
 function figureRow(name: string, figure: Figure): string {
   return `${say(`figure.${name}`)}`.padEnd(13) + `${withSpread(figure)} ${figure.unit}`;
 }
 
+/** The glass in section with its washline, and under it the figures in two columns. */
 function glassAndFigures(reading: Reading, ink: Ink): string[] {
   const figures = ORDER.flatMap((name) => { const figure = reading.figures[name]; return figure ? [figureRow(name, figure)] : []; });
   const missing = ORDER.filter((name) => !reading.figures[name] && name !== 'cost');
-  if (missing.length > 0) figures.push(say('read.absent', { names: missing.map((name) => say(`figure.${name}`)).join(', ') }));
-  if (!reading.glass) return figures.flatMap((row) => wrap(row, '', '             '));
-  return beside(reading.glass, figures, reading, ink);
-}
-
-/** The drawing at the left with the washline drawn through to its millimetres, the figures at the right. */
-function beside(glass: GlassReading, figures: readonly string[], reading: Reading, ink: Ink): string[] {
-  const picture = drawGlass(glass);
-  const left = Math.max(...picture.rows.map(columns));
-  const strength = reading.figures['strength'];
-  const level = `${withSpread(glass.washline)} mm${strength ? `  ${withSpread(strength)} % vol` : ''}`;
-  const wrapped = figures.flatMap((row) => wrap(row, '', '             ', WIDTH - left - 4));
-  const rows: string[] = [];
-  const name = say('read.glass', { glass: glass.name, brim: number(Math.round(glass.brim_mL)) });
-  let next = 0;
-  for (const [at, row] of picture.rows.entries()) {
-    if (at === picture.washline) rows.push(ink.bold(`${row.trimEnd()}${'━'.repeat(left - columns(row.trimEnd()) + 3)} ${level}`));
-    else rows.push(`${row.padEnd(left)}    ${wrapped[next] === undefined ? '' : wrapped[next++] ?? ''}`);
-  }
-  while (next < wrapped.length) rows.push(`${' '.repeat(left)}    ${wrapped[next++] ?? ''}`);
-  const legend = picture.legend.map(({ mark, name: of, mm }) => `${mark} ${of}${mm > 0 ? ` ${number(Math.round(mm))} mm` : ''}`).join('   ');
-  return [...rows, '', ...wrap(legend, '', ''), ...wrap(name, '', '').map(ink.dim)];
+  const half = Math.ceil(figures.length / 2);
+  const rows = Array.from({ length: half }, (_, at) => `${fit(figures[at] ?? '', WIDTH / 2)}${figures[at + half] ?? ''}`);
+  const absent = missing.length > 0 ? wrap(say('read.absent', { names: missing.map((name) => say(`figure.${name}`)).join(', ') }), '', '') : [];
+  if (!reading.glass) return [...rows, ...absent];
+  const drawn = terminalGlass({ ...reading, diet: [], findings: [], accepted: [] }, { width: WIDTH, height: 14 });
+  return [...drawn, ...wrap(say('read.glass', { glass: reading.glass.name, brim: number(Math.round(reading.glass.brim_mL)) }), '', '').map(ink.dim), '', ...rows, ...absent];
 }
 
 function cell(figures: Figures, name: string, unit: string): string {

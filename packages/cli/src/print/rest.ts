@@ -1,9 +1,9 @@
 import type { Assumed, Why } from '@washline/engine';
 import type { Reading } from '../reading.ts';
 import { say } from '../sentences.ts';
+import { heading } from './heading.ts';
 import type { Ink } from './ink.ts';
 import { number, withSpread } from './numbers.ts';
-import { heading } from './reading.ts';
 import { fit, wrap } from './text.ts';
 
 /** What was not written but needed, with the words that would replace it. */
