@@ -35,6 +35,7 @@ export const tables: Tables = {
   assumption: (key) => assumptions.of(key),
   hazard: (id) => hazards.of(id),
   glass: (key) => glasses.of(key),
+  get glasses() { return (glassKeys ??= glasses.keys); },
   unit: (unit: string, system: string | null): UnitRow | undefined => unitOf((units ??= unitTable(packedUnits.rows)), unit, system),
   version: made.version,
 };

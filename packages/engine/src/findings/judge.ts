@@ -24,11 +24,13 @@ export function judge(c: Compiled, s: Spreads, at: (of: string, name: string) =>
     if (most === 'note') { if (value <= 0) return; severity = 'note'; } else if (most === 'warn' && severity === 'stop') severity = 'warn';
     const words: Record<string, string | number> = { ...m.words };
     for (const name of Object.keys(m.live ?? {})) { const w = at(`finding:${i}`, `word:${name}`); if (w !== undefined) words[name] = s.value[w]!; }
+    const numbers = Object.fromEntries(Object.entries(words).filter((e): e is [string, number] => typeof e[1] === 'number'));
+    const remedy = typeof m.remedy === 'function' ? m.remedy({ ...numbers, margin: value, high }) : m.remedy;
     const side = value > 0 ? value - low : high - value;
     const odds = side > 0 ? normalShare((value / side) * Z95) : value > 0 ? 1 : 0;
     out.push({
       code: m.code, severity, where: place(c.ctx.document, m.at), margin: { value, low, high, unit: m.unit }, odds, words,
-      ...(m.remedy ? { remedy: m.remedy } : {}), sources: m.sources,
+      ...(remedy ? { remedy } : {}), sources: m.sources,
     });
   });
   const rank = { stop: 0, warn: 1, note: 2 };

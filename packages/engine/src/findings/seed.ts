@@ -1,6 +1,10 @@
 import type { BuildResult } from '../program/build.ts';
 import type { Context } from '../program/context.ts';
 import type { Ordered } from '../program/order.ts';
+import { dairy } from './dairy.ts';
+import { overfull } from './glass.ts';
+import { harm } from './harm.ts';
+import { names } from './names.ts';
 
 /** Every limit that this recipe could break, as margins to be judged after the run. @source none - definition */
 export function seedFindings(ctx: Context, build: BuildResult | null, ordered: Ordered): void {
@@ -9,4 +13,4 @@ export function seedFindings(ctx: Context, build: BuildResult | null, ordered: O
 
 export interface Facts { readonly ctx: Context; readonly build: BuildResult | null; readonly ordered: Ordered }
 export type Rule = (facts: Facts) => void;
-const RULES: readonly Rule[] = [];
+const RULES: readonly Rule[] = [names, overfull, dairy, harm];

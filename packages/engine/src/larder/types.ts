@@ -38,6 +38,8 @@ export interface Tables {
   readonly hazard: (id: string) => HazardRow | undefined;
   /** glass profiles by key of group `glass`: inner radius by height in mm */
   readonly glass: (key: string) => GlassShape | undefined;
+  /** keys of all glasses */
+  readonly glasses: readonly string[];
   /** a unit's factor to ml, g or pieces in one system (`measures:`), with its range */
   readonly unit: (unit: string, system: string | null) => UnitRow | undefined;
   readonly version: string;

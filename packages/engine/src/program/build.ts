@@ -193,22 +193,22 @@ function use(ice: IceWritten): string {
 
 interface IceStepOptions { readonly usesGlassIce: boolean; readonly iced: boolean; readonly measures: number; readonly melted: number; readonly measured_mL: number; readonly dilution: number; readonly inGlass: boolean }
 
-const AGITATION: Readonly<Record<string, string>> = { stir: 'agitation/stir', shake: 'agitation/shake', 'whip-shake': 'agitation/whip shake', swizzle: 'agitation/swizzle', throw: 'agitation/throw', roll: 'agitation/roll', blend: 'agitation/blend', 'flash-blend': 'agitation/flash blend' };
 
 /** A drink meets ice for a while: stir, shake and their like. Closes its account in joules. */
 function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonly built: IceBuilt; readonly mass: number; readonly celsius: number; readonly balance: number } {
   const verb = step.verb;
   const built = iceOf(ctx, step.ice, verb === 'stir' ? 'stir' : verb === 'whip-shake' ? 'whip shake' : verb === 'flash-blend' ? 'flash blend' : verb, step.path);
   const time = verb === 'throw' || verb === 'roll' ? stepTurns(ctx, step) : stepSeconds(ctx, step, true);
-  const agitation = ctx.agitation(AGITATION[verb] ?? 'agitation/stir', step.path);
-  const rate = ctx.spread('ice/rate', 'ice/rate', 1, 'share', 'model');
+  const kind = verb === 'shake' && step.flags.includes('hard') ? 'hard shake' : verb.replace('-', ' ');
+  const agitation = ctx.assume(ctx.tables.assumption(`agitation/${kind}`) ? `agitation/${kind}` : 'agitation/stir', step.path, 'model');
+  const chipping = ctx.tables.assumption(`agitation/area/${kind}`) ? ctx.assume(`agitation/area/${kind}`, step.path, 'model') : -1;
   const shaken = verb !== 'stir' && verb !== 'swizzle';
   const heat = ctx.assume(o.inGlass ? 'vessel/mixing glass heat' : shaken ? 'vessel/shaker heat' : 'vessel/mixing glass heat', step.path, 'tool');
   const vesselAt = ctx.assume(o.inGlass ? 'start/serving glass' : shaken ? 'start/shaker tin' : 'start/mixing glass', step.path, 'place');
   const room = ctx.assume('place/room', step.path, 'place');
   const wet = ctx.assume(built.kind === 'crushed' ? 'ice/wet/crushed' : 'ice/wet/cubes', step.path, 'nature');
-  const toVessel = ctx.conductance(shaken ? 'conductance/drink to tin' : 'conductance/drink to mixing glass', shaken ? 30 : 12, step.path);
-  const toAir = ctx.conductance('conductance/vessel to air', 0.6, step.path);
+  const toVessel = ctx.assume(shaken ? 'conductance/drink to tin' : 'conductance/drink to mixing glass', step.path, 'model');
+  const toAir = ctx.assume('conductance/vessel to air', step.path, 'model');
 
   const ice = o.usesGlassIce ? v.content.ice : v.content.ice;
   const around = ctx.layout.take(SURROUNDINGS), account = ctx.layout.take(ACCOUNT), before = ctx.layout.take(BLOCK), water = ctx.layout.take(BLOCK), balance = ctx.layout.take(6);
@@ -229,14 +229,14 @@ function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonl
       s[water + at.water] = clinging;
       s[liquid + at.water]! += clinging;
       s[liquid + slot.enthalpy_J]! += clinging > 0 ? enthalpy(s, water, 0) : 0;
-      s[ice.mass] = mass - clinging; s[ice.celsius] = celsius; s[ice.mass0] = mass - clinging; s[ice.area0] = areaOfPieces(mass - clinging, built.size_mm);
+      s[ice.mass] = mass - clinging; s[ice.celsius] = celsius; s[ice.mass0] = mass - clinging; s[ice.area0] = areaOfPieces(mass - clinging, x[built.size]!) * (chipping >= 0 ? x[chipping]! : 1);
       s[account + 2] = clinging;
     } else s[account + 2] = 0;
     if (s[v.content.vessel + 1] === 0) { s[v.content.vessel + 1] = x[heat]! * 1000; s[v.content.vessel] = x[vesselAt]!; }
     const iceBefore = s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!), vesselBefore = s[v.content.vessel]!;
     const hWet = s[account + 2]! > 0 ? enthalpy(s, water, 0) : 0;
     s[account] = 0; s[account + 1] = 0;
-    s[around] = x[room]!; s[around + 1] = x[agitation]! * x[rate]!; s[around + 2] = x[toVessel]!; s[around + 3] = x[toAir]!;
+    s[around] = x[room]!; s[around + 1] = x[agitation]!; s[around + 2] = x[toVessel]!; s[around + 3] = x[toAir]!;
     advance(s, bodies, around, x[time]!, account);
     const iceWater = s[account + 1]! + s[account + 2]!;
     s[o.melted]! += iceWater;

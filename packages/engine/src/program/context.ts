@@ -4,7 +4,6 @@ import type { Figure } from '../reading/types.ts';
 import { InputBook, type Role, assumed, spreadAbout } from './inputs.ts';
 import { Layout, type Content } from './layout.ts';
 import type { Op, Probe, ProbeOp } from './program.ts';
-import agitation from '../../../../data/physics/agitation.json' with { type: 'json' };
 import type { Put, Vat } from './vat.ts';
 
 /** A thing that can be put in: its make-up for one gram, and where it comes from. */
@@ -43,17 +42,18 @@ export interface PrepBuilt {
 export interface Foam { readonly overrun: number }
 export interface StageBuilt { readonly text: string; readonly path: Path; readonly of: string; readonly balance: boolean }
 
+/** A remedy as splices; inserted text is literal (names, numbers of the spec) or the filled text of a key. */
+export interface RemedySeed { readonly key: string; readonly words: Readonly<Record<string, string | number>>; readonly splices: readonly { readonly from: number; readonly to: number; readonly key?: string; readonly literal?: string }[] }
+
 /** A margin to be judged: positive beyond the limit. */
 export interface MarginSeed {
   readonly code: string; readonly at: Path; readonly op: ProbeOp; readonly unit: string;
   readonly words: Readonly<Record<string, string | number>>; readonly sources: readonly string[];
   /** numbers of the run to be put into the words */
   readonly live?: Readonly<Record<string, ProbeOp>>;
-  readonly remedy?: { readonly key: string; readonly words: Readonly<Record<string, string | number>>; readonly splices: readonly { readonly from: number; readonly to: number; readonly key?: string; readonly literal?: string }[] };
+  readonly remedy?: RemedySeed | ((numbers: Readonly<Record<string, number>>) => RemedySeed | undefined);
   readonly cap?: 'warn' | 'note';
 }
-
-const AGITATION: Readonly<Record<string, number>> = agitation.values;
 
 /** What compiling carries along. */
 export class Context {
@@ -99,18 +99,6 @@ export class Context {
 
   /** What a stage's account of heat stands at, by the stage's name: drink, melt, ice, vessel, air, mixing in kJ. */
   readonly balances = new Map<string, number>();
-
-  /** Heat transfer at the ice's surface by verb, W/(m² K). */
-  agitation(row: string, at: Path): number {
-    const value = AGITATION[row] ?? AGITATION['agitation/stir']!;
-    void at;
-    return this.book.add({ key: row, value, unit: 'W/m2K', spread: { kind: 'exact' }, grade: 'predicted', source: 'whitaker1972', role: 'model' });
-  }
-
-  /** A conductance in W/K, wide: nobody measures it at a bar. */
-  conductance(key: string, value: number, at: Path): number {
-    return this.book.add({ key, value, unit: 'W/K', spread: { kind: 'lognormal', cv: 0.5 }, grade: 'trade', source: 'common-practice', role: 'model', at });
-  }
 
   probe(name: string, of: string, unit: string, method: string, sources: readonly string[], op: ProbeOp): void {
     this.probes.push({ probe: { name, of, unit, method, sources }, op });

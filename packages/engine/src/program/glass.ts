@@ -5,10 +5,10 @@ import { spreadAbout } from './inputs.ts';
 import type { Context } from './context.ts';
 
 /** The glass a drink is served in, and the ice it holds. */
-export interface GlassBuilt { readonly shape: GlassShape; readonly profile: Profile; readonly assumed: boolean; readonly levels: number; readonly brimFactor: number }
+export interface GlassBuilt { readonly shape: GlassShape; readonly profile: Profile; readonly assumed: boolean; readonly levels: number; readonly brimFactor: number; readonly brim_mL: number }
 
 /** Ice as written or assumed: inputs and fixed words. */
-export interface IceBuilt { readonly kind: string; readonly mass: number; readonly celsius: number; readonly count: number; readonly size_mm: number; readonly clear: boolean }
+export interface IceBuilt { readonly kind: string; readonly size: number; readonly mass: number; readonly celsius: number; readonly count: number; readonly size_mm: number; readonly clear: boolean }
 
 /** The glass as named, or the usual one for what the build does. @source none - definition */
 export function glassOf(ctx: Context, kindOfDrink: string): GlassBuilt {
@@ -25,7 +25,7 @@ export function glassOf(ctx: Context, kindOfDrink: string): GlassBuilt {
   const profile = written && 'brim_mL' in written ? withBrim(shape.profile, written.brim_mL) : shape.profile;
   const spread = written && 'brim_mL' in written ? spreadAbout({ kind: 'per cent', a: -3, b: 3, unit: 'share', grade: 'trade', source: 'common-practice' }, 1) : { kind: 'range' as const, low: 0.85, high: 1.15, min: 0.3 };
   const brimFactor = ctx.book.add({ key: `glass/brim/${key}`, value: 1, unit: 'share', spread, grade: 'trade', source: 'common-practice', role: 'tool', at });
-  return { shape, profile, assumed, levels: ctx.layout.take(STANDING), brimFactor };
+  return { shape, profile, assumed, levels: ctx.layout.take(STANDING), brimFactor, brim_mL: brim(profile) };
 }
 
 const SIZES: Readonly<Record<string, string>> = { crushed: 'ice/size/crushed', shaved: 'ice/size/crushed', pebble: 'ice/size/pebble', 'large cube': 'ice/size/large cube', sphere: 'ice/size/large cube' };
@@ -62,8 +62,7 @@ export function iceOf(ctx: Context, ice: IceWritten | undefined, use: string, at
   const celsius = t
     ? ctx.book.add({ key: `ice/temperature/${t.celsius}`, value: t.celsius, unit: '°C', spread: { kind: 'normal', sd: 3, max: 0 }, grade: 'trade', source: 'common-practice', role: 'place', at })
     : ctx.assume(kind === 'crushed' ? 'ice/temperature/crushed' : ice?.clear || large ? 'ice/temperature/tempered clear' : 'ice/temperature/not said', at, 'place');
-  void size;
-  return { kind, mass, celsius, count, size_mm, clear: ice?.clear ?? large };
+  return { kind, size, mass, celsius, count, size_mm, clear: ice?.clear ?? large };
 }
 
 /** Puts levels of liquid, foam and ice into the glass's slots. @source none - geometry */
@@ -71,14 +70,12 @@ export function level(ctx: Context, glass: GlassBuilt, contents: { liquid_mL: nu
   const { profile, levels, brimFactor } = glass;
   const cut = ice ? cutOf(ice.kind) : 0, solid = ice ? solidShare(ice.kind) : 1, count = ice ? Math.max(ice.count, 1) : 0, size = ice?.size_mm ?? 0;
   // a glass that holds more is wider all the way up: the same as less in the glass it was taken for
-  const capacity = brim(profile);
   ctx.ops.push(({ s, x }) => {
     const f = x[brimFactor]!;
     const m = iceMass >= 0 ? s[iceMass]! : 0;
     standInto(s, levels, profile, s[contents.base_mL]! / f, s[contents.liquid_mL]! / f, s[contents.density]!, s[contents.foam_mL]! / f, s[contents.foam_density]!, cut, m > 0 ? count : 0, m > 0 ? m / f / count : 0, cut === 2 ? size : 0, solid);
     s[levels + OVER]! *= f;
   });
-  void capacity;
 }
 
 export type { Garnish };

@@ -105,7 +105,7 @@ function duration(seconds: number): string {
 function assumedOf(c: Compiled): Assumed[] {
   const out: Assumed[] = [];
   for (const i of c.program.inputs) {
-    if (!i.assumed) continue;
+    if (!i.assumed || i.role === 'model') continue;
     const range = i.spread.kind === 'range' ? i.spread : null;
     out.push({ key: i.key, value: i.value, unit: i.unit, low: range?.low ?? null, high: range?.high ?? null, grade: i.grade, source: i.source, where: place(c.ctx.document, i.at ?? []), say: i.assumed.say });
   }

@@ -1,0 +1,118 @@
+import type { Measure } from '../document/types.ts';
+import { CLEAN_PH, CURDLING, FRESH, MARGIN, MIX_PH, ULTRA, curdleInto, CASEIN_IN_SERUM } from '../clarity/index.ts';
+import { CONSTITUENTS, at, slot } from '../matter/constituents.ts';
+import type { Context } from '../program/context.ts';
+import type { Workspace } from '../program/program.ts';
+import type { Put } from '../program/vat.ts';
+import type { Facts } from './seed.ts';
+import { leaveOut, lineAfter, lineOf, written } from './places.ts';
+
+const ACIDS = CONSTITUENTS.slice(at.citric, at.other_acid + 1);
+const MOLAR: Readonly<Record<string, number>> = { citric: 192.124, malic: 134.087, tartaric: 150.087, lactic: 90.078, acetic: 60.052, phosphoric: 97.994, ascorbic: 176.124, quinic: 192.167, succinic: 118.088, other_acid: 192.124 };
+const FAT_G_ML = 0.93;
+
+const isDairy = (p: Put) => p.source.ingredient?.category === 'dairy' && (p.source.ingredient.cells['casein_g']?.value ?? 0) > 0;
+
+/** Milk and acid: does a wash curdle, was the milk there first, does a drink curdle in the glass. @source davies-white-1958 */
+export function dairy({ ctx, build }: Facts): void {
+  for (const prep of ctx.preps.values()) {
+    const method = prep.section.method;
+    if (method !== 'milk wash' && method !== 'clarify with milk') continue;
+    const milk = prep.puts.filter(isDairy), rest = prep.puts.filter((p) => !isDairy(p));
+    const last = rest[rest.length - 1] ?? milk[0];
+    if (!last) continue;
+    const balance = curdleOf(ctx, milk, rest);
+    ctx.margins.push({
+      code: 'wash-will-not-curdle', at: milk[0]?.measure.path ?? ['preps', prep.section.key], unit: 'pH', sources: ['davies-white-1958', 'milk-buffer-peak'],
+      op: (w, out, i) => { out[i] = milk.length === 0 ? 1 : -balance(w, MARGIN); }, words: {},
+      live: { pH: (w, out, i) => { out[i] = balance(w, MIX_PH); }, lemon: (w, out, i) => { out[i] = lemonNeeded(w, milk, rest); } },
+      remedy: (n) => (milk.length > 0 && Number.isFinite(n['lemon']) ? { key: 'add-acid', words: { lemon: n['lemon']! }, splices: lineAfter(ctx, last.measure, { literal: `${written(Math.ceil(n['lemon']! / 5) * 5)} ml lemon juice` }) } : undefined),
+    });
+    const firstMilk = prep.puts.findIndex(isDairy);
+    const sour = prep.puts.filter((p, i) => i < firstMilk && acidOf(p) > 0.1);
+    if (firstMilk > 0) {
+      const total = prep.puts.filter((p) => acidOf(p) > 0.1);
+      ctx.margins.push({
+        code: 'wash-order', at: prep.puts[firstMilk]!.measure.path, unit: '%', sources: ['common-practice'],
+        op: ({ s }, out, i) => { let before = 0, all = 0; for (const p of sour) before += s[p.g]! * acidOf(p); for (const p of total) all += s[p.g]! * acidOf(p); out[i] = all > 0 ? (100 * before) / all - 10 : -10; },
+        words: {}, remedy: sour[0] ? moveBefore(ctx, prep.puts[firstMilk]!.measure, sour[0].measure) : undefined,
+      } as Parameters<typeof ctx.margins.push>[0]);
+    }
+  }
+  if (!build) return;
+  const milk = build.puts.filter(isDairy), rest = build.puts.filter((p) => !isDairy(p));
+  if (milk.length === 0) return;
+  const balance = curdleOf(ctx, milk, rest);
+  const sour = rest.filter((p) => acidOf(p) > 0.1 || p.source.prep);
+  ctx.margins.push({
+    code: 'curdles-in-glass', at: milk[0]!.measure.path, unit: 'pH', sources: ['davies-white-1958', 'milk-buffer-peak'],
+    op: (w, out, i) => { out[i] = balance(w, MARGIN); }, words: {}, live: { pH: (w, out, i) => { out[i] = balance(w, MIX_PH); } },
+    ...(sour[0] ? { remedy: { key: 'leave-out', words: { thing: sour.map((p) => p.measure.thing.words).join(', ') }, splices: sour.flatMap((p) => leaveOut(ctx, p.measure)) } } : {}),
+  });
+}
+
+/** g of acid in 100 g of a larder thing; what preps bring is counted in the run. */
+function acidOf(p: Put): number {
+  const row = p.source.ingredient;
+  return row ? ['citric_g', 'malic_g', 'tartaric_g', 'lactic_g', 'acetic_g'].reduce((t, c) => t + (row.cells[c]?.value ?? 0), 0) : 0;
+}
+
+/** The milk's line moved to stand before the first that is sour. */
+function moveBefore(ctx: Context, milk: Measure, sour: Measure) {
+  const from = lineOf(ctx, milk), to = lineOf(ctx, sour);
+  if (!from || !to) return undefined;
+  const text = ctx.document.text;
+  const end = text.startsWith('\r\n', from.line.span.to) ? from.line.span.to + 2 : Math.min(text.length, from.line.span.to + 1);
+  return { key: 'milk-first', words: {}, splices: [{ from: to.line.span.from, to: to.line.span.from, literal: `${text.slice(from.line.span.from, from.line.span.to)}\n` }, { from: from.line.span.from, to: end, literal: '' }] };
+}
+
+type Balance = (w: Workspace, which: number) => number;
+
+/** The balance of protons of some dairy with what is put to it, before any cloth. */
+function curdleOf(ctx: Context, milk: readonly Put[], rest: readonly Put[], extraCitric?: (w: Workspace) => number): Balance {
+  const acids = new Float64Array(ACIDS.length), out = new Float64Array(CURDLING);
+  const molar = ACIDS.map((a) => MOLAR[a]!);
+  const heat = milk.some((p) => /uht|ultra/.test(p.source.ingredient?.text['heat_treatment'] ?? '')) ? ULTRA : FRESH;
+  const buffer = ctx.book.add({ key: 'model/milk buffer', value: 1, unit: 'share', spread: { kind: 'lognormal', cv: 0.15 }, grade: 'trade', source: 'common-practice', role: 'model' });
+  const shift = ctx.book.add({ key: 'model/curdle ph', value: 0, unit: 'pH', spread: { kind: 'normal', sd: 0.15 }, grade: 'trade', source: 'common-practice', role: 'model' });
+  return (w, which) => {
+    const { s, x } = w;
+    acids.fill(0);
+    let serum = 0, casein = 0, ethanol = 0, other = 0, strong = 0;
+    for (const p of milk) { const g = s[p.g]!; serum += g * (s[p.source.mL]! - s[p.source.block + at.fat]! / FAT_G_ML); casein += g * s[p.source.block + at.casein]!; }
+    for (const p of rest) {
+      const g = s[p.g]!, b = p.source.block;
+      other += g * s[p.source.mL]!;
+      ethanol += (g * s[b + at.ethanol]!) / 0.789239;
+      strong += g * s[b + slot.charge_mol]!;
+      for (let k = 0; k < acids.length; k++) acids[k]! += (g * s[b + at.citric + k]!) / molar[k]!;
+    }
+    if (extraCitric) { const g = extraCitric(w); acids[0]! += g / molar[0]!; other += g * 21; }
+    if (serum <= 0) return NaN;
+    curdleInto(out, 0, serum, ((1000 * casein) / serum / CASEIN_IN_SERUM) * x[buffer]!, 6.7, acids, 0, strong, other, ethanol, 20, heat, 0, 0);
+    return out[which]! + (which === MARGIN ? x[shift]! : 0);
+  };
+}
+
+/** mL of lemon juice (47 g/L citric, 33 mM of strong cations left aside) that bring the mix half a pH beyond curdling. */
+function lemonNeeded(w: Workspace, milk: readonly Put[], rest: readonly Put[]): number {
+  const acids = new Float64Array(ACIDS.length), out = new Float64Array(CURDLING);
+  const molar = ACIDS.map((a) => MOLAR[a]!);
+  let serum = 0, casein = 0, ethanol = 0, other = 0, strong = 0;
+  const { s } = w;
+  for (const p of milk) { const g = s[p.g]!; serum += g * (s[p.source.mL]! - s[p.source.block + at.fat]! / FAT_G_ML); casein += g * s[p.source.block + at.casein]!; }
+  for (const p of rest) {
+    const g = s[p.g]!, b = p.source.block;
+    other += g * s[p.source.mL]!; ethanol += (g * s[b + at.ethanol]!) / 0.789239; strong += g * s[b + slot.charge_mol]!;
+    for (let k = 0; k < acids.length; k++) acids[k]! += (g * s[b + at.citric + k]!) / molar[k]!;
+  }
+  if (serum <= 0) return NaN;
+  const citric0 = acids[0]!;
+  for (let mL = 5; mL <= 2000; mL += 5) {
+    acids[0] = citric0 + (mL * 0.047) / molar[0]!;
+    curdleInto(out, 0, serum, (1000 * casein) / serum / CASEIN_IN_SERUM, 6.7, acids, 0, strong + mL * 33e-6, other + mL, ethanol, 20, FRESH, 0, 0);
+    if (out[MARGIN]! > 0.5 && out[MIX_PH]! < CLEAN_PH + 0.3) return mL;
+  }
+  return NaN;
+}
+
