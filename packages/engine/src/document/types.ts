@@ -121,6 +121,8 @@ export interface Step extends At {
   readonly vessel_mL?: { readonly value: number; readonly span: Span };                  // "a 500 ml siphon"
   readonly gas?: { readonly kind: 'N2O' | 'CO2'; readonly chargers?: number; readonly span: Span };
   readonly pressure_kPa?: { readonly value: number; readonly absolute: boolean; readonly span: Span };
+  /** a spin: times the earth's pull, or turns a minute */
+  readonly speed?: { readonly value: number; readonly unit: 'g' | 'rpm'; readonly span: Span };
   /** "reduce to 200 ml", "reduce by a third" (share kept), "cool to 20 °C" is `temperature` */
   readonly to?: { readonly amount: Amount } | { readonly share: number; readonly span: Span };
   /** "dilute with 100 ml water", "return the first 200 ml over the curd", "float" of matter */

@@ -1,0 +1,73 @@
+import { lookupWhole } from '../names/lookup.ts';
+import type { Phrase } from '../phrase/phrase.ts';
+import { isImperative, verbAt } from './verb.ts';
+
+const ABBREVIATED = /^(dr|st|mr|mrs|fl|oz|no|ca|approx|vol|tsp|tbsp|tbs|bsp|min|sec|hr|pt|qt|lb|gal|doz|c|t|el|tl|bl|msp|n|b|ds|lbs|abv|appr|std|stk|tr|spr|sir|arom|o|g|s|e|i)$/;
+/** Verbs that are as well nouns or treatments: an action begins with them only behind a step. */
+const NOUNS = new Set(['salt', 'juice', 'zest', 'smoke', 'mist', 'float', 'split', 'dust', 'wash', 'mash', 'cut', 'slice', 'light', 'brown', 'bottle', 'label', 'measure', 'score', 'age', 'store', 'bloom', 'spray', 'twist', 'rim', 'ice', 'plate', 'present', 'gas', 'press', 'top', 'draw', 'spin', 'load', 'seal', 'stand', 'oven', 'date', 'cover', 'trim', 'roll', 'beat', 'buzz', 'puree', 'peel', 'cold brew', 'present', 'rest', 'shake', 'use', 'take', 'crown', 'pass', 'season', 'chill', 'sink', 'layer', 'cap', 'dump', 'toast', 'keep', 'blend', 'mix', 'portion', 'vac', 'date', 'flame', 'pare', 'frost', 'milkshake', 'fold']);
+
+/** The clauses of a line, each one action: parted at ";", at a full stop, and where "and", "then" or a comma brings in a step word. */
+export function clauses(p: Phrase, from: number): readonly (readonly [number, number])[] {
+  const out: [number, number][] = [];
+  let start = from, step = startsStep(p, from);
+  const cut = (end: number, next: number): void => {
+    if (end > start) out.push([start, end]);
+    start = next;
+    step = startsStep(p, next);
+  };
+  for (let k = from; k < p.t.length; k++) {
+    const token = p.t[k];
+    if (token === undefined) break;
+    if (token.kind === 'mark') {
+      if ((token.text === '(' || token.text === '[') && token.partner > k) { k = token.partner; continue; }
+      if (token.text === ';') { cut(k, k + 1); continue; }
+      if (token.text === '.' && (k === p.t.length - 1 || endsSentence(p, k))) { cut(k, k + 1); continue; }
+      if (token.text === ':' && step && k > start + 1 && beginsStep(p, k + 1, true)) { cut(k, k + 1); continue; }
+      if (token.text === ',' && k > start) {
+        const next = /^(then|and|dann|danach|und)$/.test(p.word(k + 1)) ? k + 2 : k + 1;
+        const then = /^(then|dann|danach)$/.test(p.word(k + 1)) || (next === k + 2 && /^(then|dann)$/.test(p.word(k + 2)));
+        const at = then && /^(then|dann)$/.test(p.word(k + 2)) ? k + 3 : next;
+        if (beginsStep(p, at, step || then, !step && !then && next === k + 1)) { cut(k, at); k = at - 1; }
+      }
+      continue;
+    }
+    if (/^(and|then|und|dann|danach|before)$/.test(token.fold) && k > start) {
+      let at = k + 1;
+      if (/^(then|dann)$/.test(p.word(at))) at++;
+      if (beginsStep(p, at, step || token.fold === 'then' || at > k + 1, false) && !isNumberJoin(p, k)) { cut(k, at); k = at - 1; }
+    }
+  }
+  if (start < p.t.length) out.push([start, p.t.length]);
+  return out;
+}
+const isNumberJoin = (p: Phrase, k: number): boolean => p.isNumber(k - 1) && p.isNumber(k + 1);
+
+function endsSentence(p: Phrase, k: number): boolean {
+  const next = p.t[k + 1], last = p.t[k - 1];
+  if (next === undefined || last === undefined || !next.gap) return false;
+  if (last.kind === 'word' && ABBREVIATED.test(last.fold) && !(next.kind === 'word' && /^[A-Z]/.test(next.text) && last.text.length > 3)) return false;
+  return next.kind === 'number' || (next.kind === 'word' && (/^\p{Lu}/u.test(next.text) || verbAt(p, k + 1, p.t.length) !== undefined));
+}
+
+function startsStep(p: Phrase, i: number): boolean {
+  let k = i;
+  while (/^(then|now|next|and|finally)$/.test(p.word(k))) k++;
+  return verbAt(p, k, p.t.length) !== undefined && !(lookupWhole(p.word(k)) !== undefined && NOUNS.has(p.word(k)));
+}
+
+/** A step word begins at i: an imperative, no name and no treatment; nouns only behind a step. */
+function beginsStep(p: Phrase, i: number, step: boolean, afterComma = false): boolean {
+  const verb = verbAt(p, i, p.t.length);
+  if (verb === undefined || !verb.rows.some(isImperative)) return false;
+  const word = p.word(i);
+  if (p.isHyphen(verb.end)) return false;
+  if (lookupWhole(word) !== undefined && verb.end === i + 1) return false;
+  if (/^(of|ed)$/.test(p.word(verb.end))) return false;
+  if (step) {
+    if (!NOUNS.has(word) || verb.end > i + 1) return true;
+    const next = p.word(verb.end);
+    return verb.end >= p.t.length || p.t[verb.end]?.kind === 'mark' || p.isNumber(verb.end) || /^(the|a|an|it|with|into|in|for|on|over|at|again|through|until|up|off|hard|well|aside|to|overnight|all|briefly|gently)$/.test(next);
+  }
+  if (verb.rows.some((row) => row.form === 'participle') || p.isTreatment(i)) return false;
+  return verb.end > i + 1 ? !afterComma || !p.isTreatment(i) : !NOUNS.has(word);
+}

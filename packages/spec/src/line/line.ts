@@ -1,0 +1,290 @@
+import type { Action, Garnish, Measure, Problem } from '@washline/engine';
+import { Phrase, type Place } from '../phrase/phrase.ts';
+import { rangeAt, unitAt } from '../phrase/amount.ts';
+import { nameEnd, thingAt } from '../phrase/thing.ts';
+import { problem } from '../problems/codes.ts';
+import { edits } from '../names/nearest.ts';
+import { verbs } from '../vocabulary/vocabulary.ts';
+import { clauses } from './clauses.ts';
+import { brim, isFill, readFill, vesselFull } from './fill.ts';
+import { isDropped, isFinish, readGarnish } from './garnish.ts';
+import { EMPTY, type Label } from './label.ts';
+import { readMeasure, type Measured } from './measure.ts';
+import { readStep } from './step.ts';
+import { isImperative, verbAt, type VerbAt } from './verb.ts';
+
+export interface LineRead { readonly kind: 'measure' | 'fill' | 'step' | 'garnish' | 'unread'; readonly actions: readonly Action[]; readonly label: Label; readonly problems: readonly Problem[] }
+interface One { readonly actions: readonly Action[]; readonly label: Label }
+
+/** Verbs whose only act may be to put one counted thing in. */
+const PUTS = new Set(['add', 'squeeze', 'sink', 'pour', 'score', 'break-the-gel', 'dirty-dump', 'place', 'cut']);
+const PUT_WORDS = /^(add|put|place|drop|break|squeeze|pour|crack|tip|dump|hinzugeben|zugeben|geben|dazugeben|gib|gebe|dazu)$/;
+const LEADS = /^(then|now|next|finally|and|first|lastly|afterwards|dann|danach|nun|zuletzt|jetzt|meanwhile|also|please|und)$/;
+
+/** Reads one line into its actions, with a problem for whatever is not understood and every number not used. */
+export function readLine(text: string, place: Place): LineRead {
+  const p = new Phrase(text, place);
+  if (p.t.length === 0) return { kind: 'unread', actions: [], label: EMPTY, problems: [unread(place, text)] };
+  let from = listMark(p);
+  const bad = p.t.findIndex((token) => token.kind === 'bad');
+  if (bad >= 0) { p.report('number-unclear', bad, bad + 1, { number: p.slice(bad, bad + 1) }); return { kind: 'unread', actions: [], label: EMPTY, problems: p.problems }; }
+  const first = p.t[from];
+  if (first !== undefined && first.kind === 'mark' && /^[-−–]$/.test(first.text) && p.t[from + 1]?.kind === 'number' && p.t[from + 1]?.gap === false) {
+    p.report('amount-negative', from, from + 2, { number: p.slice(from, from + 2) });
+    return { kind: 'unread', actions: [], label: EMPTY, problems: p.problems };
+  }
+  const optional = optionalLead(p, from);
+  from = optional.end;
+  const actions: Action[] = [], labels: Label[] = [];
+  for (const [start, end] of clauses(p, from)) {
+    let i = start;
+    while (i < end - 1 && LEADS.test(p.word(i))) { i++; if (p.isMark(i, ',')) i++; }
+    p.path = actions.length === 0 ? place.path : [...place.path, actions.length];
+    const one = readClause(p, i, end, labels.length > 0);
+    if (one === undefined) {
+      if (labels.length === 0) { const missing = p.problems.length > 0 ? p.problems : [reason(p, i, end, text)]; return { kind: 'unread', actions: [], label: EMPTY, problems: missing }; }
+      if (hasSubstance(p, i, end)) p.report('unread', i, end, { text: p.slice(i, end) });
+      continue;
+    }
+    const before = actions.find((action) => action.kind === 'measure');
+    for (const action of one.actions) {
+      if (action.kind === 'measure' && before !== undefined && action.amount !== null && action.path.length > place.path.length && !p.problems.some((other) => other.code === 'second-measure')) p.problems.push(problem('second-measure', place.path, place.line, action.span.from - place.base + 1, action.span, { number: p.slice(i, i + 1) }));
+      const path = actions.length === 0 ? place.path : [...place.path, actions.length];
+      const placed = action.path.length === path.length && action.path[action.path.length - 1] === path[path.length - 1] ? action : { ...action, path };
+      actions.push(optional.yes && placed.kind === 'measure' ? { ...placed, optional: true } : placed);
+    }
+    labels.push(one.label);
+  }
+  const head = labels[0];
+  if (head === undefined) return { kind: 'unread', actions: [], label: EMPTY, problems: [unread(place, text)] };
+  for (let k = 0; k < p.t.length; k++) if (p.t[k]?.kind === 'number' && p.used[k] === 0 && k >= from) p.report('number-unused', k, k + 1, { number: p.slice(k, k + 1) });
+  const seconds = head.seconds ?? (head.kind === 'step' ? labels.find((label) => label.seconds !== null)?.seconds ?? null : null);
+  const celsius = head.celsius ?? (head.kind === 'step' ? labels.find((label) => label.celsius !== null)?.celsius ?? null : null);
+  return { kind: head.kind, actions, label: { ...head, seconds, celsius }, problems: p.problems };
+}
+
+const unread = (place: Place, text: string): Problem => problem('unread', place.path, place.line, 1, { from: place.base, to: place.base + text.length }, { text });
+
+/** Why nothing was read: an amount of nothing, a unit with no number, a word that looks like a step. */
+function reason(p: Phrase, i: number, end: number, text: string): Problem {
+  const place = p.place;
+  const number = rangeAt(p, i, end);
+  const unit = unitAt(p, number?.end ?? i, end);
+  const at = (code: 'no-thing' | 'no-amount' | 'step-unknown', from: number, to: number, words: Record<string, string>): Problem => { const span = p.span(from, to); return problem(code, place.path, place.line, span.from - place.base + 1, span, words); };
+  if (number !== undefined && number.digits) return at('no-thing', i, unit?.end ?? number.end, { amount: p.slice(i, unit?.end ?? number.end) });
+  if (unit !== undefined && p.t[i]?.kind === 'word') return at('no-amount', i, unit.end, { unit: p.slice(i, unit.end) });
+  const word = p.word(i);
+  if (word.length > 3) {
+    let best: string | undefined;
+    for (const [key, rows] of verbs) if (rows.some((row) => row.language === 'en' && isImperative(row) && row.words === 1) && Math.abs(key.length - word.length) < 2 && edits(word, key, 1) <= 1) best ??= rows[0]?.verb;
+    if (best !== undefined) return at('step-unknown', i, i + 1, { word: p.slice(i, i + 1), nearest: best });
+  }
+  return unread(place, text);
+}
+function hasSubstance(p: Phrase, i: number, end: number): boolean {
+  let words = 0;
+  for (let k = i; k < end; k++) { if (p.t[k]?.kind === 'number') return true; if (p.t[k]?.kind === 'word') words++; }
+  return words > 0 && thingAt(p, i, end, null)?.thing.link.kind !== 'unknown' && false;
+}
+
+/** A list dash with a blank, a bullet, or a number that a neighbouring line counts on. */
+function listMark(p: Phrase): number {
+  const first = p.t[0];
+  if (first === undefined) return 0;
+  if (first.kind === 'mark' && /^[-–—•*·▪◦☐+>]$/.test(first.text) && (p.t[1]?.gap ?? false)) return 1;
+  if (first.kind === 'mark' && /^[•·▪◦☐*]$/.test(first.text)) return 1;
+  if (p.place.listed && first.kind === 'number' && p.t[1]?.kind === 'mark' && /^[.)]$/.test(p.t[1]?.text ?? '')) { p.use(0, 1); return 2; }
+  return 0;
+}
+function optionalLead(p: Phrase, i: number): { readonly yes: boolean; readonly end: number } {
+  if (p.word(i) === 'optional' || p.word(i) === 'optionally') return { yes: true, end: p.isMark(i + 1, ':') || p.isMark(i + 1, ',') || p.isMark(i + 1, '-') ? i + 2 : i + 1 };
+  if (p.isMark(i, '(') && p.word(i + 1) === 'optional' && p.isMark(i + 2, ')')) return { yes: true, end: i + 3 };
+  return { yes: false, end: i };
+}
+
+function fromMeasured(p: Phrase, i: number, end: number, read: Measured, before: boolean): One {
+  const first = read.measures[0];
+  const label = read.label;
+  if (first !== undefined && (read.garnish || (first.amount === null && first.share === undefined && first.portion === undefined && isFinish(label.ingredient ?? '') && !before))) {
+    const garnish: Garnish = { kind: 'garnish', path: p.path, span: p.span(i, end), thing: first.thing, amount: first.amount };
+    return { actions: [garnish], label: { ...EMPTY, kind: 'garnish', low: label.low, high: label.high, unit: label.unit, ingredient: label.ingredient } };
+  }
+  if (first !== undefined && read.topUp) return { actions: [{ kind: 'fill', path: p.path, span: p.span(i, end), verb: 'top', measure: first }], label: { ...label, kind: 'fill' } };
+  return { actions: read.measures, label };
+}
+
+function readClause(p: Phrase, i0: number, end0: number, later: boolean): One | undefined {
+  let i = i0, end = end0;
+  while (end > i && (p.isMark(end - 1, '.') || p.isMark(end - 1, '!') || p.isMark(end - 1, ','))) end--;
+  // a whole line in brackets: "(Use spoon to float the brandy)"
+  if (p.isMark(i, '(') && p.t[i]?.partner === end - 1) { i++; end--; }
+  if (i >= end) return undefined;
+  // "Mixing glass 3/4 full shaved ice"
+  if (!p.isNumber(i) && verbAt(p, i, end) === undefined || /^(mixing|large|small|medium|tall|bar)$/.test(p.word(i))) {
+    const full = vesselFull(p, i, end);
+    const read = full === undefined ? undefined : brim(p, i, 'fill', full, end);
+    if (read !== undefined) return { actions: [read.fill], label: read.label };
+  }
+  // "garnish: …", "Top: …", "Glass rim: salt"
+  const colon = p.isMark(i + 1, ':') ? i + 2 : p.isDash(i + 1) ? i + 2 : -1;
+  if (colon > 0 && /^(garnish|garnishes|garnitur|deko|dekoration|garnieren|decoration)$/.test(p.word(i))) return garnished(readGarnish(p, i, colon, end));
+  if (colon > 0 && /^(top|topper|fill|float|crown|auffullen|filler)$/.test(p.word(i))) return filled(p, i, readFill(p, i, p.word(i) === 'float' || p.word(i) === 'crown' ? p.word(i) : 'top', colon, end));
+  if (colon > 0 && /^(rim|rand)$/.test(p.word(i))) return garnished(readGarnish(p, i, colon, end));
+  if (/^(salt|sugar|half|chilli|tajin|salted|sugared|spiced|zucker|salz)$/.test(p.word(i)) && /^(rim|rand)/.test(p.word(end - 1)) && end - i <= 4) return garnished(readGarnish(p, i, i, end));
+  if (/^(zuckerrand|salzrand)$/.test(p.word(i))) return garnished(readGarnish(p, i, i, end));
+  // "[1] absinthe rinse", "chilled glass"
+  if (end - i <= 4 && /^(chilled|frozen|cold|gekuhltes)$/.test(p.word(i)) && vesselFullGlass(p, i + 1, end)) {
+    return { actions: [{ kind: 'step', path: p.path, span: p.span(i, end), verb: 'chill', flags: ['chilled'] }], label: { ...EMPTY, kind: 'step', verb: 'chill' } };
+  }
+  const numeric = startsAmount(p, i, end);
+  if (!numeric) {
+    // names that run to the end or to a number go before verbs ("Salt", "lime juice, 20 ml")
+    const known = nameEnd(p, i, end);
+    const verb0 = verbAt(p, i, end);
+    const nameFirst = known > i && (verb0 === undefined || known > verb0.end || (known === verb0.end && !actsAfter(p, known, end)));
+    if (nameFirst) {
+      const read = tryMeasure(p, i, end);
+      if (read !== undefined) return fromMeasured(p, i, end, read, later);
+    }
+    const lead = leadPhrase(p, i, end);
+    const verb = verb0 !== undefined && usable(p, verb0, end) ? verb0 : lead;
+    if (verb !== undefined) {
+      const one = acted(p, i, verb, end);
+      if (one !== undefined) return one;
+    }
+    const last = germanEnd(p, i, end);
+    if (last !== undefined) { const one = acted(p, i, last, end); if (one !== undefined) return one; }
+  } else {
+    const last = germanEnd(p, i, end);
+    if (last !== undefined && (last.row.verb === 'shake' || !nounVerb(p, last))) { const one = acted(p, i, last, end); if (one !== undefined) return one; }
+    const verb0 = verbAt(p, i, end);
+    if (verb0 !== undefined && usable(p, verb0, end) && !p.isNumber(i) && isImperative(verb0.row) && unitAt(p, i, end) === undefined) { const one = acted(p, i, verb0, end); if (one !== undefined) return one; }
+  }
+  const read = tryMeasure(p, i, end);
+  if (read !== undefined) return fromMeasured(p, i, end, read, later);
+  return undefined;
+}
+function vesselFullGlass(p: Phrase, i: number, end: number): boolean {
+  return /(glass|coupe|highball|rocks|collins|flute|goblet|mug|glas|tumbler|cup)$/.test(p.word(end - 1)) && i <= end - 1;
+}
+function tryMeasure(p: Phrase, i: number, end: number): Measured | undefined {
+  const used = p.used.slice(), count = p.problems.length;
+  const read = readMeasure(p, i, end);
+  if (read === undefined) { p.used.set(used); p.problems.length = count; }
+  else {
+    const first = read.measures[0];
+    if (first !== undefined && first.thing.words === '' && first.amount === null) { p.used.set(used); p.problems.length = count; return undefined; }
+  }
+  return read;
+}
+function startsAmount(p: Phrase, i: number, end: number): boolean {
+  return p.isNumber(i) || p.isMark(i, '~') || rangeAt(p, i, end) !== undefined;
+}
+/** What stands behind a word that is both a name and a step says which it is ("smoke 5 min", "salt the rim"). */
+function actsAfter(p: Phrase, k: number, end: number): boolean {
+  if (k >= end) return false;
+  return p.isNumber(k) || /^(the|for|with|until|it|over|into|again|through|well)$/.test(p.word(k));
+}
+function usable(p: Phrase, verb: VerbAt, end: number): boolean {
+  if (verb.rows.some(isImperative)) return true;
+  const k = verb.end;
+  if (k >= end) return true;
+  return p.isNumber(k) || p.t[k]?.kind === 'mark' || /^(with|up|off|over|for|into|in|through|and|until|at|on|well|hard|twice|overnight|mit|auf|again|to|the|of|without|gently|out)$/.test(p.word(k));
+}
+const nounVerb = (p: Phrase, verb: VerbAt): boolean => verb.row.language === 'en' || thingAt(p, verb.from, verb.end, null)?.thing.link.kind === 'larder';
+
+/** "Into a whiskey glass drop …", "For mixing use …", "In a shaker, shake …": the verb behind a leading phrase. */
+function leadPhrase(p: Phrase, i: number, end: number): VerbAt | undefined {
+  if (!/^(into|in|for|with|using|over|to|on|after|while|once|when|at|gently|carefully|slowly|quickly|in|im|mit|auf|lightly|very|vigorously|immediately|briefly|hard|without|thoroughly)$/.test(p.word(i))) return undefined;
+  for (let k = i + 1; k < Math.min(end, i + 9); k++) {
+    const word = p.word(k);
+    if (/^(drop|break|crack)$/.test(word)) return { row: { verb: 'add', reading: 'other', form: 'imperative', waiting: false, language: 'en', words: 1 }, end: k + 1, from: k, rows: [] };
+    const verb = verbAt(p, k, end);
+    if (verb === undefined || !verb.rows.some(isImperative) || verb.row.language !== 'en') continue;
+    if (/^(the|a|an|of|your|this|large|small|mixing|bar|in|into)$/.test(p.word(k - 1)) && !/^(into|in|gently)$/.test(p.word(i))) continue;
+    if (/^(the|a|an|of|your|this|mixing|tall)$/.test(p.word(k - 1))) continue;
+    if (p.word(verb.end) === 'glass' || p.word(verb.end) === 'cup') continue;
+    return verb;
+  }
+  return undefined;
+}
+/** German steps carry their verb at the end: "mit Eis shaken", "auf Eis rühren", "mit Minze garnieren". */
+function germanEnd(p: Phrase, i: number, end: number): VerbAt | undefined {
+  for (let k = Math.max(i, end - 3); k < end; k++) {
+    const verb = verbAt(p, k, end);
+    const row = verb?.rows.find((other) => other.language === 'de' && other.form !== 'participle' && other.form !== '-ing') ?? (verb?.end === end ? verb.rows.find((other) => other.language === 'de') : undefined);
+    if (verb !== undefined && row !== undefined && verb.end === end && (k > i || end - i === 1)) return { ...verb, row };
+  }
+  return undefined;
+}
+
+const garnished = (read: ReturnType<typeof readGarnish>): One | undefined => (read === undefined ? undefined : { actions: [read.garnish], label: read.label });
+function filled(p: Phrase, i: number, read: ReturnType<typeof readFill>): One | undefined {
+  void p; void i;
+  return read === undefined ? undefined : { actions: [read.fill], label: read.label };
+}
+
+/** An action by its verb. */
+function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined {
+  const key = verb.row.verb, word = p.word(verb.from);
+  const german = verb.row.language === 'de' && verb.end === end && verb.from > i;
+  const from = german ? i : verb.end, to = german ? verb.from : end;
+  if (key === 'garnish') {
+    const read = readGarnish(p, i, from, to);
+    if (/^(garnish|garnished|garnishing|garnieren|garniert|garniere|finish|trim)$/.test(word) || german) return garnished(read) ?? step(p, i, verb, end);
+    const done = step(p, i, verb, end);
+    return { actions: done.actions, label: done.label };
+  }
+  if (key === 'grate' && !/^(grate)$/.test(word) && verb.row.form === 'participle') return undefined;
+  if (key === 'grate' || key === 'twist' || key === 'rim') {
+    if (key === 'rim') { const thing = p.slice(from, to).match(/\bwith\b|\bmit\b/) === null ? undefined : behindWith(p, from, to); const read = readGarnish(p, i, thing ?? from, to); return garnished(read); }
+    const read = readGarnish(p, i, from, to);
+    if (read !== undefined) return garnished(read);
+  }
+  if (isFill(key)) {
+    const read = readFill(p, i, key, from, to);
+    if (read !== undefined) {
+      const step0 = key === 'float' || key === 'layer' || key === 'sink';
+      if (step0) for (let k = from; k < to; k++) void k;
+      return { actions: [read.fill], label: step0 ? { ...EMPTY, kind: 'step', verb: verb.row.reading, ...(read.label.low === null ? {} : { low: read.label.low, high: read.label.high, unit: read.label.unit, ingredient: read.label.ingredient }) } : read.label };
+    }
+    return step(p, i, verb, end);
+  }
+  if (PUT_WORDS.test(word) || PUTS.has(key) && german) {
+    let k = from;
+    while (/^(in|into|the|glass|shaker|a|to|tin|bowl|each|von|ins|glas)$/.test(p.word(k)) && /^(in|into|to)$/.test(p.word(from)) && !p.isNumber(k) && k < to && !(p.word(k) === 'a' && k > from + 1 && false)) { if (p.isNumber(k + 1) || rangeAt(p, k + 1, to)?.digits) { k++; break; } k++; if (!/^(in|into|the|glass|shaker|a|to|tin|bowl|each|ins|glas)$/.test(p.word(k))) break; }
+    const number = rangeAt(p, k, to);
+    const unitAfter = number === undefined ? undefined : unitAt(p, number.end, to);
+    const counted = number !== undefined || /^(juice|white|whites|yolk|yolks|zest|saft|all|rest|the)$/.test(p.word(k)) || unitAt(p, k, to) !== undefined;
+    if (counted || key === 'add') {
+      const read = tryMeasure(p, k, to);
+      const first = read?.measures[0];
+      if (read !== undefined && first !== undefined && (read.label.low !== null || first.portion !== undefined) && !(unitAfter === undefined && number?.article === true && first.thing.link.kind === 'unknown' && key !== 'add' && !/^(break|crack|drop)$/.test(word))) {
+        if (isDropped(read.label.ingredient ?? '') && read.label.unit === 'piece') {
+          const garnish: Garnish = { kind: 'garnish', path: p.path, span: p.span(i, end), thing: first.thing, amount: first.amount };
+          return { actions: [garnish], label: { ...EMPTY, kind: 'garnish', low: read.label.low, high: read.label.high, unit: 'piece', ingredient: read.label.ingredient } };
+        }
+        const spanned: Measure = { ...first, span: p.span(i, end) };
+        return { actions: [spanned, ...read.measures.slice(1)], label: read.label };
+      }
+    }
+    if (key === 'add') {
+      const what = thingAt(p, k, to, null);
+      if (what !== undefined && what.thing.link.kind !== 'unknown' && to === end) {
+        const measure: Measure = { kind: 'measure', path: p.path, span: p.span(i, end), amount: null, thing: what.thing, treatments: [], optional: false };
+        return { actions: [measure], label: { ...EMPTY, kind: 'step', verb: 'other' } };
+      }
+    }
+  }
+  // "Juice 2 limes": a count of fruit
+  if (key === 'squeeze' && /^(juice)$/.test(word)) { const read = tryMeasure(p, i, end); if (read !== undefined) return { actions: read.measures, label: read.label }; }
+  return step(p, i, verb, end);
+}
+function behindWith(p: Phrase, from: number, to: number): number | undefined {
+  for (let k = from; k < to; k++) if (/^(with|mit)$/.test(p.word(k))) return k + 1;
+  return undefined;
+}
+function step(p: Phrase, i: number, verb: VerbAt, end: number): One {
+  const made = readStep(p, i, verb, end);
+  return { actions: [made.step], label: made.label };
+}

@@ -1,0 +1,273 @@
+import type { Amount, Measure, Step, Temperature } from '@washline/engine';
+import { approxAt, makeAmount, rangeAt, unitAt } from '../phrase/amount.ts';
+import { pressureAt, temperatureAt, timeAt } from '../phrase/facts.ts';
+import { iceAt, type IceAt } from '../phrase/ice.ts';
+import type { Phrase } from '../phrase/phrase.ts';
+import { thingAt } from '../phrase/thing.ts';
+import { words } from '../vocabulary/vocabulary.ts';
+import { EMPTY, shown, type Label } from './label.ts';
+import { readMeasure } from './measure.ts';
+import { measuredBy } from './measured.ts';
+import { engineVerb, type VerbAt } from './verb.ts';
+
+const sieves = words('sieve');
+export const glasses = words('glass');
+const TURNS = /^(strokes?|turns?|times?|passes|pass|shakes?|revolutions?|rotations?|x|stirs|pulses?|mal|layers?|papers|pumps?)$/;
+const GAS = /^(n2o|co2|nitrous|lachgas)$/;
+const VESSEL = /^(siphon|whipper|syphon|bottle|jar|flask|keg|espumasiphon|shaker|tin|cream|soda|isi|sahnesiphon|whipping)$/;
+/** Steps whose amount of matter, where one is written, is what they work on. */
+const TAKES = new Set(['float', 'layer', 'dilute', 'rinse', 'spray', 'muddle', 'season', 'return-over-the-curd', 'dissolve', 'disperse', 'whisk', 'fold', 'pour', 'add', 'squeeze', 'press', 'sink', 'wash', 'infuse', 'blend', 'stir', 'serve', 'lengthen', 'soak', 'strain', 'boil', 'heat', 'rest', 'shake', 'melt', 'build', 'discard', 'cover']);
+
+interface Facts {
+  seconds?: { low: number; high: number; span: { from: number; to: number }; word?: string };
+  temperature?: Temperature;
+  times?: number;
+  ice?: IceAt;
+  through?: Step['through'];
+  into?: Step['into'];
+  vessel?: Step['vessel_mL'];
+  gas?: Step['gas'];
+  pressure?: Step['pressure_kPa'];
+  speed?: Step['speed'];
+  to?: Step['to'];
+  measure?: Measure;
+  measureLabel?: Label;
+  writtenCelsius?: number;
+  flags: Set<Step['flags'][number]>;
+}
+
+/** Reads a step from its verb on; every number of it goes into a field or stays unused. */
+export function readStep(p: Phrase, i: number, verb: VerbAt, end: number): { readonly step: Step; readonly label: Label } {
+  const { verb: name, flags } = engineVerb(verb.row.verb);
+  const facts: Facts = { flags: new Set(flags) };
+  let before: string = '';
+  let k = verb.end;
+  if (/hard/.test(p.slice(verb.from, verb.end).toLowerCase())) facts.flags.add('hard');
+  if (verb.row.verb === 'freeze' && /overnight/.test(p.slice(verb.from, verb.end).toLowerCase())) facts.seconds = { low: 28800, high: 50400, span: p.span(verb.from, verb.end), word: 'overnight' };
+  if (verb.row.verb === 'reduce' && /half/.test(p.slice(verb.from, verb.end))) facts.to = { share: 0.5, span: p.span(verb.from, verb.end) };
+  if (/return ?the ?first/i.test(p.slice(verb.from, verb.end))) { facts.flags.add('first'); before = 'first'; }
+  const scan = [[i, verb.from], [k, end]] as const;
+  for (const [from, to] of scan) { before = from === i ? '' : before; readFacts(p, from, to, name, facts, before, verb); }
+  const step: Step = {
+    kind: 'step', path: p.path, span: p.span(i, end), verb: name, flags: [...facts.flags],
+    ...(facts.seconds !== undefined ? { seconds: facts.seconds } : {}), ...(facts.temperature !== undefined ? { temperature: facts.temperature } : {}),
+    ...(facts.times !== undefined ? { times: facts.times } : {}), ...(facts.ice !== undefined ? { ice: facts.ice.ice } : {}),
+    ...(facts.through !== undefined ? { through: facts.through } : {}), ...(facts.into !== undefined ? { into: facts.into } : {}),
+    ...(facts.vessel !== undefined ? { vessel_mL: facts.vessel } : {}), ...(facts.gas !== undefined ? { gas: facts.gas } : {}),
+    ...(facts.pressure !== undefined ? { pressure_kPa: facts.pressure } : {}), ...(facts.speed !== undefined ? { speed: facts.speed } : {}),
+    ...(facts.to !== undefined ? { to: facts.to } : {}), ...(facts.measure !== undefined ? { measure: facts.measure } : {}),
+  };
+  const ice = facts.ice;
+  const mass = ice?.ice.mass;
+  const worked = mass !== undefined ? { low: mass.low, high: mass.high, unit: mass.unit, ingredient: ice?.words ?? null }
+    : ice?.ice.count !== undefined && ice.digits ? { low: ice.ice.count, high: ice.ice.count, unit: 'cube', ingredient: ice.words }
+    : facts.measureLabel !== undefined && facts.measureLabel.low !== null ? { low: facts.measureLabel.low, high: facts.measureLabel.high, unit: facts.measureLabel.unit, ingredient: facts.measureLabel.ingredient } : {};
+  const time = facts.seconds;
+  const label: Label = {
+    ...EMPTY, kind: 'step', ...worked, verb: verb.row.reading,
+    seconds: time === undefined || time.word !== undefined ? null : shown(time.low), celsius: shown(facts.writtenCelsius),
+  };
+  return { step, label };
+}
+
+function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Facts, lead: string, at: VerbAt): void {
+  let before = lead;
+  for (let k = from; k < end;) {
+    const token = p.t[k];
+    if (token === undefined) break;
+    const heat = temperatureAt(p, k, end, true);
+    if (heat !== undefined) {
+      const celsius = Math.round(heat.celsius * 1e6) / 1e6;
+      facts.writtenCelsius ??= celsius;
+      if (facts.temperature === undefined) facts.temperature = { celsius, span: p.span(k, heat.end) };
+      p.use(k, heat.end); k = heat.end; before = ''; continue;
+    }
+    const time = token.kind === 'number' || token.kind === 'word' ? timeAt(p, k, end) : undefined;
+    if (time !== undefined && !(time.word === undefined && before === 'into')) {
+      if (facts.seconds === undefined || facts.seconds.word !== undefined) facts.seconds = { low: time.low, high: time.high, span: p.span(k, time.end), ...(time.word !== undefined ? { word: time.word } : {}) };
+      else if (time.word === undefined) { k = time.end; continue; }
+      p.use(k, time.end); k = time.end; before = ''; continue;
+    }
+    if (token.kind === 'number') {
+      const pressure = pressureAt(p, k, end);
+      if (pressure !== undefined) { facts.pressure = { value: pressure.value, absolute: pressure.absolute, span: p.span(k, pressure.end) }; p.use(k, pressure.end); k = pressure.end; before = ''; continue; }
+    }
+    const around = approxAt(p, k, end);
+    const numberFrom = around !== undefined && around.key !== 'level' && around.key !== 'fat' ? around.end : k;
+    const number = token.kind === 'number' || token.kind === 'word' || numberFrom > k ? rangeAt(p, numberFrom, end) : undefined;
+    if (number !== undefined && number.low !== null && number.high !== null && (number.digits || !number.article || before !== '' || true)) {
+      const done = readNumber(p, k, number, end, verb, facts, before, at, around);
+      if (done > k) { k = done; before = ''; continue; }
+    }
+    if (token.kind === 'word') {
+      const word = token.fold;
+      if (word === 'abs') { k++; continue; }
+      if (/^(over|on|with|onto|auf|mit|uber)$/.test(word) && facts.ice === undefined) {
+        const ice = iceAt(p, k + 1, end);
+        if (ice !== undefined) {
+          facts.ice = ice;
+          if (ice.ice.temperature !== undefined) { facts.writtenCelsius ??= ice.ice.temperature.celsius; }
+          k = ice.end; before = ''; continue;
+        }
+      }
+      if (word === 'without' || word === 'no' || word === 'ohne') {
+        if (/^(ice|eis)$/.test(p.word(k + 1))) { facts.flags.add('dry'); k += 2; continue; }
+      }
+      if (/^(through|thru|via|durch|in)$/.test(word) || (word === 'with' && verb === 'strain')) {
+        let j = k + 1;
+        while (/^(the|an?|clean|double|some|several|one|your|eine?n?|feines?|das|ein)$/.test(p.word(j)) && p.longest(j, end, 4, sieves) === undefined) j++;
+        const layers = rangeAt(p, k + 1, end);
+        const sieveFrom = layers !== undefined && layers.low !== null && p.longest(j, end, 4, sieves) === undefined ? skipLayers(p, layers.end) : j;
+        const sieve = p.longest(sieveFrom, end, 4, sieves);
+        if (sieve !== undefined && (word !== 'in')) {
+          let times = sieveFrom !== j && layers !== undefined && layers.low !== null ? layers.low : 1, to = sieve.end;
+          if (sieveFrom !== j && layers !== undefined) p.use(layers.first, layers.last);
+          if (p.word(to) === 'twice') { times = 2; to++; }
+          else if (p.word(to) === 'once') to++;
+          else if (p.isNumber(to) && /^(times|x|mal)$/.test(p.word(to + 1))) { times = p.t[to]?.value ?? 1; p.use(to, to + 2); to += 2; }
+          facts.through = { key: sieve.value.key, times, span: p.span(k, to) };
+          k = to; before = ''; continue;
+        }
+      }
+      if (/^(into|in|to)$/.test(word)) {
+        const into = glassAt(p, k + 1, end);
+        if (into !== undefined && word !== 'to') { facts.into ??= { key: into.key, span: p.span(k, into.end) }; if (into.chilled) facts.flags.add('chilled'); for (let n = k; n < into.end; n++) if (p.isNumber(n)) p.use(n, n); k = Math.max(k + 1, into.vessel); before = 'into'; continue; }
+      }
+      if (word === 'dry' && verb === 'shake') facts.flags.add('dry');
+      else if (word === 'covered') facts.flags.add('covered');
+      else if (word === 'sealed' || word === 'closed') facts.flags.add('closed');
+      else if (word === 'hard' || word === 'hart' || word === 'kraftig') facts.flags.add('hard');
+      else if (word === 'first') facts.flags.add('first');
+      else if (word === 'fine' && verb === 'strain' && facts.through === undefined) facts.flags.add('fine');
+      else if (word === 'double' && verb === 'strain' && facts.through === undefined) facts.flags.add('double');
+      else if (word === 'twice') facts.times ??= 2;
+      else if (word === 'again' && false) facts.times ??= 1;
+      else if (GAS.test(word) && facts.gas === undefined) facts.gas = { kind: word === 'co2' ? 'CO2' : 'N2O', span: p.span(k, k + 1) };
+      else if (word === 'overnight' && facts.seconds === undefined) facts.seconds = { low: 28800, high: 50400, span: p.span(k, k + 1), word: 'overnight' };
+      else if (/^(half|third|quarter)$/.test(word) && /^(by|a)$/.test(before) && facts.to === undefined) facts.to = { share: word === 'half' ? 0.5 : word === 'third' ? 2 / 3 : 0.75, span: p.span(k, k + 1) };
+      else if (MEASURED.has(verb) && facts.measure === undefined && /^(with|the|all|mit)$/.test(word)) {
+        const start = word === 'all' ? k : k + 1;
+        const read = /^(all|the)$/.test(word) || p.word(start) !== '' ? namedMeasure(p, word === 'with' || word === 'mit' ? start : k, end) : undefined;
+        if (read !== undefined) { facts.measure = read.measure; k = read.end; before = ''; continue; }
+      }
+      before = /^(to|by|into|first|over|with|at|auf|the|a)$/.test(word) ? (word === 'the' || word === 'a' ? before : word) : '';
+    }
+    k++;
+  }
+}
+const MEASURED = new Set(['float', 'layer', 'dilute', 'lengthen', 'crown', 'sink', 'rinse', 'wash']);
+function skipLayers(p: Phrase, i: number): number {
+  let k = i;
+  while (/^(layers?|of|folds?|sheets?|lagen|x|thicknesses)$/.test(p.word(k))) k++;
+  return k;
+}
+
+/** A measure without an amount behind "with" or "the": known things only. */
+function namedMeasure(p: Phrase, i: number, end: number): { readonly measure: Measure; readonly end: number } | undefined {
+  const what = thingAt(p, i, end, 'volume');
+  if (what === undefined || what.thing.link.kind === 'unknown') return undefined;
+  const all = p.word(i) === 'all';
+  return { measure: { kind: 'measure', path: p.path, span: p.span(i, what.end), amount: null, thing: what.thing, treatments: [], optional: false, ...(all ? { portion: 'all' as const } : {}) }, end: what.end };
+}
+
+/** A number of a step: vessel, target, gas, turns, ice or matter. Returns where reading goes on, or k when it is none of them. */
+function readNumber(p: Phrase, k: number, number: { readonly low: number | null; readonly high: number | null; readonly end: number; readonly first: number; readonly last: number; readonly digits: boolean; readonly fraction: boolean; readonly article?: boolean }, end: number, verb: string, facts: Facts, before: string, at: VerbAt, around: ReturnType<typeof approxAt>): number {
+  const low = number.low ?? 0, high = number.high ?? low;
+  const next = p.word(p.isHyphen(number.end) ? number.end + 1 : number.end);
+  if (TURNS.test(next) && (number.digits || !number.article)) { facts.times ??= (low + high) / 2; const to = number.end + 1; p.use(k, to); return to; }
+  if (next === 'g' && (verb === 'centrifuge')) { facts.speed = { value: (low + high) / 2, unit: 'g', span: p.span(k, number.end + 1) }; p.use(k, number.end + 1); return number.end + 1; }
+  if (next === 'rpm' || next === 'upm') { facts.speed = { value: (low + high) / 2, unit: 'rpm', span: p.span(k, number.end + 1) }; p.use(k, number.end + 1); return number.end + 1; }
+  if (next === 'x' && p.word(number.end + 1) === 'g') { facts.speed = { value: (low + high) / 2, unit: 'g', span: p.span(k, number.end + 2) }; p.use(k, number.end + 2); return number.end + 2; }
+  // gas: "2 N2O", "2 chargers of N2O", "two cartridges"
+  if (verb === 'charge' || verb === 'carbonate' || verb === 'top-up-pressure') {
+    let j = number.end, kind: 'N2O' | 'CO2' | undefined, chargers = false;
+    for (let n = 0; n < 4 && j < end; n++, j++) {
+      const word = p.word(j);
+      if (GAS.test(word)) kind = word === 'co2' ? 'CO2' : 'N2O';
+      else if (/^(chargers?|cartridges?|capsules?|kapseln?|patronen?|bulbs?)$/.test(word)) chargers = true;
+      else if (!/^(of|cream|8|g)$/.test(word)) break;
+    }
+    if (kind !== undefined || chargers) {
+      facts.gas = { kind: kind ?? (verb === 'carbonate' ? 'CO2' : facts.gas?.kind ?? 'N2O'), chargers: low, span: p.span(k, j) };
+      p.use(k, j);
+      return j;
+    }
+  }
+  let unitFrom = number.end;
+  if (p.isHyphen(unitFrom)) unitFrom++;
+  const unit = unitAt(p, unitFrom, end);
+  if (unit !== undefined && (unit.form.of === 'ml' || unit.form.of === 'g')) {
+    let j = unit.end;
+    while (/^(whipping|cream|soda|isi|glass|plastic|large|small)$/.test(p.word(j))) j++;
+    if (VESSEL.test(p.word(j)) && unit.form.of === 'ml') {
+      const factor: Readonly<Record<string, number>> = { ml: 1, cl: 10, dl: 100, l: 1000, oz: 29.5735295625, 'floz-uk': 28.4130625, pint: 473.176473, quart: 946.352946 };
+      facts.vessel = { value: low * (factor[unit.form.unit] ?? 1), span: p.span(k, unit.end) };
+      p.use(k, unit.end);
+      return j + 1;
+    }
+    const ice = facts.ice === undefined ? iceAt(p, k, end) : undefined;
+    if (ice !== undefined) { facts.ice = ice; if (ice.ice.temperature !== undefined) facts.writtenCelsius ??= ice.ice.temperature.celsius; return ice.end; }
+    const amount: Amount = makeAmount(p, number as Parameters<typeof makeAmount>[1], unit, unitFrom, around);
+    if (before === 'to' && (verb !== 'add' && verb !== 'cool') || (verb === 'reduce' && facts.to === undefined && p.word(unit.end) !== 'of' && before !== 'first')) {
+      facts.to = { amount };
+      p.use(k, unit.end);
+      return unit.end;
+    }
+    if (TAKES.has(verb) && facts.measure === undefined) {
+      if (facts.flags.has('first') || verb === 'return-over-the-curd') {
+        const inside = p.place.inside;
+        const named = p.word(unit.end) === 'of' ? thingAt(p, unit.end + 1, end, measuredBy(unit.form.unit)) : undefined;
+        const words = p.slice(at.from, unit.end);
+        facts.measure = { kind: 'measure', path: p.path, span: p.span(k, unit.end), amount, thing: named?.thing ?? { words, span: p.span(k, unit.end), link: inside === null ? { kind: 'unknown', nearest: [] } : { kind: 'prep', prep: inside } }, treatments: [], optional: false };
+        p.use(k, unit.end);
+        return named?.end ?? unit.end;
+      }
+      const made = measureWithin(p, k, unit.end, end);
+      if (made !== undefined) { facts.measure = made.measure; facts.measureLabel = made.label; return made.end; }
+    }
+    return k;
+  }
+  if (facts.ice === undefined && /^(over|on|with|auf|mit)$/.test(before) || facts.ice === undefined && number.digits && !TAKES.has(verb)) {
+    const ice = iceAt(p, k, end);
+    if (ice !== undefined) { facts.ice = ice; return ice.end; }
+  }
+  // "by a third", "to one half"
+  if (number.fraction && (before === 'by' || before === 'to')) { facts.to = { share: before === 'by' ? 1 - low : low, span: p.span(k, number.end) }; p.use(k, number.end); return number.end; }
+  if (before === 'by' && p.isMark(number.end, '%')) { facts.to = { share: 1 - low / 100, span: p.span(k, number.end + 1) }; p.use(k, number.end + 1); return number.end + 1; }
+  // counted matter: "muddle 6 mint leaves", "3 sprays absinthe"
+  if (number.digits && TAKES.has(verb) && facts.measure === undefined && !/^(other|the)$/.test(next)) {
+    const made = measureWithin(p, k, number.end, end);
+    if (made !== undefined && made.measure.thing.link.kind !== 'unknown') { facts.measure = made.measure; facts.measureLabel = made.label; return made.end; }
+  }
+  return k;
+}
+
+/** A measure inside a step: up to where the next "in", "into", "for", "over" begins. */
+function measureWithin(p: Phrase, k: number, least: number, end: number): { readonly measure: Measure; readonly label: Label; readonly end: number } | undefined {
+  let to = least;
+  while (to < end && !/^(in|into|for|over|on|at|until|through|and|then|onto|with|gently|slowly|around|to)$/.test(p.word(to)) && !p.isMark(to, ';')) to++;
+  if (to === least) return undefined;
+  const before = p.used.slice(), problems = p.problems.length;
+  const read = readMeasure(p, k, to);
+  const measure = read?.measures[0];
+  if (read === undefined || measure === undefined) { p.used.set(before); p.problems.length = problems; return undefined; }
+  return { measure, label: read.label, end: to };
+}
+
+/** A glass or vessel behind "into": the longest of group `glass`, other words before it allowed. */
+export function glassAt(p: Phrase, i: number, end: number): { readonly key: string; readonly end: number; readonly vessel: number; readonly chilled: boolean } | undefined {
+  let chilled = false;
+  for (let k = i; k < Math.min(end, i + 6); k++) {
+    const found = p.longest(k, end, 4, glasses);
+    if (/^(chilled|cold|frozen|frosted|iced|gekuhltes?|vorgekuhltes?)$/.test(p.word(k))) { chilled = true; continue; }
+    if (found !== undefined) {
+      const to = p.word(found.end) === 'glass' || p.word(found.end) === 'glasses' ? found.end + 1 : found.end;
+      let number = false;
+      for (let n = i; n < k; n++) if (p.isNumber(n)) number = true;
+      return { key: found.value.key, end: to, vessel: number ? i : to, chilled };
+    }
+    if (p.t[k]?.kind === 'mark' && !p.isMark(k, ',') && !p.isHyphen(k)) return undefined;
+    if (/^(over|for|until|at|and|fridge|freezer|with)$/.test(p.word(k))) return undefined;
+  }
+  return undefined;
+}

@@ -1,0 +1,111 @@
+import type { LarderId } from '@washline/engine';
+import { fold } from './fold.ts';
+import { names, stemGerman, words, type Language, type NameRow } from '../vocabulary/vocabulary.ts';
+
+/** How the thing is measured, which settles names with two meanings: "lime" is juice by volume, fruit by count. */
+export type Measured = 'volume' | 'count' | 'weight' | 'juice' | 'peel' | null;
+export interface Found { readonly id: LarderId; readonly name: string; readonly assumed: boolean; readonly others: readonly LarderId[] }
+
+const LETTER: Readonly<Record<string, string>> = { volume: 'v', count: 'c', weight: 'w', juice: 'j', peel: 'p' };
+const OLD = 'us-1910';
+
+function settle(rows: readonly NameRow[], measured: Measured, system: string | null): Found {
+  const sure = rows.find((row) => row.kind !== 'ambiguous');
+  if (sure !== undefined) return { id: sure.id, name: sure.name, assumed: false, others: [] };
+  const letter = measured === null ? '' : LETTER[measured] ?? '';
+  const fits = (row: NameRow): boolean => letter !== '' && row.when.includes(letter);
+  const old = system === OLD ? rows.find((row) => row.when.includes('o')) : undefined;
+  const chosen = old ?? rows.find((row) => row.assumed && fits(row)) ?? rows.find((row) => !row.assumed && fits(row) && rows.every((other) => !other.assumed || (other.when !== '' && !fits(other))))
+    ?? rows.find((row) => row.assumed) ?? (rows[0] as NameRow);
+  return { id: chosen.id, name: chosen.name, assumed: true, others: rows.filter((row) => row.id !== chosen.id).map((row) => row.id) };
+}
+
+const RESPELT: readonly (readonly [RegExp, string])[] = [
+  [/gelatine/g, 'gelatin'], [/flavoured/g, 'flavored'], [/flavored/g, 'flavoured'], [/pasteuri[sz]ed/g, 'pasteurised'], [/yoghurt/g, 'yogurt'], [/colour/g, 'color'], [/syrop/g, 'syrup'],
+  [/curacao/g, 'curacoa'], [/curacoa/g, 'curacao'], [/whiskey/g, 'whisky'], [/whisky/g, 'whiskey'], [/chil+[iey]+/g, 'chilli'], [/liquorice/g, 'licorice'], [/molasse(s?)$/g, 'molasses'], [/sulph/g, 'sulf'], [/centre/g, 'center'], [/fibre/g, 'fiber'],
+];
+
+/** One form and its singular, plural and respelt neighbours. */
+function forms(folded: string): string[] {
+  const out = [folded];
+  if (folded.endsWith('ies')) out.push(`${folded.slice(0, -3)}y`);
+  if (folded.endsWith('es')) out.push(folded.slice(0, -2));
+  if (folded.endsWith('s')) out.push(folded.slice(0, -1));
+  else out.push(`${folded}s`);
+  if (folded.endsWith('leaves')) out.push(`${folded.slice(0, -6)}leaf`);
+  for (const [from, to] of RESPELT) {
+    const other = folded.replace(from, to);
+    if (other !== folded) out.push(other);
+  }
+  return out;
+}
+
+/** The exact name, in one language, whole phrase; undefined where the table has none. */
+function exact(phrase: string, folded: string, language: Language, measured: Measured, system: string | null): Found | undefined {
+  const table = names(language);
+  for (const form of forms(folded)) {
+    const rows = table.byFold.get(form);
+    if (rows !== undefined) return settle(rows, measured, system);
+  }
+  if (language === 'de') {
+    const rows = table.byStem.get(stemGerman(phrase));
+    if (rows !== undefined) return settle(rows, measured, system);
+  }
+  return undefined;
+}
+
+const LANGUAGES: readonly Language[] = ['en', 'de'];
+
+/** The whole phrase as it stands, in English, then the others. */
+export function lookupWhole(phrase: string, measured: Measured = null, system: string | null = null): Found | undefined {
+  const folded = fold(phrase);
+  if (folded === '') return undefined;
+  for (const language of LANGUAGES) {
+    const found = exact(phrase, folded, language, measured, system);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+/** Only whether a folded phrase is a name as it stands, for matching over tokens. */
+export function isName(folded: string): boolean {
+  return names('en').byFold.has(folded);
+}
+
+const articles = /^(?:the|an?|some|of|de|du|des|d['’])\s+/i;
+
+/**
+ * The larder's row for words: the whole phrase first, then without treatments of `words.tsv`, one at a time, front and back.
+ * A part of a name is never a reading.
+ *
+ * @param phrase the words as written
+ * @param measured how the thing is measured, where that is known: settles a name with two meanings
+ * @param system `measures:` of the spec; `us-1910` settles old-book words
+ * @returns the row, whether it was assumed among several, and the others; undefined where no name fits
+ * @source none - definition
+ */
+export function lookup(phrase: string, measured: Measured = null, system: string | null = null): Found | undefined {
+  const bare = phrase.trim().replace(articles, '');
+  const first = lookupWhole(bare, measured, system);
+  if (first !== undefined) return first;
+  const treatments = words('treatment');
+  let parts = bare.split(/[\s]+/).map((part) => part.replace(/[,;]+$/, '')).filter((part) => part !== '');
+  for (let round = 0; round < 4 && parts.length > 1; round++) {
+    const width = parts.length;
+    let cut: string[] | undefined;
+    for (const back of [false, true]) {
+      for (let n = Math.min(3, width - 1); n >= 1; n--) {
+        const piece = back ? parts.slice(width - n) : parts.slice(0, n);
+        const rest = back ? parts.slice(0, width - n) : parts.slice(n);
+        if (!treatments.has(fold(piece.join(''))) && !(n === 1 && !back && SMALL.has(fold(piece.join(''))))) continue;
+        const found = lookupWhole(rest.join(' '), measured, system);
+        if (found !== undefined) return found;
+        cut ??= rest;
+      }
+    }
+    if (cut === undefined) return undefined;
+    parts = cut;
+  }
+  return undefined;
+}
+const SMALL = new Set(['and', 'very', 'extra', 'good', 'plain', 'real', 'ripe', 'your', 'more', 'freshly', 'lightly', 'nice', 'well', 'finely', 'roughly', 'chilled', 'whole']);

@@ -1,0 +1,80 @@
+import type { IceWritten } from '@washline/engine';
+import { words, type WordRow } from '../vocabulary/vocabulary.ts';
+import { makeAmount, rangeAt, unitAt } from './amount.ts';
+import { temperatureAt } from './facts.ts';
+import type { Phrase } from './phrase.ts';
+
+const ices: ReadonlyMap<string, WordRow> = words('ice');
+const KIND: Readonly<Record<string, IceWritten['kind']>> = {
+  cubes: 'cubes', 'large-cube': 'large cube', 'clear-cube': 'large cube', sphere: 'sphere', spear: 'spear', cracked: 'cracked', crushed: 'crushed', shaved: 'shaved', pebble: 'pebble', block: 'block', lump: 'cracked', flake: 'shaved', wet: 'cubes', dry: 'cubes', 'fresh-ice': 'cubes',
+};
+const PLAIN = new Map<string, IceWritten['kind']>([
+  ['ice', 'cubes'], ['cube', 'cubes'], ['cubes', 'cubes'], ['icecube', 'cubes'], ['icecubes', 'cubes'], ['crushed', 'crushed'], ['pebble', 'pebble'], ['block', 'block'], ['blocks', 'block'], ['sphere', 'sphere'], ['spheres', 'sphere'], ['spear', 'spear'], ['cracked', 'cracked'], ['shaved', 'shaved'], ['eis', 'cubes'], ['eiswurfel', 'cubes'], ['eiswurfeln', 'cubes'], ['crushedice', 'crushed'], ['icesphere', 'sphere'], ['eiskugel', 'sphere'], ['lumps', 'cracked'],
+]);
+const SIZE = new Set(['mm']);
+const MM: Readonly<Record<string, number>> = { mm: 1, cm: 10, inch: 25.4 };
+const ADJECTIVES = new Set(['large', 'big', 'clear', 'fresh', 'new', 'clean', 'single', 'of', 'plenty', 'lots', 'lump', 'fine', 'dry', 'hard', 'cold', 'wet', 'frozen', 'good', 'the', 'some', 'more', 'plain', 'standard', 'small', 'fresher', 'frisches', 'frischem', 'viel', 'solid', 'giant', 'round', 'tempered']);
+
+export interface IceAt { readonly ice: IceWritten; readonly end: number; readonly unit: string; readonly words: string; readonly digits: boolean; readonly from: number }
+
+/** Ice as written: "200 g cubes at -5 °C", "1 clear cube 50 mm", "32 mm cubes", "crushed ice". */
+export function iceAt(p: Phrase, i: number, end: number): IceAt | undefined {
+  let k = i, mass: IceWritten['mass'], count: number | undefined, size: number | undefined, clear = false, large = false, digits = false;
+  const marks: [number, number][] = [];
+  for (let round = 0; round < 3; round++) {
+    const number = rangeAt(p, k, end);
+    if (number === undefined || number.low === null || number.high === null) break;
+    let at = number.end;
+    if (p.isHyphen(at)) at++;
+    const length = unitAt(p, at, end, SIZE);
+    if (length !== undefined && (length.form.written !== 'in' || true) && MM[length.form.unit] !== undefined && size === undefined) { size = (number.low + number.high) / 2 * (MM[length.form.unit] ?? 1); k = length.end; marks.push([number.first, k]); continue; }
+    const unit = unitAt(p, at, end);
+    if (unit !== undefined && (unit.form.of === 'g' || unit.form.of === 'ml') && mass === undefined) {
+      mass = makeAmount(p, number, unit, at, undefined);
+      digits = true;
+      k = unit.end;
+    } else if (unit !== undefined && /^(piece|block|sphere)$/.test(unit.form.unit) && iceWord(p, p.word(unit.end) === 'of' ? unit.end + 1 : unit.end, end) !== undefined && !PLAIN.has(p.word(at))) { count = number.low; digits = number.digits; k = unit.end; }
+    else { if (count !== undefined) break; count = number.low; digits = number.digits; k = number.end; }
+    marks.push([number.first, k]);
+  }
+  while (ADJECTIVES.has(p.word(k)) && k < end) { if (p.word(k) === 'clear') clear = true; if (/^(large|big|giant)$/.test(p.word(k))) large = true; k++; }
+  const inner = sizeAt(p, k, end);
+  if (inner !== undefined) { size ??= inner.value; marks.push([k, inner.end]); k = inner.end; }
+  while (ADJECTIVES.has(p.word(k)) && k < end) { if (p.word(k) === 'clear') clear = true; if (/^(large|big|giant)$/.test(p.word(k))) large = true; k++; }
+  const word = iceWord(p, k, end);
+  if (word === undefined) return undefined;
+  let kind = word.kind;
+  if (word.key === 'clear-cube') clear = true;
+  if ((clear || large) && kind === 'cubes') kind = 'large cube';
+  const named = k;
+  k = word.end;
+  const behind = sizeAt(p, p.isMark(k, ',') || p.isMark(k, '(') ? k + 1 : k, end);
+  if (behind !== undefined && size === undefined) { size = behind.value; marks.push([k, behind.end]); k = behind.end; }
+  let temperature: IceWritten['temperature'];
+  const at = p.word(k) === 'at' || p.isMark(k, '@') || p.isMark(k, ',') || p.word(k) === 'bei' ? k + 1 : k;
+  const heat = temperatureAt(p, at, end, true);
+  if (heat !== undefined) { temperature = { celsius: Math.round(heat.celsius * 1e6) / 1e6, span: p.span(at, heat.end) }; marks.push([at, heat.end]); k = heat.end; }
+  for (const [a, b] of marks) p.use(a, b);
+  return {
+    ice: {
+      kind, ...(mass !== undefined ? { mass } : {}), ...(count !== undefined ? { count } : {}), ...(size !== undefined ? { size_mm: size } : {}), ...(clear ? { clear } : {}),
+      ...(temperature !== undefined ? { temperature } : {}), span: p.span(i, k),
+    },
+    end: k, unit: mass?.unit ?? 'cube', words: p.slice(named, word.end).toLowerCase(), digits, from: i,
+  };
+}
+function sizeAt(p: Phrase, i: number, end: number): { readonly value: number; readonly end: number } | undefined {
+  const number = rangeAt(p, i, end);
+  if (number === undefined || !number.digits || number.low === null || number.high === null) return undefined;
+  const unit = unitAt(p, p.isHyphen(number.end) ? number.end + 1 : number.end, end, SIZE);
+  const factor = unit === undefined ? undefined : MM[unit.form.unit];
+  return unit === undefined || factor === undefined ? undefined : { value: (number.low + number.high) / 2 * factor, end: unit.end };
+}
+function iceWord(p: Phrase, i: number, end: number): { readonly kind: IceWritten['kind']; readonly key: string; readonly end: number } | undefined {
+  const table = p.longest(i, end, 4, ices), plain = p.longest(i, end, 2, PLAIN);
+  if (table !== undefined && table.end >= (plain?.end ?? 0)) {
+    const kind = KIND[table.value.key];
+    if (kind !== undefined && !(table.value.written === 'snow')) return { kind, key: table.value.key, end: table.end };
+  }
+  return plain === undefined ? undefined : { kind: plain.value, key: '', end: p.word(plain.end) === 'ice' ? plain.end + 1 : plain.end };
+}

@@ -1,0 +1,29 @@
+import { fold } from '../names/fold.ts';
+import { edits } from '../names/nearest.ts';
+import { words } from '../vocabulary/vocabulary.ts';
+
+const glasses = words('glass');
+
+/** What `glass:` was understood as: a key of group `glass`, or a brim volume in mL. */
+export function glassOf(value: string): { readonly key: string } | { readonly brim_mL: number } | undefined {
+  const plain = value.replace(/\([^()]*\)/g, ' ').replace(/,.*$/, '').trim();
+  const words0 = plain.split(/\s+/).map(fold).filter((word) => word !== '' && !/^(a|an|the|chilled|frozen|cold|large|small|gekuhltes?|ein|one)$/.test(word));
+  for (const list of [words0, words0.filter((word) => word !== 'glass' && word !== 'glas')]) {
+    const found = glasses.get(list.join(''));
+    if (found !== undefined) return { key: found.key };
+  }
+  const size = /(\d+(?:[.,]\d+)?)\s*(ml|cl|dl|l|oz)\b/i.exec(value);
+  if (size !== null) {
+    const factor: Readonly<Record<string, number>> = { ml: 1, cl: 10, dl: 100, l: 1000, oz: 29.5735295625 };
+    return { brim_mL: Number((size[1] ?? '0').replace(',', '.')) * (factor[(size[2] ?? 'ml').toLowerCase()] ?? 1) };
+  }
+  const rest = words0.filter((word) => word !== 'glass' && !/\d/.test(word));
+  for (let n = rest.length; n >= 1; n--) { const found = glasses.get(rest.slice(rest.length - n).join('')); if (found !== undefined) return { key: found.key }; }
+  return undefined;
+}
+export function nearestGlass(value: string): string {
+  const folded = fold(value);
+  let best = 'coupe', least = Infinity;
+  for (const [key, row] of glasses) { if (row.language !== 'en') continue; const distance = edits(folded, key, 20); if (distance < least) { least = distance; best = row.written; } }
+  return best;
+}

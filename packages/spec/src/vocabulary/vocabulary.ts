@@ -1,0 +1,134 @@
+import json from '../generated/vocabulary.json' with { type: 'json' };
+import { fold, foldTyped } from '../names/fold.ts';
+
+/** Languages the tables hold; a spec is read in English first, then in the others. */
+export type Language = 'en' | 'de' | 'fr' | 'es' | 'it' | 'pt' | 'sv';
+
+type UnitCells = readonly [string, string, number | string | null, number | null, number | null, string, string, string, Readonly<Record<string, readonly string[]>>];
+type VerbCells = readonly [string, string, string, Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>];
+type WordCells = readonly [string, string, number | null, number | null, number | null, Readonly<Record<string, readonly string[]>>];
+interface Compact {
+  readonly names: Readonly<Record<string, readonly string[]>>;
+  readonly categories: Readonly<Record<string, readonly string[]>>;
+  readonly units: readonly UnitCells[];
+  readonly verbs: readonly VerbCells[];
+  readonly words: readonly WordCells[];
+}
+export const compact = json as unknown as Compact;
+
+export interface NameRow {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: 'preferred' | 'synonym' | 'spelling' | 'plural' | 'old' | 'ambiguous';
+  /** of an ambiguous name: the reading taken when nothing else decides */
+  readonly assumed: boolean;
+  /** of an ambiguous name, when the reading holds: v by volume, c counted, w weighed, j after "juice of", p of the peel, o in old books */
+  readonly when: string;
+}
+
+export interface Names { readonly byFold: ReadonlyMap<string, readonly NameRow[]>; readonly byStem: ReadonlyMap<string, readonly NameRow[]>; readonly rows: readonly NameRow[]; readonly preferred: ReadonlyMap<string, string> }
+
+const KINDS: Readonly<Record<string, NameRow['kind']>> = { '=': 'preferred', '+': 'synonym', '~': 'spelling', '*': 'plural', '^': 'old', '?': 'ambiguous' };
+const namesOf = new Map<string, Names>();
+
+/** German adjectives stand in one ending in the table; the stem of every word but the last is what is compared. */
+export function stemGerman(text: string): string {
+  const parts = text.split(/[\s-]+/);
+  return parts.map((part, index) => (index === parts.length - 1 ? fold(part) : fold(part).replace(/(e[rsnm]?)$/, ''))).join('');
+}
+
+/** All names of one language, folded. */
+export function names(language: Language): Names {
+  const known = namesOf.get(language);
+  if (known !== undefined) return known;
+  const byFold = new Map<string, NameRow[]>(), byStem = new Map<string, NameRow[]>(), rows: NameRow[] = [], preferred = new Map<string, string>();
+  const put = (map: Map<string, NameRow[]>, key: string, row: NameRow): void => {
+    const list = map.get(key);
+    if (list === undefined) map.set(key, [row]);
+    else if (!list.some((other) => other.id === row.id)) list.push(row);
+  };
+  for (const entry of compact.names[language] ?? []) {
+    const cells = entry.split('|');
+    const id = cells[0] ?? '';
+    for (const cell of cells.slice(1)) {
+      const kind = KINDS[cell.charAt(0)] ?? 'synonym';
+      const colon = kind === 'ambiguous' ? cell.indexOf(':') : 0;
+      const name = cell.slice(colon + 1);
+      const row: NameRow = { id, name, kind, assumed: kind === 'ambiguous' && cell.charAt(1) === 'a', when: kind === 'ambiguous' ? cell.slice(2, colon) : '' };
+      rows.push(row);
+      if (kind === 'preferred') preferred.set(id, name);
+      put(byFold, fold(name), row);
+      if (language === 'de') {
+        put(byFold, foldTyped(name), row);
+        if (name.includes(' ')) put(byStem, stemGerman(name), row);
+      }
+    }
+  }
+  const made = { byFold, byStem, rows, preferred };
+  namesOf.set(language, made);
+  return made;
+}
+
+export interface VerbRow { readonly verb: string; readonly reading: string; readonly form: 'imperative' | 'infinitive' | 'participle' | '-ing' | 'phrase'; readonly waiting: boolean; readonly language: string; readonly words: number }
+export interface VerbApart { readonly first: string; readonly last: readonly string[]; readonly row: VerbRow }
+
+/** Verbs by folded phrase; where languages or forms share one, the imperative and English come first. */
+export const verbs: ReadonlyMap<string, readonly VerbRow[]> = new Map();
+/** "set … aside": verbs in two parts. */
+export const verbsApart: readonly VerbApart[] = [];
+for (const [verb, reading, hands, languages] of compact.verbs) {
+  for (const [language, forms] of Object.entries(languages)) {
+    for (const [form, list] of Object.entries(forms)) {
+      for (const written of list) {
+        const row: VerbRow = { verb, reading, form: form as VerbRow['form'], waiting: hands === 'waiting', language, words: written.split(/[\s-]+/).length };
+        if (written.includes('…')) {
+          const [first = '', last = ''] = written.split('…').map((part) => part.trim());
+          (verbsApart as VerbApart[]).push({ first: fold(first), last: last.split(' ').map(fold), row });
+        } else {
+          for (const key of new Set([fold(written), foldTyped(written)])) {
+            const known = verbs.get(key) as VerbRow[] | undefined;
+            if (known === undefined) (verbs as Map<string, VerbRow[]>).set(key, [row]);
+            else if (language === 'en') known.splice(known.findIndex((other) => other.language !== 'en') < 0 ? known.length : known.findIndex((other) => other.language !== 'en'), 0, row);
+            else known.push(row);
+          }
+        }
+      }
+    }
+  }
+}
+
+export interface WordRow { readonly group: string; readonly key: string; readonly value: number | null; readonly low: number | null; readonly high: number | null; readonly language: string; readonly written: string }
+const groupsOf = new Map<string, ReadonlyMap<string, WordRow>>();
+
+/** The words of one group (`treatment`, `glass`, `sieve` …) of every language, folded; English first. */
+export function words(group: string): ReadonlyMap<string, WordRow> {
+  const known = groupsOf.get(group);
+  if (known !== undefined) return known;
+  const made = new Map<string, WordRow>();
+  for (const pass of [true, false]) {
+    for (const [of, key, value, low, high, languages] of compact.words) {
+      if (of !== group) continue;
+      for (const [language, list] of Object.entries(languages)) {
+        if ((language === 'en') !== pass) continue;
+        for (const written of list) {
+          const row = { group, key, value, low, high, language, written };
+          for (const folded of [fold(written), foldTyped(written)]) if (!made.has(folded)) made.set(folded, row);
+        }
+      }
+    }
+  }
+  groupsOf.set(group, made);
+  return made;
+}
+
+const categoryOf = new Map<string, string>();
+for (const [category, ids] of Object.entries(compact.categories)) for (const id of ids) categoryOf.set(id, category);
+
+/** The larder's kind of an ingredient: `spirit`, `liqueur`, `fruit`, `sugar` … */
+export const category = (id: string): string | undefined => categoryOf.get(id);
+const ALCOHOLIC = new Set(['spirit', 'liqueur', 'fortified', 'wine', 'beer', 'bitters']);
+export const isAlcoholic = (id: string): boolean => ALCOHOLIC.has(categoryOf.get(id) ?? '');
+const SOLID = new Set(['fruit', 'fruit-dried', 'sugar', 'spice', 'herb', 'vegetable', 'nut', 'cocoa', 'mineral', 'texture', 'seaweed', 'garnish', 'sweetener']);
+const SOLID_IDS = /^(butter|ghee|lard|coconut-oil|parmesan|blue-cheese|cream-cheese|chocolate|cocoa|egg-white-powder|milk-powder|.*-powder|beef-tallow|tea-leaf|coffee-instant|matcha|citric|malic-acid$|tartaric|ascorbic|ice$|dry-ice|almond-paste)/;
+/** True where an ounce of it is one of weight. */
+export const isSolid = (id: string): boolean => SOLID.has(categoryOf.get(id) ?? '') || SOLID_IDS.test(id);
