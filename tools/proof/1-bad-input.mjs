@@ -60,7 +60,7 @@ function damaged(specs, draw) {
     (text) => text.slice(0, Math.floor(draw() * text.length)),
     (text) => text.slice(Math.floor(draw() * text.length)),
     (text) => text.replace(/\d+/g, (digits) => (draw() < 0.2 ? pick(['-1', '1e400', '0', '999999999999', '½', 'NaN', '1,5', '１２']) : digits)),
-    (text) => [...text].map((character) => (draw() < 0.02 ? pick(['\u0000', '\u001b', '\u202e', '\ufeff', '🍍', ':', '(', '\t', '\r', '/']) : character)).join(''),
+    (text) => Array.from(text, (character) => (draw() < 0.02 ? pick(['\u0000', '\u001b', '\u202e', '\ufeff', '🍍', ':', '(', '\t', '\r', '/']) : character)).join(''),
     (text) => text.split('\n').sort(() => draw() - 0.5).join('\n'),
     (text) => text.split('\n').map((line) => (draw() < 0.1 ? line.repeat(20) : line)).join('\n'),
     (text) => text.replace(/(ml|g|min|°C|%)/g, (unit) => (draw() < 0.2 ? pick(['xyz', '', 'ml ml', '%%', 'per']) : unit)),

@@ -33,7 +33,7 @@ describe('what cannot be read is said in one sentence with its place', () => {
   it.each([
     ['missing', () => join(folder, 'nothing.drink')],
     ['missing', () => join(file('plain.txt', 'x'), 'below')],
-    ['missing', () => `${'n'.repeat(5000)}`],
+    ['missing', () => 'n'.repeat(5000)],
     ['missing', () => 'a\0b'],
     ['directory', () => { mkdirSync(join(folder, 'sub'), { recursive: true }); return join(folder, 'sub'); }],
     ['too-long', () => file('long.drink', 'a'.repeat(SPEC_LIMIT + 1))],

@@ -31,7 +31,7 @@ function title(reading: Reading, ink: Ink): string[] {
 const ORDER = ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'dilution', 'energy', 'cost'];
 
 function figureRow(name: string, figure: Figure): string {
-  return `${say(`figure.${name}`)}`.padEnd(13) + `${withSpread(figure)} ${figure.unit}`;
+  return say(`figure.${name}`).padEnd(13) + `${withSpread(figure)} ${figure.unit}`;
 }
 
 /** The glass in section with its washline, and under it the figures in two columns. */

@@ -31,8 +31,9 @@ export function wrap(text: string, first: string, rest: string, width = WIDTH): 
     if (!empty && columns(line) + 1 + columns(word) > width) { lines.push(line); line = rest; empty = true; }
     while (columns(line) + (empty ? 0 : 1) + columns(word) > width && columns(word) > width - columns(rest)) {
       const room = width - columns(line);
-      lines.push(line + [...word].slice(0, room).join(''));
-      word = [...word].slice(room).join('');
+      const characters = Array.from(word);
+      lines.push(line + characters.slice(0, room).join(''));
+      word = characters.slice(room).join('');
       line = rest;
       empty = true;
     }
