@@ -15,3 +15,5 @@ export { compile, type Compiled } from './program/compile.ts';
 export * from './reading/spread.ts';
 export { readDocument, type ReadOptions, type ReadResult } from './reading/read.ts';
 export * from './findings/codes.ts';
+export * from './heat/index.ts';
+export * from './verify/index.ts';

@@ -126,3 +126,16 @@ export function temperatureOf(block: Float64Array, offset: number, enthalpy_J: n
   }
   return Number.isFinite(t) ? t : NaN;
 }
+
+/**
+ * Heat capacity of a sugar syrup by the sugar technologists' formula, which takes water as 4.184 at any temperature. The mixture's own
+ * (`heatCapacity`) has its sugar from here and its water from steam tables.
+ * @param massFraction dry solids over solution, 0..0.8
+ * @param celsius 0..100 °C
+ * @param purity sucrose over dry solids, 0..1
+ * @returns J/(g K)
+ * @source llano2005 after Bubnik
+ */
+export function heatCapacityOfSyrup(massFraction: number, celsius: number, purity = 1): number {
+  return 4.184 + massFraction * (-2.971 + 0.46 * purity + 0.0075 * celsius);
+}

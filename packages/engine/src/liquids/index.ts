@@ -11,3 +11,7 @@ export * from './sugar-scales.ts';
 export * from './solubility.ts';
 export * from './sweetness.ts';
 export * from './viscosity.ts';
+export * from './hydrometer.ts';
+export * from './gauging.ts';
+export * from './tabarie.ts';
+export * from './norrish.ts';

@@ -94,3 +94,6 @@ export function fahrenheitFromCelsius(celsius: number): number {
 export function roundTo(value: number, step: number): number {
   return Math.sign(value) * Math.floor(Math.abs(value) / step + 0.5 + 1e-12) * step;
 }
+
+/** Drops in a millilitre from a dropper with water: a convention of pharmacy, no definition; alcohol gives two to three times as many. @source common-practice */
+export const DROPS_PER_ML = 20;

@@ -1,0 +1,2 @@
+export * from './retention.ts';
+export * from './boil-off.ts';
