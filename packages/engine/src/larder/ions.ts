@@ -4,14 +4,18 @@ const MOLAR = { sodium: 22.990, potassium: 39.098 } as const;                   
 const BUFFERS = ['citric', 'malic', 'tartaric', 'lactic', 'acetic', 'phosphoric', 'quinic', 'succinic', 'other_acid'];
 
 /**
- * Net charge of the strong ions of 100 g: potassium and sodium, without the sodium of table salt.
+ * Net charge of the strong ions of 100 g: potassium and sodium, without what chloride balances (table salt, calcium chloride) and without the counter-ions of gums and
+ * gelatin; of pure calcium salts of a weak acid the calcium too.
  * @returns mol per 100 g, 0 or more; a column that is missing counts as none
  * @source chem-handbook molar masses
  */
 export function strongIons(ingredient: Ingredient): number {
-  const mg = (column: string) => ingredient.cells[column]?.value ?? 0;
-  const sodium = ingredient.text['sodium'] === 'salt' ? 0 : mg('sodium_mg');
-  return mg('potassium_mg') / 1000 / MOLAR.potassium + sodium / 1000 / MOLAR.sodium;
+  if (ingredient.text['form'] === 'agent') return 0;
+  const of = (column: string) => ingredient.cells[column]?.value ?? 0;
+  const chloride = ingredient.text['sodium'] === 'salt';
+  const sodium_mg = chloride ? 0 : of('sodium_mg');
+  const calcium_mmol_kg = ingredient.category === 'mineral' && !chloride ? of('calcium_mmol_kg') : 0;
+  return of('potassium_mg') / 1000 / MOLAR.potassium + sodium_mg / 1000 / MOLAR.sodium + (2 * calcium_mmol_kg) / 10_000;
 }
 
 /** Whether the row states an acid that buffers; ascorbic alone does not count. @source none - definition */
@@ -24,5 +28,6 @@ export const statesAcids = (ingredient: Ingredient): boolean => BUFFERS.some((ac
  * @source common-practice data/larder/forms.tsv
  */
 export function acidsUnknown(ingredient: Ingredient): number {
-  return ingredient.text['acids'] === 'stated' && !statesAcids(ingredient) ? 100 : 0;
+  const acids = ingredient.text['acids'];
+  return acids === 'unknown' || (acids === 'stated' && !statesAcids(ingredient)) ? 100 : 0;
 }
