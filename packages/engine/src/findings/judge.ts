@@ -18,7 +18,7 @@ export function judge(c: Compiled, s: Spreads, at: (of: string, name: string) =>
     if (k === undefined || !row) return;
     const value = s.value[k]!, low = s.low[k]!, high = s.high[k]!;
     if (!Number.isFinite(value)) return;
-    let severity: Severity | null = value > 0 ? 'stop' : high > 0 ? 'warn' : null;
+    let severity: Severity | null = value > 0 ? 'stop' : high > 0 || (m.warnFrom !== undefined && value > m.warnFrom) ? 'warn' : null;
     if (severity === null) return;
     const most = m.cap ?? row.most;
     if (most === 'note') { if (value <= 0) return; severity = 'note'; } else if (most === 'warn' && severity === 'stop') severity = 'warn';

@@ -2,6 +2,9 @@ import type { BuildResult } from '../program/build.ts';
 import type { Context } from '../program/context.ts';
 import type { Ordered } from '../program/order.ts';
 import { dairy } from './dairy.ts';
+import { fat } from './fat.ts';
+import { hidden } from './hidden.ts';
+import { texture } from './texture.ts';
 import { overfull } from './glass.ts';
 import { harm } from './harm.ts';
 import { names } from './names.ts';
@@ -13,4 +16,4 @@ export function seedFindings(ctx: Context, build: BuildResult | null, ordered: O
 
 export interface Facts { readonly ctx: Context; readonly build: BuildResult | null; readonly ordered: Ordered }
 export type Rule = (facts: Facts) => void;
-const RULES: readonly Rule[] = [names, overfull, dairy, harm];
+const RULES: readonly Rule[] = [names, overfull, dairy, texture, fat, harm, hidden];

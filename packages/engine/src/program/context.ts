@@ -53,6 +53,8 @@ export interface MarginSeed {
   readonly live?: Readonly<Record<string, ProbeOp>>;
   readonly remedy?: RemedySeed | ((numbers: Readonly<Record<string, number>>) => RemedySeed | undefined);
   readonly cap?: 'warn' | 'note';
+  /** margin (negative) from which a code with degrees warns at its nominal value */
+  readonly warnFrom?: number;
 }
 
 /** What compiling carries along. */

@@ -1,5 +1,6 @@
 import type { Path } from '../document/types.ts';
-import type { Compiled } from '../program/compile.ts';
+import type { BuildResult } from '../program/build.ts';
+import type { Context } from '../program/context.ts';
 import type { Put } from '../program/vat.ts';
 import type { Allergen } from './types.ts';
 
@@ -16,7 +17,7 @@ const PLAIN: Readonly<Record<string, RegExp>> = {
  * Hidden: inside a prep that the build names without the word. A prep nobody pours from declares nothing.
  * @source eu-1169-2011-annex2 groups
  */
-export function diet(c: Compiled): Declared {
+export function diet(ctx: Context, build: BuildResult | null): Declared {
   const allergens: Allergen[] = [], lines: Declared['lines'] = [];
   const seen = new Set<string>();
   const visit = (puts: readonly Put[], shownAs: string | null) => {
@@ -33,6 +34,6 @@ export function diet(c: Compiled): Declared {
       if (row.vegan !== 'yes') lines.push({ path, vegan: row.vegan, vegetarian: row.vegetarian });
     }
   };
-  visit(c.build ? c.build.puts : [...c.ctx.preps.values()].flatMap((p) => p.puts), null);
+  visit(build ? build.puts : [...ctx.preps.values()].flatMap((p) => p.puts), null);
   return { allergens, vegan: !lines.some((l) => l.vegan === 'no'), vegetarian: !lines.some((l) => l.vegetarian === 'no'), lines };
 }

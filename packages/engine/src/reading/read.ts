@@ -63,7 +63,7 @@ export function readDocument(document: Document, tables: Tables, options: ReadOp
   const figures = build ? figuresOf('drink') : {};
   const ethanol = Number.isFinite(number('drink', 'ethanol')) ? number('drink', 'ethanol') : 0;
   const findings: Finding[] = judge(compiled, s, at);
-  const declared = diet(compiled);
+  const declared = diet(ctx, build);
   const reading: Reading = {
     drink: document.name, variant: options.variant ?? null,
     partial: problems.length > 0 || document.cut || ctx.unknown.length > 0,
