@@ -6,3 +6,4 @@ export { lookup, lookupWhole, type Found, type Measured } from './names/lookup.t
 export { nearest, edits, type Near } from './names/nearest.ts';
 export { unitRow, systemsOf } from './vocabulary/units.ts';
 export { METHODS, methodOf } from './sections/methods.ts';
+export { lines, type LineReading } from './lines/lines.ts';

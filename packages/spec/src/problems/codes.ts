@@ -2,13 +2,13 @@ import type { Path, Problem, Span } from '@washline/engine';
 
 /** Every code a text can raise, with the words its sentence carries besides the place. */
 export const PROBLEM_CODES = {
-  'bytes-not-utf8': [], 'text-too-large': ['limit'], 'too-many-lines': ['limit'], 'too-many-sections': ['limit'], 'line-too-long': ['limit'],
+  'bytes-not-utf8': ['byte'], 'text-too-large': ['limit'], 'too-many-lines': ['limit'], 'too-many-sections': ['limit'], 'line-too-long': ['limit'],
   'control-character': ['character'], 'preps-too-deep': ['prep', 'limit'],
   'name-missing': [], 'key-late': ['key'], 'key-twice': ['key'], 'key-unclear': ['key', 'value'], 'glass-unknown': ['glass', 'nearest'],
   'build-twice': [], 'prep-twice': ['prep'], 'section-twice': ['section'], 'section-empty': ['section'], 'section-nameless': [], 'method-unknown': ['method', 'nearest'], 'variant-unclear': ['variant', 'section'],
   'prep-ring': ['prep'], 'prep-unclear': ['words', 'preps'],
   unread: ['text'], 'step-unknown': ['word', 'nearest'], 'no-thing': ['amount'], 'no-amount': ['unit'], 'number-unclear': ['number'], 'number-unused': ['number'], 'second-measure': ['number'],
-  'amount-negative': ['number'], 'amount-too-large': ['number', 'limit'], 'share-too-large': ['number'], 'temperature-too-low': ['number'], 'list-number': ['number'],
+  'amount-negative': ['number'], 'amount-too-large': ['number', 'limit'], 'share-too-large': ['number'], 'temperature-too-low': ['number'],
   'shelf-unclear': ['text'], 'accept-unclear': ['text'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
