@@ -19,7 +19,7 @@ export async function lines(world: World, flags: LinesFlags, file = '-'): Promis
     world.stdout.write(`${row.kind.padEnd(8)} ${plain(row.text)}\n`);
     const said = what.filter((part) => part !== null && part !== undefined && part !== '').join(' · ');
     if (said !== '') world.stdout.write(`         ${plain(said)}\n`);
-    if (row.problem !== undefined) world.stdout.write(`         ${plain(typeof row.problem === 'string' ? row.problem : row.problem.message)}\n`);
+    if (row.problem !== undefined) world.stdout.write(`         ${plain(row.problem.message ?? row.problem.code)}\n`);
   }
   return EXIT.done;
 }

@@ -1,5 +1,5 @@
 import type { Severity } from '@washline/engine';
-import type { Finding, Reading } from '../reading.ts';
+import type { Finding, Reading } from '../reader.ts';
 import { say } from '../sentences.ts';
 import { heading } from './heading.ts';
 import type { Ink } from './ink.ts';

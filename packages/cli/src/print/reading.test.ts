@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Figure } from '@washline/engine';
-import type { Reading } from '../reading.ts';
+import type { Reading } from '../reader.ts';
 import { printReading } from './reading.ts';
 import { columns } from './text.ts';
 

@@ -1,7 +1,7 @@
 import { terminalGlass } from '@washline/drawing';
 import type { Figure, Figures, PrepReading, Stage } from '@washline/engine';
 import { plainWithin } from '../plain.ts';
-import type { Reading } from '../reading.ts';
+import type { Reading } from '../reader.ts';
 import { say } from '../sentences.ts';
 import type { World } from '../world.ts';
 import { printFindings } from './findings.ts';

@@ -1,5 +1,5 @@
 import type { Assumed, Why } from '@washline/engine';
-import type { Reading } from '../reading.ts';
+import type { Reading } from '../reader.ts';
 import { say } from '../sentences.ts';
 import { heading } from './heading.ts';
 import type { Ink } from './ink.ts';

@@ -1,0 +1,60 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { findOrInstall } from '../house/chromium.mjs';
+import { root } from '../house/root.mjs';
+
+const FLAGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+
+/** Bytes until the demo drink is drawn, and the time from a typed figure to its painted drawing, in a real browser. */
+export async function pageTimes() {
+  const webDir = join(root, 'packages', 'web', 'dist');
+  const { place, why } = findOrInstall(console.log);
+  if (!place || !existsSync(webDir)) { console.log(`The page was not timed: ${why ?? 'it is not built'}.`); return []; }
+  const { startServer } = await import('../../packages/server/dist/index.js');
+  const { chromium } = await import('playwright-core');
+  const server = await startServer({ port: 0, webDir, store: 'folder', version: '0', read: () => ({ reading: null, problems: [] }) });
+  const browser = await chromium.launch({ executablePath: place, args: FLAGS });
+  try {
+    const page = await browser.newPage();
+    const bodies = [];
+    page.on('response', (answer) => { bodies.push(answer.body().catch(() => Buffer.alloc(0))); });
+    await page.goto(server.address);
+    await page.waitForFunction(() => Number(document.documentElement.dataset.read ?? 0) >= 1);
+    const first = (await Promise.all(bodies.slice())).reduce((sum, body) => sum + gzipSync(body).length, 0);
+    const strokes = await typed(page);
+    const p95 = strokes.sort((a, b) => a - b)[Math.floor(strokes.length * 0.95)] ?? Number.NaN;
+    return [
+      { what: 'first load until the demo drink is drawn, gzipped', got: first / 1000, goal: 200, unit: 'kB' },
+      { what: 'from a keystroke to the painted drawing, p95', got: p95, goal: 16, unit: 'ms' },
+    ];
+  } finally {
+    await browser.close();
+    await server.close();
+  }
+}
+
+/** Times from input to the frame after the reading, in ms: a digit typed and taken back at the end of the first number of the sheet. */
+async function typed(page) {
+  await page.evaluate(() => {
+    globalThis.strokes = [];
+    document.addEventListener('input', () => {
+      const from = performance.now();
+      requestAnimationFrame(() => {
+        const channel = new MessageChannel();
+        channel.port1.onmessage = () => { globalThis.strokes.push(performance.now() - from); };
+        channel.port2.postMessage(null);
+      });
+    }, true);
+    const editor = document.querySelector('[data-editor]');
+    editor.focus();
+    if (editor.setSelectionRange) { const at = /\n\d+/.exec(editor.value); if (at) editor.setSelectionRange(at.index + at[0].length, at.index + at[0].length); }
+  });
+  for (let round = 0; round < 40; round += 1) {
+    await page.keyboard.type('1');
+    await page.waitForTimeout(40);
+    await page.keyboard.press('Backspace');
+    await page.waitForTimeout(40);
+  }
+  return page.evaluate(() => globalThis.strokes);
+}
