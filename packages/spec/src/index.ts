@@ -7,3 +7,6 @@ export { nearest, edits, type Near } from './names/nearest.ts';
 export { unitRow, systemsOf } from './vocabulary/units.ts';
 export { METHODS, methodOf } from './sections/methods.ts';
 export { lines, type LineReading } from './lines/lines.ts';
+export { readText, type Answer, type ReadTextOptions } from './read.ts';
+export { sayFinding, sayProblem, sayReading, type SaidFinding, type SaidProblem, type SaidReading } from './say/say.ts';
+export { clean, fill, number } from './say/fill.ts';

@@ -147,6 +147,7 @@ export interface Line {
   readonly kind: 'measure' | 'fill' | 'step' | 'garnish' | 'note' | 'unread';
 }
 
+/** A price is `minor` of the smallest coin for `per_mL` or `per_g`: 24.00 per 700 ml is 2400 and 700. */
 export interface ShelfEntry { readonly name: string; readonly larder: LarderId | null; readonly strength?: number; readonly price?: { readonly minor: number; readonly per_mL?: number; readonly per_g?: number }; readonly span: Span }
 export interface AcceptEntry { readonly code: string; readonly at: string; readonly reason: string; readonly span: Span }
 

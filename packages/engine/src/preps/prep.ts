@@ -95,12 +95,12 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
       }
       case 'set': setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room')); if (v.content.has('solids')) extractAll(ctx, v, list); break;
       case 'boil': {
-        setTemperature(ctx, v, ctx.assume('word/boiling', action.path, 'place'));
         if (v.content.has('solids')) extractAll(ctx, v, list);
         if (!action.flags.includes('covered') && !action.flags.includes('closed')) {
           const share = ctx.assume(section.method.includes('agar') ? 'agar/water boiled off' : 'prep/boil-off', action.path, 'nature');
           ctx.ops.push(({ s, x }) => boilOff(s, v.liquid, ctx.lost, x[share]!));
         }
+        setTemperature(ctx, v, ctx.assume('word/boiling', action.path, 'place'));
         boiled = true;
         break;
       }

@@ -124,7 +124,7 @@ function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: str
   const volume0 = volumeAt20(grams, 0);
   const [r, g, b] = tint(row);
   const turbid = row?.cells['turbidity_class']?.value ?? 0;
-  const perMl = price?.per_mL ?? 0, perG = price?.per_g ?? 0;
+  const perMl = price?.per_mL ? price.minor / price.per_mL : 0, perG = price?.per_g ? price.minor / price.per_g : 0;
   const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1);
   ctx.ops.push(({ s, x }) => {
     for (let i = 0; i < BLOCK; i++) s[block + i] = grams[i]!;
