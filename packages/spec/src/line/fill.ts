@@ -11,7 +11,7 @@ import { glasses } from './step.ts';
 const FILLS = new Map([['top', 'top'], ['fill', 'fill'], ['lengthen', 'lengthen'], ['crown', 'crown'], ['float', 'float'], ['layer', 'float'], ['sink', 'sink']]);
 export const isFill = (verb: string): boolean => FILLS.has(verb);
 
-const SKIPPED = /^(up|off|with|by|the|balance|rest|glass|it|of|a|remaining|tin|shaker|to|drink|remainder|brim|almost|nearly|slowly|gently|gentle|carefully|everything|mit|das|glas|dem|rest|den|drinks?|in|on|some|little|again|then|completely|generously|liberally|each|quickly|over|by)$/;
+const SKIPPED = /^(up|off|with|by|the|balance|rest|glass|it|of|a|remaining|tin|shaker|to|drink|remainder|brim|almost|nearly|slowly|gently|gentle|carefully|everything|brim|top|halfway|mit|das|glas|dem|rest|den|drinks?|in|on|some|little|again|then|completely|generously|liberally|each|quickly|over|by)$/;
 
 export interface FillAt { readonly fill: Fill; readonly label: Label }
 

@@ -1,7 +1,7 @@
 import type { Amount, Garnish, Thing } from '@washline/engine';
 import { makeAmount, numberAt, rangeAt, unitAt } from '../phrase/amount.ts';
 import type { Phrase } from '../phrase/phrase.ts';
-import { thingAt } from '../phrase/thing.ts';
+import { nameEnd, thingAt } from '../phrase/thing.ts';
 import { words } from '../vocabulary/vocabulary.ts';
 import { EMPTY, shown, type Label } from './label.ts';
 
@@ -37,7 +37,7 @@ export function readGarnish(p: Phrase, i: number, from: number, end: number): Ga
     low = high = 1;
     k += 2;
   }
-  const what = thingAt(p, k, end, 'count');
+  const what = thingAt(p, k, firstEnd(p, k, end), 'count');
   if (what === undefined) {
     if (number === undefined) return undefined;
     const self = thingAt(p, number.end, end, 'count');
@@ -54,6 +54,11 @@ export function readGarnish(p: Phrase, i: number, from: number, end: number): Ga
     if (more !== undefined && amount !== null && unitAt(p, more.end, end)?.form.of === 'mm') p.use(n, more.end + 1);
   }
   return made(p, i, end, what.thing, label, amount === null ? null : { ...amount, unit: shownUnit }, shownUnit, low, high);
+}
+/** The first thing of several: up to "and", unless a known name goes on. */
+function firstEnd(p: Phrase, i: number, end: number): number {
+  for (let k = i + 1; k < end; k++) if (/^(and|und|or|plus)$/.test(p.word(k)) && nameEnd(p, i, end) <= k) return k;
+  return end;
 }
 function made(p: Phrase, i: number, end: number, thing: Thing, label: string, amount: Amount | null, unit: string | null, low: number | null, high: number | null): GarnishAt {
   return { garnish: { kind: 'garnish', path: p.path, span: p.span(i, end), thing, amount }, label: { ...EMPTY, kind: 'garnish', low: shown(low), high: shown(high), unit: low === null && unit === 'piece' ? null : unit, ingredient: label } };

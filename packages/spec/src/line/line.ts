@@ -136,6 +136,11 @@ function readClause(p: Phrase, i0: number, end0: number, later: boolean): One | 
   if (end - i <= 4 && /^(chilled|frozen|cold|gekuhltes)$/.test(p.word(i)) && vesselFullGlass(p, i + 1, end)) {
     return { actions: [{ kind: 'step', path: p.path, span: p.span(i, end), verb: 'chill', flags: ['chilled'] }], label: { ...EMPTY, kind: 'step', verb: 'chill' } };
   }
+  // "zest of 2 lemons", "peel of an orange": parts of a fruit before the steps of the same word
+  if (/^(zest|peel|juice|saft|schale)$/.test(p.word(i)) && (/^(of|von|einer|eines)$/.test(p.word(i + 1)) || p.isNumber(i + 1))) {
+    const read = tryMeasure(p, i, end);
+    if (read !== undefined) return fromMeasured(p, i, end, read, later);
+  }
   const numeric = startsAmount(p, i, end);
   if (!numeric) {
     // names that run to the end or to a number go before verbs ("Salt", "lime juice, 20 ml")
@@ -147,7 +152,7 @@ function readClause(p: Phrase, i0: number, end0: number, later: boolean): One | 
       if (read !== undefined) return fromMeasured(p, i, end, read, later);
     }
     const lead = leadPhrase(p, i, end);
-    const verb = verb0 !== undefined && usable(p, verb0, end) ? verb0 : lead;
+    const verb = /^(drop|break|crack)$/.test(p.word(i)) && !/^(the gel|up)/.test(p.slice(i + 1, i + 3)) ? put(i) : verb0 !== undefined && usable(p, verb0, end) ? verb0 : lead;
     if (verb !== undefined) {
       const one = acted(p, i, verb, end);
       if (one !== undefined) return one;
@@ -198,16 +203,19 @@ function leadPhrase(p: Phrase, i: number, end: number): VerbAt | undefined {
   if (!/^(into|in|for|with|using|over|to|on|after|while|once|when|at|gently|carefully|slowly|quickly|in|im|mit|auf|lightly|very|vigorously|immediately|briefly|hard|without|thoroughly)$/.test(p.word(i))) return undefined;
   for (let k = i + 1; k < Math.min(end, i + 9); k++) {
     const word = p.word(k);
-    if (/^(drop|break|crack)$/.test(word)) return { row: { verb: 'add', reading: 'other', form: 'imperative', waiting: false, language: 'en', words: 1 }, end: k + 1, from: k, rows: [] };
+    if (/^(drop|break|crack)$/.test(word)) return put(k);
     const verb = verbAt(p, k, end);
     if (verb === undefined || !verb.rows.some(isImperative) || verb.row.language !== 'en') continue;
-    if (/^(the|a|an|of|your|this|large|small|mixing|bar|in|into)$/.test(p.word(k - 1)) && !/^(into|in|gently)$/.test(p.word(i))) continue;
-    if (/^(the|a|an|of|your|this|mixing|tall)$/.test(p.word(k - 1))) continue;
+    if (/^(the|a|an|of|your|this|large|small|bar|in|into)$/.test(p.word(k - 1)) && !/^(into|in|gently)$/.test(p.word(i))) continue;
+    if (/^(the|a|an|of|your|this|tall)$/.test(p.word(k - 1))) continue;
     if (p.word(verb.end) === 'glass' || p.word(verb.end) === 'cup') continue;
     return verb;
   }
   return undefined;
 }
+/** "drop", "break" and "crack" put something in. */
+const put = (k: number): VerbAt => ({ row: { verb: 'add', reading: 'other', form: 'imperative', waiting: false, language: 'en', words: 1 }, end: k + 1, from: k, rows: [] });
+
 /** German steps carry their verb at the end: "mit Eis shaken", "auf Eis rühren", "mit Minze garnieren". */
 function germanEnd(p: Phrase, i: number, end: number): VerbAt | undefined {
   for (let k = Math.max(i, end - 3); k < end; k++) {

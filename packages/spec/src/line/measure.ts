@@ -337,6 +337,7 @@ function amountFirst(p: Phrase, i: number, end: number): Measured | undefined {
     }
     return undefined;
   }
+  what = unelided(p, what, measured);
   let label = what.label;
   // a unit behind the noun: "lime wedges", "mint leaves", "sugar cubes", "N2O charger"
   if (unit === null) {
@@ -392,6 +393,13 @@ function germanUnit(label: string): { readonly unit: string; readonly rest: stri
   const unit = /^bl/.test(ending) ? 'leaf' : /^sp/.test(ending) ? 'wedge' : /^sch/.test(ending) ? 'slice' : /^zw/.test(ending) ? 'sprig' : /^w/.test(ending) ? 'cube' : 'strip';
   for (const rest of [stem, `${stem}e`, `${stem}${match?.[2] ?? ''}`]) if (lookup(rest, 'count') !== undefined) return { unit, rest };
   return undefined;
+}
+
+/** "d'absinthe": the article that stands with its noun off. */
+function unelided(p: Phrase, what: ThingAt, measured: Parameters<typeof lookup>[1]): ThingAt {
+  if (!/^d['’]/i.test(what.label) || what.thing.link.kind !== 'unknown') return what;
+  const words = what.thing.words.slice(2);
+  return { ...what, label: what.label.slice(2), thing: { words, span: { from: what.thing.span.from + 2, to: what.thing.span.to }, link: linkWords(p, words, measured) } };
 }
 
 function linkWords(p: Phrase, words: string, measured: Parameters<typeof lookup>[1]): Thing['link'] {
@@ -471,7 +479,7 @@ function bareUnit(p: Phrase, i: number, end: number): Measured | undefined {
   if (unit.form.of === 'g' && !LOOSE.has(unit.form.unit)) return undefined;
   const of = /^(of|de|von)$/.test(p.word(unit.end)) || /^d['’]/.test(p.t[unit.end]?.text ?? '');
   if (!of && !(factors !== undefined) && !LOOSE.has(unit.form.unit)) return undefined;
-  if (['ml', 'cl', 'dl', 'l', 'mg', 'g', 'kg', 'oz', 's', 'min'].includes(unit.form.unit) && !of) return undefined;
+  if (['ml', 'cl', 'dl', 'l', 'mg', 'g', 'kg', 'oz', 'floz-uk', 'lb'].includes(unit.form.unit)) return undefined;
   const from = /^(of|de|von)$/.test(p.word(unit.end)) ? unit.end + 1 : unit.end;
   const what = thingAt(p, from, end, measuredBy(unit.form.unit));
   if (what === undefined) return undefined;

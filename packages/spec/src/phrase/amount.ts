@@ -107,6 +107,7 @@ export function numberAt(p: Phrase, i: number, end: number): NumberAt | undefine
   if (row.key === 'once' || row.key === 'twice' || row.key === 'thrice' || row.key === 'n-times' || row.written === 'the' || row.key === 'both') return undefined;
   if (row.value === null) return { low: null, high: null, end: to, digits: false, fraction: false, first: i, last: to };
   let value = row.value, after = to;
+  if (row.value === 1 && /^halbe[nrsm]?$/.test(p.word(after))) return { low: 0.5, high: 0.5, end: after + 1, digits: false, fraction: true, first: i, last: after + 1 };
   if (p.word(after) === 'and' && p.word(after + 1) === 'a' && p.word(after + 2) === 'half') { value += 0.5; after += 3; }
   else if (row.key !== 'couple' && p.word(after) === 'dozen' && row.value < 12) { value *= 12; after++; }
   const low = row.key === 'couple' && row.low !== null ? row.low : value;

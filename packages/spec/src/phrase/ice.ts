@@ -37,10 +37,10 @@ export function iceAt(p: Phrase, i: number, end: number): IceAt | undefined {
     else { if (count !== undefined) break; count = number.low; digits = number.digits; k = number.end; }
     marks.push([number.first, k]);
   }
-  while (ADJECTIVES.has(p.word(k)) && k < end) { if (p.word(k) === 'clear') clear = true; if (/^(large|big|giant)$/.test(p.word(k))) large = true; k++; }
+  while (ADJECTIVES.has(p.word(k)) && k < end && iceWord(p, k, end) === undefined) { if (p.word(k) === 'clear') clear = true; if (/^(large|big|giant)$/.test(p.word(k))) large = true; k++; }
   const inner = sizeAt(p, k, end);
   if (inner !== undefined) { size ??= inner.value; marks.push([k, inner.end]); k = inner.end; }
-  while (ADJECTIVES.has(p.word(k)) && k < end) { if (p.word(k) === 'clear') clear = true; if (/^(large|big|giant)$/.test(p.word(k))) large = true; k++; }
+  while (ADJECTIVES.has(p.word(k)) && k < end && iceWord(p, k, end) === undefined) { if (p.word(k) === 'clear') clear = true; if (/^(large|big|giant)$/.test(p.word(k))) large = true; k++; }
   const word = iceWord(p, k, end);
   if (word === undefined) return undefined;
   let kind = word.kind;
