@@ -16,7 +16,9 @@ export async function mix(world: World, flags: ReadFlags, lines: readonly string
 
 /** Places in the text with its name line become places in the lines alone. */
 function withoutHead(answer: Answer): Answer {
-  return moved(answer) as Answer;
+  const { lineAt } = answer;
+  const { reading, problems } = moved({ reading: answer.reading, problems: answer.problems }) as Answer;
+  return { reading, problems, ...(lineAt ? { lineAt: (path) => { const line = lineAt(path); return line && { line: line.line - 1, text: line.text }; } } : {}) };
 }
 
 function moved(value: unknown): unknown {

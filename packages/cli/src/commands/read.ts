@@ -36,7 +36,7 @@ export function show(world: World, flags: ReadFlags, answers: readonly FileAnswe
     printJson(world, answers.length === 1 && only ? alone(only) : answers.map((answer) => (answer.problems.length === 0 ? answer.reading : { file: answer.file, problems: answer.problems, ...(answer.reading === null ? {} : { reading: answer.reading }) })));
   } else {
     for (const answer of answers) {
-      if (answer.reading) printReading(world, answer.reading, flags.color);
+      if (answer.reading) printReading(world, answer.reading, flags.color, answer.lineAt);
       printProblems(world, answer.problems);
     }
   }

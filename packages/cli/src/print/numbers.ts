@@ -8,7 +8,7 @@ export function number(value: number): string {
 /** How a figure is shown: rounded to the first digit of its spread, with the spread; both ends where they lie unevenly. */
 export function withSpread(figure: { readonly value: number; readonly low: number; readonly high: number; readonly skewed: boolean }): string {
   const half = (figure.high - figure.low) / 2;
-  if (!(half > Math.abs(figure.value) * 1e-9)) return number(Number(figure.value.toPrecision(4)));
+  if (!(half > Math.abs(figure.value) * 1e-9)) return Math.abs(figure.value) < 0.0005 ? '0' : number(Number(figure.value.toPrecision(4)));
   const power = firstDigit(half);
   const value = at(figure.value, power);
   if (figure.skewed) return `${value} (${at(figure.low, power)} to ${at(figure.high, power)})`;

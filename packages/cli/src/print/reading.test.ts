@@ -27,7 +27,7 @@ function reading(change: Partial<Reading> = {}): Reading {
       ice: [{ kind: 'clear cube', count: 1, mass_g: 110, size_mm: 50, clear: true, from_mm: 0, to_mm: 45 }], garnish: [], washline: figure(50, 2, 'mm'),
     },
     standard_drinks: { US: 1.4, UK: 2.4, AU: 1.9 },
-    allergens: [{ group: 'milk', from: ['preps', 'tea syrup', 1], certain: true, hidden: true }], vegan: false, vegetarian: true,
+    allergens: [{ group: 'milk', from: ['preps', 'tea syrup', 1], certain: true, hidden: true }], vegan: false, vegetarian: true, diet: [],
     assumed: [{ key: 'ice/kind', value: 'cubes', unit: '', low: null, high: null, grade: 'trade', source: 'common-practice', where: { path: ['build', 4] }, say: 'over 200 g cubes at -5 °C' }],
     findings: [
       { code: 'prep-unused', severity: 'note', where: { path: ['preps', 'x'], line: 3, column: 1 }, message: 'Nothing takes from it.', sources: [] },
@@ -65,7 +65,7 @@ describe('a reading on a terminal', () => {
   });
   it('says yield and readiness of a prep, what was assumed and its replacement, allergens, drinks and cautions', () => {
     const text = shown(reading()).replace(/\s+/g, ' ');
-    for (const part of ['Tea syrup (syrup) gives 240 ± 10 mL, ready after 16 h 5 min', 'ice/kind: cubes - to say otherwise, write: over 200 g cubes at -5 °C', 'milk (not in the name)', 'US 1.4 · UK 2.4 · AU 1.9', 'vegetarian, not vegan', 'local food and alcohol law']) expect(text).toContain(part);
+    for (const part of ['Tea syrup (syrup) gives 240 ± 10 mL, ready after 16 h 5 min', 'ice/kind: cubes - to say otherwise, write: over 200 g cubes at -5 °C', 'milk, not in the name, from preps / tea syrup / 1', 'US 1.4 · UK 2.4 · AU 1.9', 'vegetarian, not vegan', 'local food and alcohol law']) expect(text).toContain(part);
   });
   it('a figure that is not known is named as such, never shown as zero', () => {
     expect(shown(reading())).toMatch(/not known: [^]*sugar/);

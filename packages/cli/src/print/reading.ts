@@ -1,7 +1,7 @@
 import { terminalGlass } from '@washline/drawing';
 import type { Figure, Figures, PrepReading, Stage } from '@washline/engine';
 import { plainWithin } from '../plain.ts';
-import type { Reading } from '../reader.ts';
+import type { LineAt, Reading } from '../reader.ts';
 import { say } from '../sentences.ts';
 import type { World } from '../world.ts';
 import { printFindings } from './findings.ts';
@@ -12,12 +12,12 @@ import { printAssumed, printPeople, printWhy } from './rest.ts';
 import { fit, WIDTH, wrap } from './text.ts';
 
 /** A reading for a terminal of 80 columns: glass and figures, stages, preps, findings, what was assumed, for whom. */
-export function printReading(world: World, found: Reading, color: boolean): void {
+export function printReading(world: World, found: Reading, color: boolean, lineAt?: LineAt): void {
   const reading = plainWithin(found);
   const ink = inkFor(world, color);
   const lines = [
     ...title(reading, ink), ...glassAndFigures(reading, ink), ...stages(reading.stages, ink), ...preps(reading.preps, ink), ...printFindings(reading, ink),
-    ...printAssumed(reading.assumed, ink), ...printWhy(reading.why, ink), ...printPeople(reading, ink),
+    ...printAssumed(reading.assumed, ink), ...printWhy(reading.why, ink), ...printPeople(reading, ink, lineAt),
   ];
   world.stdout.write(`${lines.map((line) => line.trimEnd()).join('\n')}\n\n`);
 }
@@ -42,7 +42,7 @@ function glassAndFigures(reading: Reading, ink: Ink): string[] {
   const rows = Array.from({ length: half }, (_, at) => `${fit(figures[at] ?? '', WIDTH / 2)}${figures[at + half] ?? ''}`);
   const absent = missing.length > 0 ? wrap(say('read.absent', { names: missing.map((name) => say(`figure.${name}`)).join(', ') }), '', '') : [];
   if (!reading.glass) return [...rows, ...absent];
-  const drawn = terminalGlass({ ...reading, diet: [], findings: [], accepted: [] }, { width: WIDTH, height: 14 });
+  const drawn = terminalGlass({ ...reading, findings: [], accepted: [] }, { width: WIDTH, height: 14 });
   return [...drawn, ...wrap(say('read.glass', { glass: reading.glass.name, brim: number(Math.round(reading.glass.brim_mL)) }), '', '').map(ink.dim), '', ...rows, ...absent];
 }
 
@@ -53,7 +53,10 @@ function cell(figures: Figures, name: string, unit: string): string {
 
 function stages(list: readonly Stage[], ink: Ink): string[] {
   if (list.length === 0) return [];
-  const rows = list.map(({ step, figures }) => fit(step, 32) + ' ' + [cell(figures, 'strength', '%'), cell(figures, 'temperature', '°C'), cell(figures, 'volume', 'mL')].map((text) => fit(text, 15)).join(''));
+  const rows = list.flatMap(({ step, figures }) => {
+    const [first = '', ...rest] = wrap(step, '', '  ', 32);
+    return [`${fit(first, 33)}${[cell(figures, 'strength', '%'), cell(figures, 'temperature', '°C'), cell(figures, 'volume', 'mL')].map((text) => fit(text, 15)).join('')}`, ...rest];
+  });
   return [...heading('stages', ink), ...rows];
 }
 

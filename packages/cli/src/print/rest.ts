@@ -1,5 +1,5 @@
-import type { Assumed, Why } from '@washline/engine';
-import type { Reading } from '../reader.ts';
+import type { Assumed, Path, Why } from '@washline/engine';
+import type { LineAt, Reading } from '../reader.ts';
 import { say } from '../sentences.ts';
 import { heading } from './heading.ts';
 import type { Ink } from './ink.ts';
@@ -26,16 +26,23 @@ export function printWhy(why: Why | undefined, ink: Ink): string[] {
   return [...heading('why', ink), ...wrap(say('read.why', { figure: why.figure, method: why.method, sources: why.sources.join(', ') }), '  ', '  '), ...inputs];
 }
 
-/** For whom it is: standard drinks, allergens, diet, and what to mind. */
-export function printPeople(reading: Reading, ink: Ink): string[] {
+/** For whom it is: standard drinks, allergens and diet with the lines they come from, and what to mind. */
+export function printPeople(reading: Reading, ink: Ink, lineAt: LineAt = () => undefined): string[] {
   const drinks = Object.entries(reading.standard_drinks).map(([country, count]) => `${country} ${count.toFixed(1)}`).join(' · ');
-  const allergens = reading.allergens.map(({ group, certain, hidden }) => say(`allergen.${certain ? 'certain' : 'possible'}${hidden ? '.hidden' : ''}`, { group }));
-  const diet = reading.vegan ? 'vegan' : reading.vegetarian ? 'vegetarian' : 'neither';
+  const from = (path: Path): string => { const line = lineAt(path); return line ? say('read.from', { line: line.line, text: line.text }) : path.join(' / '); };
+  const allergens = reading.allergens.map(({ group, certain, hidden, from: path }) => say(`allergen.${certain ? 'certain' : 'possible'}${hidden ? '.hidden' : ''}`, { group, from: from(path) }));
   return [
     ...heading('people', ink),
     ...(drinks === '' ? [] : wrap(say('read.drinks', { drinks }), '  ', '  ')),
-    ...wrap(allergens.length === 0 ? say('read.allergens.none') : say('read.allergens', { list: allergens.join(', ') }), '  ', '  '),
-    ...wrap(say(`diet.${diet}`), '  ', '  '),
+    ...(allergens.length === 0 ? wrap(say('read.allergens.none'), '  ', '  ') : [...wrap(say('read.allergens'), '  ', '  '), ...allergens.flatMap((text) => wrap(text, '    ', '      '))]),
+    ...dietOf(reading, from),
     ...wrap(say('read.cautions'), '  ', '  ').map(ink.dim),
   ];
+}
+
+/** Vegan, vegetarian or neither, and the lines that keep it from being so. */
+function dietOf(reading: Reading, from: (path: Path) => string): string[] {
+  const diet = reading.vegan ? 'vegan' : reading.vegetarian ? 'vegetarian' : reading.diet.some((row) => row.vegetarian === 'no') ? 'neither' : 'unknown';
+  const reasons = reading.diet.map((row) => say(row.vegan === 'check' ? 'diet.check' : row.vegetarian === 'no' ? 'diet.no' : 'diet.animal', { from: from(row.path) }));
+  return [...wrap(say(`diet.${diet}`), '  ', '  '), ...reasons.flatMap((text) => wrap(text, '    ', '      '))];
 }
