@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { at, BLOCK, composition, CONSTITUENTS, form, volumeAt20, type Ingredient } from '@washline/engine';
+import { at, BLOCK, composition, form, volumeAt20, type Constituent, type Ingredient } from '@washline/engine';
 import { tables } from './index.ts';
 
 const rows = tables.ids.map((id) => tables.ingredient(id)).filter((row): row is Ingredient => row !== undefined);
@@ -8,7 +8,7 @@ const row = (id: string): Ingredient => {
   if (!found) throw new Error(`no ingredient ${id}`);
   return found;
 };
-const grams = (id: string, part: (typeof CONSTITUENTS)[number]) => composition(row(id)).grams[at[part]] ?? NaN;
+const grams = (id: string, part: Constituent) => composition(row(id)).grams[at[part]] ?? NaN;
 
 describe('every ingredient', () => {
   test('there are 650 of them', () => expect(rows.length).toBe(650));
