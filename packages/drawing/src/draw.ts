@@ -1,4 +1,5 @@
-import type { Document, Reading } from '@washline/engine';
+import type { Document } from '@washline/engine';
+import type { Reading } from './reading.ts';
 import { drawBeside } from './figures/beside.ts';
 import { drawChief, drawWashline } from './figures/chief.ts';
 import { drawDimensions } from './figures/dimensions.ts';

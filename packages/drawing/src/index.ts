@@ -1,5 +1,6 @@
 export * from './shapes.ts';
 export { draw, type DrawOptions, type Said } from './draw.ts';
+export type { Reading as Drawable } from './reading.ts';
 export { terminalGlass } from './terminal.ts';
 export { letterOf, sectionsOf } from './prep/flow.ts';
 export { figureShown, shown, spreadShown, decimalsFor, unitShown } from './pen/numbers.ts';

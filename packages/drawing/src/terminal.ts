@@ -1,4 +1,4 @@
-import type { Reading } from '@washline/engine';
+import type { Reading } from './reading.ts';
 import { brimHeight, radiusAt } from './glass/profile.ts';
 import { shown, unitShown, decimalsFor } from './pen/numbers.ts';
 

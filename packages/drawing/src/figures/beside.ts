@@ -1,4 +1,5 @@
-import type { Figure, Grade, Reading } from '@washline/engine';
+import type { Figure, Grade } from '@washline/engine';
+import type { Reading } from '../reading.ts';
 import type { Frame } from '../frame.ts';
 import { isLoose } from '../glass/ice.ts';
 import { iceWords } from '../glass/ice-words.ts';

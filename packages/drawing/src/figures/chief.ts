@@ -1,4 +1,5 @@
-import type { Figure, GlassReading, Reading } from '@washline/engine';
+import type { Figure, GlassReading } from '@washline/engine';
+import type { Reading } from '../reading.ts';
 import type { Frame } from '../frame.ts';
 import { smooth } from '../glass/profile.ts';
 import { SIZE, run, textWidth } from '../pen/lettering.ts';

@@ -1,4 +1,4 @@
-import type { Reading } from '@washline/engine';
+import type { Reading } from '../reading.ts';
 import type { Said } from '../draw.ts';
 import type { Frame } from '../frame.ts';
 import { SIZE, cut, run } from '../pen/lettering.ts';

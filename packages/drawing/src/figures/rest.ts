@@ -1,4 +1,4 @@
-import type { Reading } from '@washline/engine';
+import type { Reading } from '../reading.ts';
 import type { Frame } from '../frame.ts';
 import { SIZE, run, textWidth } from '../pen/lettering.ts';
 import { figureShown } from '../pen/numbers.ts';

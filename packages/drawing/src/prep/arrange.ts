@@ -1,4 +1,4 @@
-import type { Reading } from '@washline/engine';
+import type { Reading } from '../reading.ts';
 import type { Frame } from '../frame.ts';
 import { overlap, type Box } from '../pen/pad.ts';
 import { SIZE, cut, textWidth } from '../pen/lettering.ts';

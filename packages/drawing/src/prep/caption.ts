@@ -2,7 +2,7 @@ import { SIZE, cut, run, runsWidth } from '../pen/lettering.ts';
 import { decimalsFor, figureShown, shown, spreadShown } from '../pen/numbers.ts';
 import type { Run } from '../shapes.ts';
 import type { FlowBuild, FlowPrep, Flow } from './flow.ts';
-import type { Reading } from '@washline/engine';
+import type { Reading } from '../reading.ts';
 
 /** What stands beside a vessel: letter and name, then a few short lines. A line with a giver shows its letter in a circle. */
 export interface Caption { readonly letter: string; readonly name: readonly Run[]; readonly lines: readonly CaptionLine[]; readonly width: number; readonly height: number }

@@ -1,4 +1,5 @@
-import type { Action, Amount, Document, Measure, PrepReading, Reading, Section } from '@washline/engine';
+import type { Action, Amount, Document, Measure, PrepReading, Section } from '@washline/engine';
+import type { Reading } from '../reading.ts';
 import { words } from '../words.ts';
 
 /** What is poured from where into what, as the sheet has it. */

@@ -1,4 +1,4 @@
-import type { Reading } from '@washline/engine';
+import type { Reading } from '../reading.ts';
 import type { Frame } from '../frame.ts';
 import { drawBlock } from '../glass/ice.ts';
 import { SIZE, run, textWidth } from '../pen/lettering.ts';

@@ -1,0 +1,30 @@
+import { EMPTY, type History } from './history.ts';
+
+const DRAFT = 'washline/draft', SHEET = 'washline/sheet';
+export interface Draft { readonly text: string; readonly history: History }
+
+/** What this device keeps; a device that keeps nothing (private window, storage full) is no fault. */
+export function keptDraft(): Draft | null {
+  try {
+    const raw = localStorage.getItem(DRAFT);
+    if (raw === null) return null;
+    const kept = JSON.parse(raw) as Partial<Draft>;
+    if (typeof kept.text !== 'string') return null;
+    const { undo, redo } = kept.history ?? EMPTY;
+    return { text: kept.text, history: Array.isArray(undo) && Array.isArray(redo) ? { undo, redo } : EMPTY };
+  } catch { return null; }
+}
+
+export function keepDraft(draft: Draft | null): void {
+  try {
+    if (draft === null) localStorage.removeItem(DRAFT); else localStorage.setItem(DRAFT, JSON.stringify(draft));
+  } catch { /* the text stays in the page */ }
+}
+
+export type Sheet = 'light' | 'dark';
+export function keptSheet(): Sheet | null {
+  try { const kept = localStorage.getItem(SHEET); return kept === 'dark' || kept === 'light' ? kept : null; } catch { return null; }
+}
+export function keepSheet(sheet: Sheet): void {
+  try { localStorage.setItem(SHEET, sheet); } catch { /* holds until the page is left */ }
+}

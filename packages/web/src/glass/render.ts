@@ -1,0 +1,129 @@
+import type { Drawing, Fill, Part, Shape } from '@washline/drawing';
+
+const SVG = 'http://www.w3.org/2000/svg';
+interface Kept { readonly node: SVGElement; readonly hatch: SVGElement | null; said: string }
+
+/**
+ * Keeps an SVG equal to a drawing: one element per shape and part, found again by id, touched only where it changed. Styles are
+ * presentation attributes, which a strict content security policy allows.
+ */
+export function makeRenderer(svg: SVGSVGElement): (drawing: Drawing) => void {
+  const parts = new Map<string, Kept>(), shapes = new Map<string, Kept>();
+  return (drawing) => {
+    set(svg, 'viewBox', `0 0 ${round(drawing.width)} ${round(drawing.height)}`);
+    const live = new Set<string>();
+    const order = new Map<string, SVGElement | null>();
+    for (const part of drawing.parts) {
+      const parent = part.within === null ? svg : parts.get(part.within)?.node ?? svg;
+      let kept = parts.get(part.id);
+      if (kept === undefined) { kept = { node: document.createElementNS(SVG, 'g'), hatch: null, said: '' }; parts.set(part.id, kept); }
+      place(kept.node, parent, order.get(part.within ?? '') ?? null);
+      order.set(part.within ?? '', kept.node);
+      dress(kept, part);
+      live.add(part.id);
+    }
+    const drawn = new Set<string>(), last = new Map<string, SVGElement>();
+    for (const shape of drawing.shapes) {
+      const parent = parts.get(shape.part)?.node ?? svg;
+      let kept = shapes.get(shape.id);
+      if (kept !== undefined && kept.node.localName !== elementOf(shape)) { kept.node.remove(); kept.hatch?.remove(); kept = undefined; }
+      if (kept === undefined) {
+        kept = { node: document.createElementNS(SVG, elementOf(shape)), hatch: shape.kind === 'path' || shape.kind === 'circle' ? document.createElementNS(SVG, elementOf(shape)) : null, said: '' };
+        shapes.set(shape.id, kept);
+      }
+      const hatch = (shape.kind === 'path' || shape.kind === 'circle') && shape.hatch !== undefined ? kept.hatch : null;
+      place(kept.node, parent, last.get(shape.part) ?? null);
+      last.set(shape.part, kept.node);
+      if (hatch !== null) { place(hatch, parent, kept.node); last.set(shape.part, hatch); } else kept.hatch?.remove();
+      const said = JSON.stringify(shape);
+      if (said !== kept.said) { ink(kept.node, hatch, shape); kept.said = said; }
+      drawn.add(shape.id);
+    }
+    for (const [id, kept] of shapes) if (!drawn.has(id)) { kept.node.remove(); kept.hatch?.remove(); shapes.delete(id); }
+    for (const [id, kept] of parts) if (!live.has(id)) { kept.node.remove(); parts.delete(id); }
+  };
+}
+
+function place(node: Element, parent: Element, after: Element | null): void {
+  if (node.parentNode === parent && node.previousElementSibling === after) return;
+  // A child part follows the shapes of its own parent.
+  if (after !== null && after.parentNode === parent) after.after(node);
+  else if (after === null && parent.localName === 'svg') { const defs = parent.querySelector(':scope > defs'); if (defs === null) parent.prepend(node); else if (node.previousElementSibling !== defs) defs.after(node); }
+  else parent.prepend(node);
+}
+
+function elementOf(shape: Shape): 'path' | 'circle' | 'text' | 'rect' { return shape.kind === 'target' ? 'rect' : shape.kind; }
+
+function dress(kept: Kept, part: Part): void {
+  const said = JSON.stringify(part);
+  if (said === kept.said) return;
+  kept.said = said;
+  const g = kept.node;
+  for (const name of g.getAttributeNames()) if (name !== 'aria-expanded') g.removeAttribute(name);
+  g.setAttribute('class', `part-${part.role}`);
+  g.setAttribute('data-part', part.id);
+  if (part.reading !== undefined) g.setAttribute('data-reading', part.reading);
+  if (part.figure !== undefined) {
+    const f = part.figure;
+    for (const [key, value] of [['data-figure', f.name], ['data-value', f.value], ['data-unit', f.unit], ['data-low', f.low], ['data-high', f.high]] as const) g.setAttribute(key, String(value));
+    g.setAttribute('data-of', f.reading);
+    g.setAttribute('role', 'button');
+    g.setAttribute('tabindex', '0');
+    g.setAttribute('aria-haspopup', 'dialog');
+    g.setAttribute('aria-label', part.name ?? f.name);
+  } else if (part.role === 'glass') {
+    g.setAttribute('data-drawing', 'glass');
+    g.setAttribute('role', 'group');
+    g.setAttribute('tabindex', '-1');
+    g.setAttribute('id', 'glass');
+    g.setAttribute('aria-label', part.name ?? '');
+  } else if (part.role === 'reading' || part.role === 'figure') { /* its texts speak */
+  } else if (part.role === 'vessel') {
+    g.setAttribute('role', 'group');
+    g.setAttribute('aria-label', part.name ?? '');
+  } else if (part.name !== undefined) {
+    g.setAttribute('role', 'img');
+    g.setAttribute('aria-label', part.name);
+  } else if (part.role !== 'fall') g.setAttribute('aria-hidden', 'true');
+  if (part.layer !== undefined) g.setAttribute('data-layer', part.layer);
+  if (part.washline_mm !== undefined) g.setAttribute('data-washline', String(part.washline_mm));
+}
+
+function ink(node: SVGElement, hatch: SVGElement | null, shape: Shape): void {
+  switch (shape.kind) {
+    case 'target':
+      node.setAttribute('class', 'target');
+      for (const key of ['x', 'y', 'width', 'height'] as const) set(node, key, round(shape[key]));
+      return;
+    case 'text':
+      set(node, 'x', round(shape.x)); set(node, 'y', round(shape.y)); set(node, 'text-anchor', shape.anchor);
+      node.replaceChildren(...shape.runs.map((run) => {
+        const span = document.createElementNS(SVG, 'tspan');
+        span.textContent = run.text;
+        set(span, 'font-size', round(run.size)); set(span, 'font-weight', String(run.weight)); set(span, 'fill', colour(run.tone));
+        if (run.gap !== undefined) set(span, 'dx', round(run.gap));
+        return span;
+      }));
+      return;
+    case 'path': case 'circle':
+      for (const one of hatch === null ? [node] : [node, hatch]) {
+        if (shape.kind === 'path') set(one, 'd', shape.d); else { set(one, 'cx', round(shape.x)); set(one, 'cy', round(shape.y)); set(one, 'r', round(shape.r)); }
+      }
+      set(node, 'fill', colour(shape.fill));
+      set(node, 'data-pen', shape.pen);
+      stroke(hatch ?? node, shape);
+      if (hatch !== null) { set(hatch, 'fill', `url(#h-${shape.hatch ?? ''})`); node.removeAttribute('stroke'); }
+  }
+}
+
+function stroke(node: SVGElement, line: { readonly stroke?: Fill | undefined; readonly width?: number | undefined; readonly dash?: readonly number[] | undefined; readonly round?: boolean | undefined }): void {
+  if (line.stroke === undefined) { node.removeAttribute('stroke'); return; }
+  set(node, 'stroke', colour(line.stroke));
+  set(node, 'stroke-width', round(line.width ?? 0));
+  if (line.dash === undefined) node.removeAttribute('stroke-dasharray'); else set(node, 'stroke-dasharray', line.dash.map(round).join(' '));
+  if (line.round === true) { set(node, 'stroke-linecap', 'round'); set(node, 'stroke-linejoin', 'round'); } else { node.removeAttribute('stroke-linecap'); node.removeAttribute('stroke-linejoin'); }
+}
+
+export function colour(fill: Fill | undefined): string { return fill === undefined ? 'none' : fill.startsWith('#') ? fill : `var(--${fill})`; }
+function set(node: Element, name: string, value: string): void { if (node.getAttribute(name) !== value) node.setAttribute(name, value); }
+function round(n: number): string { return String(Math.round(n * 1000) / 1000); }

@@ -1,0 +1,11 @@
+import { render } from 'solid-js/web';
+import './style/tokens.css';
+import './style/page.css';
+import { Page } from './Page.tsx';
+
+render(() => <Page />, document.body);
+
+// Over plain http a browser keeps nothing for offline use.
+if (isSecureContext && 'serviceWorker' in navigator && import.meta.env.PROD) {
+  void import('virtual:pwa-register').then(({ registerSW }) => { registerSW({ immediate: true }); });
+}

@@ -1,0 +1,77 @@
+import type { Splice } from '@washline/engine';
+import { createEffect, createSignal, For, Show, type Accessor } from 'solid-js';
+import type { State } from '../state.ts';
+import type { Row } from './rows.ts';
+import { firstSentence } from './sentences.ts';
+
+/** One thing found: at a line, or of the whole drink (null). */
+export interface Entry {
+  readonly key: string; readonly code: string; readonly severity: 'stop' | 'warn' | 'note' | 'problem';
+  readonly message: string; readonly line: number | null;
+  /** where the remedy would write, from 1; null where it writes elsewhere */
+  readonly column: number | null;
+  readonly odds: number | null;
+  readonly fix: { readonly say: string; readonly splices: readonly Splice[] } | null;
+}
+
+/** Findings at their lines. Where two would meet, the later one moves down. */
+export function Margin(props: { readonly entries: Accessor<readonly Entry[]>; readonly mirror: () => HTMLElement; readonly rows: Accessor<readonly Row[]>; readonly width: Accessor<number>; readonly state: State }) {
+  let list!: HTMLOListElement;
+  createEffect(() => {
+    const entries = props.entries();
+    props.width(); props.rows();
+    queueMicrotask(() => settle(list, props.mirror(), entries));
+  });
+  return (
+    <ol class="margin" ref={list} id="findings" aria-label="Findings" tabindex="-1">
+      <For each={props.entries()}>{(entry) => <Found entry={entry} state={props.state} line={entry.line === null ? '' : props.rows()[entry.line - 1]?.text ?? ''} onOpen={() => settle(list, props.mirror(), props.entries())} />}</For>
+    </ol>
+  );
+}
+
+function settle(list: HTMLElement, mirror: HTMLElement, entries: readonly Entry[]): void {
+  let free = 4;
+  const items = [...list.children] as HTMLElement[];
+  const wide = getComputedStyle(list).position === 'absolute';
+  // Read everything, then write everything: one layout.
+  const tops = entries.map((e) => (e.line === null ? 4 : (mirror.children[e.line - 1] as HTMLElement | undefined)?.offsetTop ?? 4)), heights = items.map((i) => i.offsetHeight);
+  for (const [i, item] of items.entries()) {
+    const top = Math.max(free, (tops[i] ?? 4) + 2);
+    item.style.top = wide ? `${top}px` : '';
+    free = top + (heights[i] ?? 0) + 8;
+  }
+}
+
+function Found(props: { readonly entry: Entry; readonly state: State; readonly line: string; readonly onOpen: () => void }) {
+  const [open, setOpen] = createSignal(false);
+  const said = (): { head: string; rest: string } => firstSentence(props.entry.message);
+  const long = (): boolean => said().rest.length > 88;
+  const apply = (): void => { const { fix } = props.entry; if (fix !== null) props.state.apply(fix.splices); };
+  return (
+    <li class={`finding ${props.entry.severity}`} data-finding={props.entry.severity === 'problem' ? undefined : props.entry.code} data-problem={props.entry.severity === 'problem' ? props.entry.code : undefined}>
+      <Show when={props.line !== ''}><span class="at">{props.line}</span></Show>
+      <Mark severity={props.entry.severity} />
+      <span class="head"><span class="aside">{WORD[props.entry.severity]}: </span>{said().head}</span>
+      <Show when={said().rest !== ''}><p classList={{ cut: long() && !open() }}>{said().rest}</p></Show>
+      <Show when={long()}><button type="button" class="more" aria-expanded={open()} onClick={() => { setOpen(!open()); queueMicrotask(props.onOpen); }}>{open() ? 'less' : 'more'}</button></Show>
+      <Show when={props.entry.fix}>{(fix) => (
+        <button type="button" class="fix" data-remedy={props.entry.code} onClick={apply}>
+          <svg width="9" height="6" aria-hidden="true"><path d="M0.5 5.5 4.5 0.5 8.5 5.5" fill="none" stroke="currentColor" stroke-width="1.5" stroke-linecap="round" /></svg>{fix().say}
+        </button>
+      )}</Show>
+    </li>
+  );
+}
+
+const WORD = { stop: 'stop', warn: 'warning', note: 'note', problem: 'problem' } as const;
+
+/** A solid upright block, an open triangle, a dot on a leader: told apart without colour. */
+function Mark(props: { readonly severity: Entry['severity'] }) {
+  return (
+    <svg class="mark" aria-hidden="true">
+      <Show when={props.severity === 'stop' || props.severity === 'problem'}><rect x="3" y="-2" width="5.5" height="18" fill="var(--signal)" /></Show>
+      <Show when={props.severity === 'warn'}><path d="M6 2 10.8 11.5H1.2Z" fill="none" stroke="var(--signal)" stroke-width="1.5" stroke-linejoin="round" /></Show>
+      <Show when={props.severity === 'note'}><path d="M0 7H10" stroke="var(--ink2)" stroke-width=".8" /><circle cx="11" cy="7" r="2.4" fill="var(--ink)" /></Show>
+    </svg>
+  );
+}

@@ -1,0 +1,102 @@
+import { createEffect, createMemo, createSignal, For, Index, Show, onMount, type Accessor } from 'solid-js';
+import type { State } from '../state.ts';
+import { Margin, type Entry } from './Margin.tsx';
+import { rowsOf, type Row } from './rows.ts';
+
+/** The spec as a ruled sheet: one text area, its mirror that sets headings and marks, and a margin with what was found at each line. */
+export function Sheet(props: { readonly state: State; readonly entries: Accessor<readonly Entry[]> }) {
+  let editor!: HTMLTextAreaElement, mirror!: HTMLDivElement;
+  const { state } = props;
+  const [line, setLine] = createSignal<number | null>(null);
+  const [width, setWidth] = createSignal(0);
+  const rows = createMemo(() => rowsOf(state.text(), state.now().document, state.now().reading.variant));
+  const marks = createMemo(() => {
+    const at = new Map<number, 'stop' | 'warn'>();
+    for (const e of props.entries()) if (e.line !== null && e.severity !== 'note' && at.get(e.line) !== 'stop') at.set(e.line, e.severity === 'warn' ? 'warn' : 'stop');
+    return at;
+  });
+  const whereCaret = (): void => { setLine(document.activeElement === editor ? editor.value.slice(0, editor.selectionStart).split('\n').length : null); };
+
+  onMount(() => {
+    new ResizeObserver(() => setWidth(mirror.clientWidth)).observe(mirror);
+    document.addEventListener('selectionchange', whereCaret);
+  });
+  // The text area follows changes made elsewhere, and keeps its selection.
+  createEffect(() => {
+    const text = state.text();
+    if (editor.value === text) return;
+    const { selectionStart, selectionEnd } = editor;
+    editor.value = text;
+    editor.setSelectionRange(selectionStart, selectionEnd);
+  });
+  createEffect(() => {
+    const at = state.caret();
+    if (at === null) return;
+    queueMicrotask(() => { editor.setSelectionRange(at, at); whereCaret(); });
+  });
+  const key = (e: KeyboardEvent): void => {
+    const command = e.ctrlKey || e.metaKey;
+    if (!command || e.altKey) return;
+    const z = e.key.toLowerCase() === 'z';
+    if (z && !e.shiftKey) { e.preventDefault(); state.undo(); }
+    else if ((z && e.shiftKey) || e.key.toLowerCase() === 'y') { e.preventDefault(); state.redo(); }
+  };
+  const before = (e: InputEvent): void => {
+    if (e.inputType === 'historyUndo') { e.preventDefault(); state.undo(); }
+    if (e.inputType === 'historyRedo') { e.preventDefault(); state.redo(); }
+  };
+  return (
+    <div class="scroll" classList={{ 'editing-name': line() !== null && rows()[(line() ?? 1) - 1]?.kind === 'name' }}>
+      <Margin entries={props.entries} mirror={() => mirror} rows={rows} width={width} state={state} />
+      <div class="rows">
+        <div class="mirror" ref={mirror} aria-hidden="true">
+          <Index each={rows()}>{(row, i) => (
+            <div class={`row ${row().kind} ${marks().get(i + 1) ?? ''}`} classList={{ here: line() === i + 1 && row().kind !== 'blank' && row().kind !== 'name' }}><Set row={row()} /><Carets entries={props.entries().filter((e) => e.line === i + 1 && e.column !== null)} text={row().text} /></div>
+          )}</Index>
+        </div>
+        <textarea
+          class="editor" ref={editor} data-editor id="spec" aria-label="The spec" aria-describedby="spec-how" spellcheck={false} autocapitalize="off" autocomplete="off" wrap="soft"
+          onInput={(e) => { state.type(e.currentTarget.value); whereCaret(); }} onKeyDown={key} onBeforeInput={before} onFocus={whereCaret} onBlur={whereCaret}
+        />
+      </div>
+      <p class="aside" id="spec-how">One line is one thing done. What is found at a line stands in the list of findings.</p>
+    </div>
+  );
+}
+
+function Set(props: { readonly row: Row }) {
+  const key = (): number => props.row.text.indexOf(':') + 1;
+  const from = (): number => Math.max(0, props.row.text.indexOf(props.row.strong));
+  return (
+    <Show when={props.row.kind === 'heading' || props.row.kind === 'key'} fallback={props.row.text === '' ? '\u200B' : props.row.text}>
+      <Show when={props.row.kind === 'heading'} fallback={<><i>{props.row.text.slice(0, key())}</i>{props.row.text.slice(key())}</>}>
+        {props.row.text.slice(0, from())}<b>{props.row.strong}</b>{props.row.text.slice(from() + props.row.strong.length)}
+        <Show when={props.row.letter !== ''}><span class="letter">{props.row.letter}</span></Show>
+      </Show>
+    </Show>
+  );
+}
+
+/** The proof-reader's caret under the place where a remedy would write. */
+function Carets(props: { readonly entries: readonly Entry[]; readonly text: string }) {
+  return (
+    <For each={props.entries.slice(0, 1)}>{(entry) => (
+      <span class="caret" ref={(node) => { queueMicrotask(() => placeCaret(node, entry.column ?? 1)); }}><svg width="9" height="6" aria-hidden="true"><path d="M0.5 5.5 4.5 0.5 8.5 5.5" fill="none" stroke="currentColor" stroke-width="1.4" stroke-linecap="round" /></svg></span>
+    )}</For>
+  );
+}
+
+function placeCaret(node: HTMLElement, column: number): void {
+  const row = node.parentElement;
+  if (row === null) return;
+  const range = document.createRange();
+  let left = column - 1;
+  const walk = document.createTreeWalker(row, NodeFilter.SHOW_TEXT);
+  for (let text = walk.nextNode(); text !== null; text = walk.nextNode()) {
+    const length = text.textContent?.length ?? 0;
+    if (left <= length) { range.setStart(text, left); range.collapse(true); break; }
+    left -= length;
+  }
+  const at = range.getBoundingClientRect(), own = row.getBoundingClientRect();
+  if (at.height > 0) { node.style.left = `${at.left - own.left - 4}px`; node.style.bottom = 'auto'; node.style.top = `${at.bottom - own.top - 3}px`; }
+}
