@@ -67,17 +67,19 @@ function slopeIce(f: number): number {
   return sum;
 }
 
-/** Lowest freezing point that is given, °C. */
-const LOWEST_C = -120;
+/** Lowest freezing point that is given, °C: the activity of ice turns back below -100. */
+const LOWEST_C = -80;
+const DRIEST = logIce(-LOWEST_C);
 
 function depression(log10aw: number): number {
   if (log10aw >= 0) return 0;
+  if (log10aw <= DRIEST) return -LOWEST_C;
   let f = log10aw / C[0]!;
   if (f > -LOWEST_C) f = -LOWEST_C;
   for (let i = 0; i < 30; i++) {
     const step = (logIce(f) - log10aw) / slopeIce(f);
     f -= step;
-    if (f > -LOWEST_C) return -LOWEST_C;
+    if (f > -LOWEST_C) f = -LOWEST_C;
     if (Math.abs(step) < 1e-10) break;
   }
   return f;
@@ -86,7 +88,7 @@ function depression(log10aw: number): number {
 /**
  * At what temperature does ice begin to form in this mixture?
  * @param block grams by constituent from `offset`
- * @returns °C, 0 for pure water; -120 where there is no water or less than freezes above that. Within 0.4 K for ethanol up to 60 % by
+ * @returns °C, 0 for pure water; -80 where there is no water or less than freezes above that. Within 0.4 K for ethanol up to 60 % by
  * mass of the water phase, 0.1 K for sugars up to their fits; beyond a fit its last activity coefficient is kept
  * @source clegg-aw eq. 1; ross1975 eq. 3; crc-solutions fits
  */
@@ -98,14 +100,14 @@ export function freezingPoint(block: Float64Array, offset: number): number {
 /**
  * How much of the water is ice when the mixture has come to rest at this temperature, everything else staying in the liquid?
  * @param block grams by constituent from `offset`, all water still liquid in it
- * @param celsius -60..0 °C
+ * @param celsius -80..0 °C, held at -80
  * @returns g of ice, 0 at and above the freezing point; less than 1e-9 of the water off
  * @source ross1975 eq. 3; clegg-aw eq. 1, solved for the water left
  */
 export function iceAt(block: Float64Array, offset: number, celsius: number): number {
   const all = block[offset + WATER]!;
   if (!(all > 0) || celsius >= 0) return 0;
-  const target = logIce(-celsius) * LN10;
+  const target = logIce(celsius < LOWEST_C ? -LOWEST_C : -celsius) * LN10;
   let off = lnActivity(block, offset, all) - target;
   if (off <= 0) return 0;
   if (lnActivity(block, offset, all * 1e-9) === 0) return all;
