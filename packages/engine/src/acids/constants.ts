@@ -46,6 +46,17 @@ export function pK(acid: string, step: number, celsius: number): number {
   return found ? stepPk(found, celsius) : NaN;
 }
 
+/**
+ * pK of one step by its heat and heat capacity alone, also where a fit to measurements stands in `pK`. NaN for a step without them.
+ * acid, step, celsius as in `pK`.
+ * @source benezeth-1997 citric acid; goldberg-2002 the others
+ */
+export function pKByHeat(acid: string, step: number, celsius: number): number {
+  const steps: readonly Step[] | undefined = table.acids.find((row) => row.id === acid)?.steps;
+  const found = steps?.[step - 1];
+  return found?.dH === undefined ? NaN : pkFromEnthalpy(found.pK25, found.dH, found.dCp ?? 0, celsius);
+}
+
 function stepPk(step: Step, celsius: number): number {
   if (step.lnK) {
     const [a, b, c, d] = step.lnK as [number, number, number, number];
@@ -89,6 +100,16 @@ export function ethanolShift(pct: number): number {
   const [a, b] = table.ethanol.coef as [number, number];
   const phi = Math.min(Math.max(pct, 0), table.ethanol.limit_pct);
   return phi * (a + b * phi);
+}
+
+/**
+ * Most that ethanol raises a pK: that of benzoic acid, which shuns water; food acids move less. weight: % by weight, 0 to 65 (held at the ends), ± 0.013.
+ * @source benzoic-ethanol table 1, a cubic fitted here
+ */
+export function ethanolShiftBound(weight: number): number {
+  const [a, b, c] = table.benzoic.coef as [number, number, number];
+  const w = Math.min(Math.max(weight, 0), table.benzoic.to_pct);
+  return w * (a + w * (b + w * c));
 }
 
 /** Constants of all acids at one temperature and strength: what the solvers take. */

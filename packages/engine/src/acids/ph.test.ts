@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import { at } from '../matter/constituents.ts';
-import { ACIDS, constantsAt, MOLAR_MASS, pK, pkFromEnthalpy, pKw } from './constants.ts';
+import { ACIDS, constantsAt, ethanolShift, ethanolShiftBound, MOLAR_MASS, pK, pKByHeat, pkFromEnthalpy, pKw } from './constants.ts';
 import { chargeAt, daviesLog, pH, pHByHalving, pHInto, protonsReleased } from './ph.ts';
 
 const K25 = constantsAt(25);
@@ -79,6 +79,11 @@ describe('constants', () => {
   it('first pK of citric acid follows the fit to Bates and Pinching 1949: 3.128 at 25 °C, 3.2205 at 0', () => {
     expect(pK('citric', 1, 25)).toBeCloseTo(3.128, 2);
     expect(pK('citric', 1, 0)).toBeCloseTo(3.2205, 3);
+  });
+  it('citric acid at 0 °C by its heats is 3.227 (Benezeth 1997)', () => { expect(Math.abs(pKByHeat('citric', 1, 0) - 3.227)).toBeLessThan(0.004); expect(pKByHeat('lactic', 1, 0)).toBeNaN(); });
+  it('benzoic acid in 25.2 and 64.8 % ethanol by weight: 4.92 and 6.42, and more than the rule for food acids', () => {
+    expect(4.21 + ethanolShiftBound(25.2)).toBeCloseTo(4.918, 1); expect(4.21 + ethanolShiftBound(64.8)).toBeCloseTo(6.424, 1);
+    expect(ethanolShiftBound(32)).toBeGreaterThan(ethanolShift(40)); // 40 % vol
   });
   it('a step an acid does not have is not a number', () => { expect(pK('lactic', 2, 25)).toBeNaN(); });
   it('ethanol of 12 % vol raises lactic acid by 0.11 to 0.17 (Prenesti 2012 table 4)', () => {

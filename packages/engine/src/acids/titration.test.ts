@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ACIDS, MOLAR_MASS } from './constants.ts';
-import { acidToAdd, citricFromMonohydrate, equivalentMass, monohydrateFromCitric, sumAsCitric, titratableAcidity, titratableAcidityInto } from './titration.ts';
+import { acidToAdd, adjustDose, citricFromMonohydrate, equivalentMass, monohydrateFromCitric, sumAsCitric, titratableAcidity, titratableAcidityInto } from './titration.ts';
 import { phthalatePH } from './buffers.ts';
 
 const mol = (grams: readonly number[]) => Float64Array.from({ length: ACIDS }, (_, i) => (grams[i] ?? 0) / MOLAR_MASS[i]!);
@@ -47,5 +47,6 @@ describe('equivalents', () => {
     expect(acidToAdd(1, 0, 2)).toBeCloseTo(20, 9);
     expect(acidToAdd(1, 5, 4)).toBe(0);
   });
+  it('grapefruit to lime takes 27 and 13 g/L', () => { expect(adjustDose('grapefruit', 'lime')).toEqual([27, 13]); expect(adjustDose('lime', 'lime')).toBeUndefined(); });
   it('phthalate buffer is 4.005 at 25 °C (Hetzer 1977 gives 4.006)', () => { expect(phthalatePH(25)).toBeCloseTo(4.006, 3); });
 });

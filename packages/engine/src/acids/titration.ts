@@ -72,3 +72,12 @@ export function acidToAdd(litres: number, native: number, target: number): numbe
   return litres * Math.max(0, target - native) * 10;
 }
 
+
+/**
+ * Citric and malic acid in g per litre that the trade adds to a juice to make it as sour as another.
+ * from: `orange`, `pineapple`, `grapefruit`; to: `lemon`, `lime`. undefined for other pairs.
+ * @source acid-adjusting
+ */
+export function adjustDose(from: string, to: string): readonly [number, number] | undefined {
+  return (table.adjust as unknown as Readonly<Record<string, readonly [number, number]>>)[`${from} to ${to}`];
+}

@@ -4,4 +4,4 @@ export type { Curdling } from './curdle.ts';
 export { plantCriticalPH, plantVerdict } from './plant.ts';
 export type { PlantMilk } from './plant.ts';
 export { fatLiquid, fatNotMelted, fatNotSet, strengthAfterFat } from './fat.ts';
-export { clearingDose, curdMass, juiceShare, milkWashYield, through } from './yields.ts';
+export { clearingDose, curdMass, juiceShare, milkForPunch, milkWashYield, through, wholePieces } from './yields.ts';

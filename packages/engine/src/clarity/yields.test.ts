@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fatLiquid, fatNotMelted, fatNotSet, strengthAfterFat } from './fat.ts';
-import { clearingDose, curdMass, juiceShare, milkWashYield, through } from './yields.ts';
+import { clearingDose, curdMass, juiceShare, milkForPunch, milkWashYield, through, wholePieces } from './yields.ts';
 import { plantCriticalPH, plantVerdict } from './plant.ts';
 
 describe('yields', () => {
@@ -8,6 +8,7 @@ describe('yields', () => {
   it('10 kg milk drain to 1.74 to 2.32 kg ricotta (recipe, 1.5 to 2 lb a gallon)', () => { expect(curdMass(10, 0.174)).toBeCloseTo(1.74, 9); expect(curdMass(10, 0.232)).toBeCloseTo(2.32, 9); });
   it('100 mL of setting water leave 80 % juice (spin gel)', () => { expect(juiceShare(400, 100)).toBeCloseTo(0.8, 12); expect(juiceShare(0, 0)).toBe(0); });
   it('2 g agar per kg are 1.5 g for 750 g', () => { expect(clearingDose(750, 0.2)).toBeCloseTo(1.5, 12); });
+  it('17 limes of 30 mL give 500 mL; a fifth of a litre of milk clears 0.8 L', () => { expect(wholePieces(500, 30)).toBe(17); expect(wholePieces(60, 30)).toBe(2); expect(milkForPunch(800)).toBe(200); });
   it('share first, then what each cloth holds', () => { expect(through(300, 0.95, 2, 5)).toBeCloseTo(275, 9); expect(through(3, 0.9, 1, 5)).toBe(0); });
 });
 

@@ -30,3 +30,13 @@ export function clearingDose(juice_g: number, share: number): number {
 export function curdMass(milk_g: number, share: number): number {
   return milk_g * share;
 }
+
+/** Whole fruit (or packets) for an amount. amount, each: same unit, each above 0. @source none - definition */
+export function wholePieces(amount: number, each: number): number {
+  return Math.ceil(amount / each - 1e-9);
+}
+
+/** Milk in mL for a punch in mL at so many parts of punch to one of milk. @source common-practice 4 to 1, 3 to 1 for much colour */
+export function milkForPunch(punch_mL: number, parts = 4): number {
+  return punch_mL / parts;
+}

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
-import { brim, brimHeight, heightOf, heightOfRadius, radiusAt, volumeBelow, withBrim } from './profile.ts';
+import { brim, brimHeight, heightOf, heightOfRadius, radiusAt, TASTING_GLASS, volumeBelow, withBrim } from './profile.ts';
 import type { Profile } from './profile.ts';
 
 const rocks: Profile = [[0, 36], [88, 40]];
@@ -36,5 +36,6 @@ describe('profile', () => {
     expect(heightOfRadius(rocks, 60)).toBe(88);
   });
   it('takes a written brim by its radius', () => { expect(brim(withBrim(rocks, 300))).toBeCloseTo(300, 9); expect(brimHeight(withBrim(rocks, 300))).toBe(88); });
+  it('the tasting glass holds 215 ± 10 mL (ISO 3591)', () => { expect(Math.abs(brim(TASTING_GLASS) - 215)).toBeLessThan(10); });
   it('no profile holds nothing', () => { expect(brim([])).toBe(0); expect(heightOf([], 10)).toBe(0); expect(withBrim([], 10)).toEqual([]); });
 });

@@ -1,3 +1,5 @@
+import table from '../../../../data/physics/glass.json' with { type: 'json' };
+
 /** Inner radius by height, both in mm, from the floor up; the sections between are frusta, above the last the glass goes on as a cylinder. */
 export type Profile = readonly (readonly [number, number])[];
 
@@ -97,3 +99,6 @@ export function withBrim(profile: Profile, mL: number): Profile {
   const factor = Math.sqrt(mL / held);
   return profile.map(([h, r]) => [h, r * factor] as const);
 }
+
+/** A generic bowl of the dimensions of the standard tasting glass, 215 ± 10 mL. @source iso-3591 heights and diameters; the curve between composed here */
+export const TASTING_GLASS: Profile = table.iso_3591.profile as unknown as Profile;

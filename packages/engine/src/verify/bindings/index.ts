@@ -7,10 +7,17 @@ import { freezing } from './freezing.ts';
 import { thermal } from './thermal.ts';
 import { viscosity } from './viscosity.ts';
 import { measures } from './measures.ts';
+import { acids } from './acids.ts';
+import { gas } from './gas.ts';
+import { texture } from './texture.ts';
+import { clarity } from './clarity.ts';
+import { glass } from './glass.ts';
+import { keeping } from './keeping.ts';
 
 /** Group of published cases to the engine function that answers it: one table, put together from the domains. */
 export const BINDINGS: Bindings = {
   ...density, ...gauging, ...sugar, ...solutes, ...freezing, ...thermal, ...viscosity, ...measures,
+  ...acids, ...gas, ...texture, ...clarity, ...glass, ...keeping,
 };
 
 /** Domain of a group that is not bound, to say where it will be; first match counts. */
