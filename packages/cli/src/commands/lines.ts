@@ -10,8 +10,12 @@ export interface LinesFlags { readonly json: boolean; readonly color: boolean }
 export async function lines(world: World, flags: LinesFlags, file = '-'): Promise<number> {
   const input = await readInput(world, file);
   if ('problem' in input) return refuse(world, flags.json, input.problem);
-  const { lines: readLines } = await import('@washline/spec');
-  const rows = readLines(input.text);
+  const { lines: readLines, sayProblem } = await import('@washline/spec');
+  const rows = readLines(input.text).map((row) => {
+    if (row.problem === undefined) return row;
+    const { message } = sayProblem({ ...row.problem, path: null, line: 1, span: { from: 0, to: 0 } });
+    return { ...row, problem: { ...row.problem, message } };
+  });
   if (flags.json) { printJson(world, rows); return EXIT.done; }
   for (const row of rows) {
     const amount = row.low === null ? '' : `${number(row.low)}${row.high !== null && row.high !== row.low ? ` to ${number(row.high)}` : ''} ${row.unit ?? ''}`.trim();
@@ -19,7 +23,7 @@ export async function lines(world: World, flags: LinesFlags, file = '-'): Promis
     world.stdout.write(`${row.kind.padEnd(8)} ${plain(row.text)}\n`);
     const said = what.filter((part) => part !== null && part !== undefined && part !== '').join(' · ');
     if (said !== '') world.stdout.write(`         ${plain(said)}\n`);
-    if (row.problem !== undefined) world.stdout.write(`         ${plain(row.problem.message ?? row.problem.code)}\n`);
+    if (row.problem !== undefined) world.stdout.write(`         ${plain(row.problem.message ?? '')}\n`);
   }
   return EXIT.done;
 }

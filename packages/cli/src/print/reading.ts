@@ -42,7 +42,7 @@ function glassAndFigures(reading: Reading, ink: Ink): string[] {
   const rows = Array.from({ length: half }, (_, at) => `${fit(figures[at] ?? '', WIDTH / 2)}${figures[at + half] ?? ''}`);
   const absent = missing.length > 0 ? wrap(say('read.absent', { names: missing.map((name) => say(`figure.${name}`)).join(', ') }), '', '') : [];
   if (!reading.glass) return [...rows, ...absent];
-  const drawn = terminalGlass({ ...reading, findings: [], accepted: [] }, { width: WIDTH, height: 14 });
+  const drawn = terminalGlass(reading, { width: WIDTH, height: 14 });
   return [...drawn, ...wrap(say('read.glass', { glass: reading.glass.name, brim: number(Math.round(reading.glass.brim_mL)) }), '', '').map(ink.dim), '', ...rows, ...absent];
 }
 

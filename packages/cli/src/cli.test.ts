@@ -1,0 +1,144 @@
+// The commands as they are run: arguments in, exit status and streams out. Statuses: the table of the manual's page on the command line.
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { main } from './index.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'washline-cli-'));
+afterAll(() => { rmSync(folder, { recursive: true }); });
+const file = (name: string, text: string): string => { const path = join(folder, name); writeFileSync(path, text); return path; };
+
+async function washline(args: readonly string[], typed = '', env: Record<string, string> = {}) {
+  let out = '';
+  let err = '';
+  const status = await main(args, {
+    stdin: (async function* () { yield Buffer.from(typed); })(), stdout: { write: (text) => { out += text; } }, stderr: { write: (text) => { err += text; } }, env,
+  });
+  return { status, out, err };
+}
+const json = (text: string) => JSON.parse(text) as Record<string, any>;
+
+const DAIQUIRI = 'Daiquiri\n60 ml white rum 40 %\n30 ml lime juice\n20 ml simple syrup 1:1\nshake 12 s over 150 g cubes\n';
+const daiquiri = file('daiquiri.drink', DAIQUIRI);
+const odd = file('odd.drink', 'Odd\n60 ml white rum 40 %\nfrobnicate\n');
+
+describe('read', () => {
+  it('prints a reading and ends with 0', async () => {
+    const { status, out, err } = await washline(['read', daiquiri]);
+    expect([status, err]).toEqual([0, '']);
+    expect(out).toMatch(/^Daiquiri\n/);
+    expect(out).toMatch(/strength\s+\d/);
+  });
+  it('with --json prints one value and nothing else; from a file and from standard input the same figures', async () => {
+    const one = json((await washline(['read', daiquiri, '--json'])).out);
+    const typed = json((await washline(['read', '-', '--json'], DAIQUIRI)).out);
+    expect(one['drink']).toBe('Daiquiri');
+    expect(typed['figures']).toEqual(one['figures']);
+  });
+  it('several specs are a list in order, an unreadable one in its place, and the exit is 2', async () => {
+    const { status, out } = await washline(['read', '--json', daiquiri, join(folder, 'none.drink'), daiquiri]);
+    const list = JSON.parse(out) as Record<string, any>[];
+    expect(status).toBe(2);
+    expect(list.map((item) => item['drink'] ?? item['problems'][0].code)).toEqual(['Daiquiri', 'missing', 'Daiquiri']);
+    expect(list[1]).toMatchObject({ file: join(folder, 'none.drink') });
+  });
+  it('a line that is not understood is a problem at its place, exit 2, the rest is read', async () => {
+    const plain = await washline(['read', odd]);
+    expect(plain.status).toBe(2);
+    expect(plain.err).toMatch(new RegExp(`^${odd.replaceAll('.', '\\.')}:3:\\d+: \\S`));
+    expect(plain.out).toMatch(/strength/);
+    const { status, out } = await washline(['read', odd, '--json']);
+    const answer = json(out);
+    expect(status).toBe(2);
+    expect(answer['problems'][0].where).toMatchObject({ file: odd, line: 3 });
+    expect(answer['reading']).toMatchObject({ drink: 'Odd', partial: true });
+  });
+  it('a stop ends with 1', async () => {
+    const bark = file('bark.drink', 'Bark tonic\n\nBark syrup (infusion):\n20 g cinchona bark\n500 ml water\nboil 20 min\nstrain through cheesecloth\n\nBuild:\n60 ml gin 40 %\n60 ml bark syrup\n');
+    const { status, out } = await washline(['read', bark, '--json']);
+    expect(json(out)['findings'].some((finding: { severity: string }) => finding.severity === 'stop')).toBe(true);
+    expect(status).toBe(1);
+  });
+  it('--why says what a figure hangs on', async () => {
+    const { why } = json((await washline(['read', daiquiri, '--json', '--why', 'strength'])).out) as { why: { figure: string; inputs: { key: string; share: number }[] } };
+    expect(why.figure).toBe('strength');
+    expect(why.inputs.length).toBeGreaterThan(2);
+    expect(why.inputs.reduce((sum, input) => sum + input.share, 0)).toBeGreaterThan(0.9);
+  });
+});
+
+describe('mix', () => {
+  const LINES = ['60 ml white rum 40 %', '30 ml lime juice', '20 ml simple syrup 1:1', 'shake 12 s over 150 g cubes'];
+  it('reads the same as the lines in a file', async () => {
+    const mixed = json((await washline(['mix', ...LINES, '--json'])).out);
+    const read = json((await washline(['read', daiquiri, '--json'])).out);
+    expect(mixed['drink']).toBe('mix');
+    expect(mixed['figures']).toEqual(read['figures']);
+  });
+  it('places count the arguments', async () => {
+    const { status, out } = await washline(['mix', '60 ml white rum 40 %', 'frobnicate', '--json']);
+    expect(status).toBe(2);
+    expect(json(out)['problems'][0].where.line).toBe(2);
+  });
+  it('a line break within an argument starts no other line', async () => {
+    const { out } = await washline(['mix', '60 ml white rum\n40 %', '--json']);
+    expect(json(out)['figures'].strength.value).toBeCloseTo(40, 1);
+  });
+});
+
+describe('lines', () => {
+  it('gives one row for each line that is not blank, and ends with 0 whatever they say', async () => {
+    const { status, out } = await washline(['lines', '--json'], '60 ml white rum 40 %\n\nfrobnicate\n');
+    const rows = JSON.parse(out) as Record<string, unknown>[];
+    expect(status).toBe(0);
+    expect(rows[0]).toMatchObject({ text: '60 ml white rum 40 %', kind: 'measure', low: 60, high: 60, unit: 'ml', ingredient: 'white rum', strength: 40 });
+    expect(rows[1]).toMatchObject({ text: 'frobnicate', kind: 'unread', problem: { code: 'unread', message: expect.stringMatching(/\S/) } });
+  });
+});
+
+describe('verify', () => {
+  it('the project’s own cases agree', async () => {
+    const { status, out } = await washline(['verify', '--json']);
+    const result = json(out);
+    expect(result['passed']).toBeGreaterThan(100);
+    expect([status, result['failed']]).toEqual([0, 0]);
+  }, 60_000);
+  // One printed case of the project, as it stands and with another expected value.
+  it('a changed expected value fails, and the exit is 1', async () => {
+    const published = JSON.parse(readFileSync(new URL('../../../cases/published.json', import.meta.url), 'utf8')) as { cases: { group: string; value: number }[] };
+    const printed = published.cases.find((item) => item.group === 'oiml_table_20C');
+    const right = await washline(['verify', '--json', file('right.json', JSON.stringify({ cases: [printed] }))]);
+    expect([right.status, json(right.out)['passed'], json(right.out)['failed']]).toEqual([0, 1, 0]);
+    const wrong = await washline(['verify', '--json', file('wrong.json', JSON.stringify({ cases: [{ ...printed, value: (printed?.value ?? 0) + 5 }] }))]);
+    expect([wrong.status, json(wrong.out)['passed'], json(wrong.out)['failed']]).toEqual([1, 0, 1]);
+  });
+  it('prints the three kinds apart', async () => {
+    const { out } = await washline(['verify']);
+    for (const part of ['Measured or printed', 'Law, standard', 'no agreement with print is claimed']) expect(out).toContain(part);
+  }, 60_000);
+  it.each([['{', 'not-json'], ['[]', 'not-cases'], ['{"cases":[{"id":1}]}', 'not-cases']])('%s is refused with a sentence', async (text, code) => {
+    const { status, out } = await washline(['verify', file('bad.json', text), '--json']);
+    expect([status, json(out)['problems'][0].code]).toEqual([2, code]);
+  });
+  it('an unknown group is refused', async () => { expect((await washline(['verify', '--only', 'nowhere'])).status).toBe(2); });
+});
+
+describe('asked wrongly', () => {
+  it.each([
+    [['frob']], [['read']], [['read', '--frob', 'x']], [['mix']], [['open', '--port', 'x']], [['open', '--port', '70000']], [['open', '--share']], [['open', '--book', 'postgres://localhost/x']], [['verify', '--only']], [['larder', 'qwxzqwxz']],
+  ])('%j ends with 2 and one sentence', async (args) => {
+    const plain = await washline(args);
+    expect([plain.status, plain.out]).toEqual([2, '']);
+    expect(plain.err.trim()).toMatch(/^[^\n]+$/);
+    const asJson = await washline([...args.slice(0, 1), '--json', ...args.slice(1)]);
+    expect(asJson.status).toBe(2);
+    expect(json(asJson.out)['problems'][0].message).toMatch(/\S/);
+  });
+  it('PORT that is no port is refused as --port is', async () => { expect((await washline(['open'], '', { PORT: 'x' })).status).toBe(2); });
+  it.each([[['--help']], [['read', '--help']], [['verify', '--help']], [['--version']]])('%j helps and ends with 0', async (args) => {
+    const { status, out } = await washline(args);
+    expect(status).toBe(0);
+    expect(out).toMatch(/\S/);
+  });
+});
