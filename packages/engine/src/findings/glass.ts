@@ -11,10 +11,13 @@ export function overfull({ ctx, build }: Facts): void {
     words: { glass: build.glass.shape.name }, sources: ['geometry'], ...(build.glass.assumed ? { cap: 'warn' as const } : {}),
     remedy: (n) => {
       const wanted = (n['high'] ?? 0) * 1.05 + build.glass.brim_mL * 1.02;
-      const larger = ctx.tables.glasses.map((key) => ctx.tables.glass(key)!).filter((g) => brim(g.profile) > wanted).sort((a, b) => brim(a.profile) - brim(b.profile))[0];
+      const larger = ctx.tables.glasses.map((key) => ctx.tables.glass(key)!).filter((g) => !NO_GLASS.has(g.key) && brim(g.profile) > wanted).sort((a, b) => brim(a.profile) - brim(b.profile))[0];
       if (!larger) return undefined;
       const first = ctx.document.text.indexOf('\n') + 1;
       return { key: 'larger-glass', words: { glass: larger.name }, splices: [head ? { from: head.span.from, to: head.span.to, literal: larger.name } : { from: first, to: first, literal: `glass: ${larger.name}\n` }] };
     },
   });
 }
+
+/** Vessels nobody drinks from. */
+const NO_GLASS = new Set(['mixing-vessel', 'shaker', 'siphon', 'jar', 'carafe', 'punch-bowl', 'bar-glass']);

@@ -16,8 +16,10 @@ export const SURROUNDINGS = 4;
 /** Offsets of the account: J taken from the air, g melted (less frozen), J of fusion. */
 export const ACCOUNT = 3;
 
-const STEP = 0.15;
+const STEP = 0.25;
 const WATER_J_GK = 4.19;
+/** Colder than this no ice of a bar gets; a syrup with next to no water would ask for less. */
+const LOWEST_C = -45;
 /** Water at 0 °C against water at 25 °C, J/g, by the same heat capacity as mixtures. */
 const WATER_0_J_G = enthalpy(Float64Array.of(1, ...new Array<number>(BLOCK - 1).fill(0)), 0, 0);
 
@@ -42,9 +44,9 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
     if (!(heat > 1e-6)) return;
     let ice = s[b.ice]!;
     if (!(ice > 0)) { s[b.celsius] = drink; withoutIce(s, b, surroundings, remaining, account); return; }
-    const h0 = enthalpy(s, b.liquid, drink), f0 = freezingPoint(s, b.liquid);
+    const h0 = enthalpy(s, b.liquid, drink), f0 = Math.max(LOWEST_C, freezingPoint(s, b.liquid));
     s[water]! += 1;
-    const partial = enthalpy(s, b.liquid, drink) - h0, slope = freezingPoint(s, b.liquid) - f0;
+    const partial = enthalpy(s, b.liquid, drink) - h0, slope = Math.max(LOWEST_C, freezingPoint(s, b.liquid)) - f0;
     s[water]! -= 1;
     let freezing = f0;
     const area = iceArea(ice, s[b.ice + 2]!, s[b.ice + 3]!);

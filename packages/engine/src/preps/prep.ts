@@ -163,6 +163,7 @@ function soakWater(ctx: Context, v: Vat, p: Put): void {
   const times = ctx.book.add({ key: 'gelatin/soak water', value, unit: 'g per g', spread: { kind: 'range', low, high }, grade: row?.grade ?? 'trade', source: row?.source ?? 'common-practice', role: 'nature', at: p.measure.path });
   const cold = ctx.assume('start/water', p.measure.path, 'place');
   const water = ctx.layout.take(BLOCK);
+  ctx.extras.push([water, 1]);
   ctx.ops.push(({ s, x }) => {
     const g = s[p.g]! * x[times]!;
     for (let i = 0; i < BLOCK; i++) s[water + i] = 0;

@@ -32,7 +32,7 @@ export function sourceOf(ctx: Context, m: Measure, section: string): Source {
     return unknownSource(ctx, m);
   }
   const fitting = shelf ?? shelfEntry(ctx, m.thing.words.toLowerCase()) ?? shelfOf(ctx, ingredient.id);
-  return bottle(ctx, m, ingredient, ingredient.name.toLowerCase(), m.strength?.value ?? fitting?.strength, fitting?.price);
+  return bottle(ctx, m, ingredient, m.thing.words.toLowerCase(), m.strength?.value ?? fitting?.strength, fitting?.price);
 }
 
 function shelfEntry(ctx: Context, name: string) {

@@ -212,6 +212,7 @@ function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonl
 
   const ice = o.usesGlassIce ? v.content.ice : v.content.ice;
   const around = ctx.layout.take(SURROUNDINGS), account = ctx.layout.take(ACCOUNT), before = ctx.layout.take(BLOCK), water = ctx.layout.take(BLOCK), balance = ctx.layout.take(6);
+  ctx.extras.push([water, 1]);
   const bodies = { liquid: v.liquid, enthalpy: v.liquid + slot.enthalpy_J, celsius: v.celsius, vessel: v.content.vessel, ice: ice.mass };
   const first = !o.iced;
   const { usesGlassIce } = o;

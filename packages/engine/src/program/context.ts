@@ -72,6 +72,8 @@ export class Context {
   readonly unknown: { readonly measure: Measure; readonly why: 'ingredient-unknown' | 'strength-unknown' | 'prep-missing' }[] = [];
   /** block into which everything goes that is strained off, boiled off or left behind; closes the mass balance */
   readonly lost: number;
+  /** water that steps bring along (soaked sheets, ice that melted): offsets of blocks, with their sign */
+  readonly extras: (readonly [number, number])[] = [];
   /** liquids whose solids have given what they give */
   readonly extracted = new Set<number>();
   readonly scratch: number;

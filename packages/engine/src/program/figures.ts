@@ -15,25 +15,26 @@ const UNKNOWN_LIMIT = 0.05;
 export function figures(ctx: Context, of: string, block: number, options: { temperature?: number } = {}): void {
   const mol = new Float64Array(ACIDS.length);
   const molar = ACIDS.map((name) => MOLAR[name]!);
-  const known = (s: Float64Array) => s[block + slot.unknown_g]! <= UNKNOWN_LIMIT * wholeMass(s, block);
+  // volume and mass once, for all the figures that divide by them
+  const volume = ctx.layout.take(1), mass = ctx.layout.take(1);
+  ctx.ops.push(({ s }) => { s[volume] = volumeAt20(s, block) + s[block + slot.unknown_g]!; s[mass] = wholeMass(s, block); });
   const put = (name: string, unit: string, method: string, sources: string[], f: (s: Float64Array, mL: number) => number) =>
     ctx.probe(name, of, unit, method, sources, ({ s }, out, i) => {
-      const mL = volumeAt20(s, block) + s[block + slot.unknown_g]!;
-      out[i] = mL > 0 && known(s) ? f(s, mL) : NaN;
+      out[i] = s[volume]! > 0 && s[block + slot.unknown_g]! <= UNKNOWN_LIMIT * s[mass]! ? f(s, s[volume]!) : NaN;
     });
-  ctx.probe('volume', of, 'mL', 'additive-solutes', ['oiml-r22', 'crc-solutions'], ({ s }, out, i) => { out[i] = volumeAt20(s, block) + s[block + slot.unknown_g]!; });
-  ctx.probe('mass', of, 'g', 'sum', [], ({ s }, out, i) => { out[i] = wholeMass(s, block); });
+  ctx.probe('volume', of, 'mL', 'additive-solutes', ['oiml-r22', 'crc-solutions'], ({ s }, out, i) => { out[i] = s[volume]!; });
+  ctx.probe('mass', of, 'g', 'sum', [], ({ s }, out, i) => { out[i] = s[mass]!; });
   put('strength', '% vol', 'ethanol-over-volume', ['oiml-r22'], (s, mL) => (s[block + at.ethanol]! / ETHANOL_G_ML / mL) * 100);
   put('ethanol', 'g', 'sum', [], (s) => s[block + at.ethanol]!);
   put('sugar', 'g/L', 'sum-of-sugars', [], (s, mL) => {
     const b = block;
     return ((s[b + at.sucrose]! + s[b + at.glucose]! + s[b + at.fructose]! + s[b + at.lactose]! + s[b + at.maltose]! + s[b + at.other_sugars]!) / mL) * 1000;
   });
-  put('density', 'kg/m3', 'additive-solutes', ['oiml-r22', 'crc-solutions'], (s, mL) => (wholeMass(s, block) / mL) * 1000);
+  put('density', 'kg/m3', 'additive-solutes', ['oiml-r22', 'crc-solutions'], (s, mL) => (s[mass]! / mL) * 1000);
   put('brix', '°Bx', 'refractive-increments', ['crc-solutions', 'icumsa-sps3'], (s) => refractometerBrix(s, block));
   ctx.probe('acidity', of, 'g/L', 'charge-balance-to-8.2', ['goldberg-2002'], ({ s }, out, i) => {
-    const mL = volumeAt20(s, block), mass = wholeMass(s, block);
-    if (!(mL > 0) || s[block + slot.acids_unknown_g]! + s[block + slot.unknown_g]! > UNKNOWN_LIMIT * mass) { out[i] = NaN; return; }
+    const mL = s[volume]!;
+    if (!(mL > 0) || s[block + slot.acids_unknown_g]! + s[block + slot.unknown_g]! > UNKNOWN_LIMIT * s[mass]!) { out[i] = NaN; return; }
     for (let k = 0; k < mol.length; k++) mol[k] = (s[block + at.citric + k]! / molar[k]! / mL) * 1000;
     titratableAcidityInto(out, i, mol, 0, (s[block + slot.charge_mol]! / mL) * 1000);
     if (out[i]! < 0) out[i] = 0;
@@ -42,6 +43,6 @@ export function figures(ctx: Context, of: string, block: number, options: { temp
   ctx.probe('cost', of, 'EUR', 'priced-lines', ['written'], ({ s }, out, i) => { out[i] = s[block + slot.price_minor]! > 0 ? s[block + slot.price_minor]! / 100 : NaN; });
   if (options.temperature !== undefined) {
     const t = options.temperature;
-    ctx.probe('temperature', of, '°C', 'heat-balance', ['melinder2010'], ({ s }, out, i) => { out[i] = wholeMass(s, block) > 0 ? s[t]! : NaN; });
+    ctx.probe('temperature', of, '°C', 'heat-balance', ['melinder2010'], ({ s }, out, i) => { out[i] = s[mass]! > 0 ? s[t]! : NaN; });
   }
 }
