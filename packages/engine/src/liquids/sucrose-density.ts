@@ -7,7 +7,8 @@ const COEFFICIENTS = table.c.map((row) => Float64Array.from(row)) as readonly Fl
 function raise(w: number, celsius: number): number {
   const u = (celsius - 20) / 100;
   let sum = 0;
-  for (let i = COEFFICIENTS.length - 1; i >= 0; i--) {
+  // at 20 °C only the first row counts
+  for (let i = u === 0 ? 0 : COEFFICIENTS.length - 1; i >= 0; i--) {
     const row = COEFFICIENTS[i]!;
     let inner = 0;
     for (let k = row.length - 1; k >= 0; k--) inner = inner * w + row[k]!;

@@ -8,8 +8,6 @@ const WATER = at.water, ETHANOL = at.ethanol, SUCROSE = at.sucrose;
 const N = CONSTITUENTS.length;
 /** Four coefficients and the end of the fit, by constituent. */
 const PHI = new Float64Array(5 * N);
-/** 1 where the constituent is dissolved among small molecules and so counts in the concentration. */
-const SOLUTE = new Uint8Array(N);
 /** 1 where the volume follows sucrose's with temperature. */
 const LIKE_SUCROSE = new Uint8Array(N);
 
@@ -22,7 +20,9 @@ for (const name of CONSTITUENTS) {
   const row = rows[name];
   if (row) PHI.set([...row.phi, row.to], 5 * at[name]);
 }
-for (const name of concentrated) { SOLUTE[at[name]] = 1; LIKE_SUCROSE[at[name]] = 1; }
+/** What is dissolved among small molecules and so counts in the concentration. */
+const SOLUTES = Uint8Array.from(concentrated, (name) => at[name]);
+for (const i of SOLUTES) LIKE_SUCROSE[i] = 1;
 
 const FAT = at.fat;
 /** Melted fat swells by 0.417 57 kg/m³ per K of 917.2. @source choi-okos1986 table 2 */
@@ -48,7 +48,7 @@ export function massOf(block: Float64Array, offset: number): number {
  */
 export function soluteShare(block: Float64Array, offset: number): number {
   let solutes = 0;
-  for (let i = SUCROSE; i < N; i++) if (SOLUTE[i] === 1) solutes += block[offset + i]!;
+  for (let k = 0; k < SOLUTES.length; k++) solutes += block[offset + SOLUTES[k]!]!;
   return solutes > 0 ? solutes / (solutes + block[offset + WATER]!) : 0;
 }
 
