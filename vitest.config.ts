@@ -15,7 +15,7 @@ export default defineConfig({
         resolve: { alias },
         test: {
           name: 'node',
-          include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts', 'tools/**/*.test.ts'],
+          include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts', 'tools/**/*.test.mjs'],
           exclude: ['**/node_modules/**', '**/dist/**'],
           setupFiles: [at('./tools/vitest/properties.mjs')],
           testTimeout: 20_000,

@@ -7,8 +7,9 @@ import { projectFiles, read } from './files.mjs';
 const anchor = (heading) => heading.trim().toLowerCase().replaceAll(/[`*_]/g, '').replaceAll(/[^\p{L}\p{N} -]/gu, '').replaceAll(' ', '-');
 const anchorsOf = (path) => new Set([...read(path).matchAll(/^#+ (.+)$/gm)].map(([, heading]) => anchor(heading)));
 
-function brokenLinks(path) {
-  const text = read(path).replaceAll(/```[\s\S]*?```/g, '').replaceAll(/`[^`\n]*`/g, '');
+/** Links of a page that lead nowhere. */
+export function brokenLinks(path, page) {
+  const text = page.replaceAll(/```[\s\S]*?```/g, '').replaceAll(/`[^`\n]*`/g, '');
   return [...text.matchAll(/\]\(([^)\s]+)(?: "[^"]*")?\)/g)].flatMap(([, target]) => {
     if (/^[a-z]+:/i.test(target)) return [];
     const [file, fragment] = target.split('#');
@@ -43,7 +44,7 @@ export function docs() {
   const commands = existsSync(join(root, 'packages/cli/src/commands')) ? readdirSync(join(root, 'packages/cli/src/commands')).map((name) => name.replace(/\.ts$/, '')) : [];
   const manual = pages.filter((path) => path.startsWith('docs/manual/')).map(read).join('\n');
   return [
-    { name: 'links of README, manual and pages lead somewhere', problems: pages.flatMap(brokenLinks) },
+    { name: 'links of README, manual and pages lead somewhere', problems: pages.flatMap((path) => brokenLinks(path, read(path))) },
     { name: 'there are README, ARCHITECTURE, NOTICE, LICENSE and docs/data.md', problems: ['README.md', 'ARCHITECTURE.md', 'NOTICE', 'LICENSE', 'docs/data.md'].filter((path) => !existsSync(join(root, path))).map((path) => `${path} is missing`) },
     { name: 'every command has its page in the manual', problems: commands.filter((name) => !manual.includes(`washline ${name}`)).map((name) => `docs/manual says nothing of washline ${name}`) },
     { name: 'every dependency has its decision', problems: undecided() },

@@ -3,10 +3,13 @@ import { projectFiles, read } from './files.mjs';
 const isText = (path) => !/\.(png|woff2|ico|ttf)$/.test(path);
 // Written apart, so that this file does not hold what it looks for.
 const LEFT = new RegExp(`\\b(${['TO' + 'DO', 'FIX' + 'ME', 'XX' + 'X', 'HA' + 'CK'].join('|')})\\b|\\b(?:it|test|describe|bench)\\.(?:only|skip|todo)\\(`);
-const PLACES = new RegExp(['/' + 'work/', '/' + 'home/[a-z]', '/' + 'Users/', '/' + 'root/', '[A-Z]:\\\\' + 'Users'].join('|'));
+const PLACES = new RegExp(`(?<![\\w.-])(?:${['/' + 'work/', '/' + 'home/[a-z]', '/' + 'Users/', '/' + 'root/', '[A-Z]:\\\\' + 'Users'].join('|')})`);
 
-function linesWith(pattern, files) {
-  return files.flatMap((path) => read(path).split('\n').flatMap((line, at) => (pattern.test(line) ? [`${path}:${at + 1}: ${line.trim().slice(0, 120)}`] : [])));
+export const leftoverIn = (line) => LEFT.test(line);
+export const placeIn = (line) => PLACES.test(line);
+
+function linesWith(test, files) {
+  return files.flatMap((path) => read(path).split('\n').flatMap((line, at) => (test(line) ? [`${path}:${at + 1}: ${line.trim().slice(0, 120)}`] : [])));
 }
 
 /** Nothing unfinished, no path of a machine, no registry's host. */
@@ -15,8 +18,8 @@ export function leftovers() {
   const code = text.filter((path) => /\.(tsx?|mjs|js)$/.test(path));
   const lock = read('package-lock.json').split('\n').flatMap((line, at) => (/"resolved": "(?!packages\/)/.test(line) ? [`package-lock.json:${at + 1}: ${line.trim().slice(0, 100)}`] : []));
   return [
-    { name: 'nothing is left unfinished or switched off', problems: linesWith(LEFT, code) },
-    { name: 'no path of a machine', problems: linesWith(PLACES, text.filter((path) => path !== 'package-lock.json')) },
+    { name: 'nothing is left unfinished or switched off', problems: linesWith(leftoverIn, code) },
+    { name: 'no path of a machine', problems: linesWith(placeIn, text.filter((path) => path !== 'package-lock.json')) },
     { name: 'no registry host in the lock file', problems: lock },
   ];
 }

@@ -17,8 +17,9 @@ function isThrown(node) {
   return false;
 }
 
-function sentencesIn(path) {
-  const source = ts.createSourceFile(path, read(path), ts.ScriptTarget.ES2022, true);
+/** Sentences among the literals of a source. */
+export function sentencesIn(path, code) {
+  const source = ts.createSourceFile(path, code, ts.ScriptTarget.ES2022, true);
   const found = [];
   const visit = (node) => {
     const text = ts.isStringLiteralLike(node) ? node.text : ts.isTemplateExpression(node) ? [node.head, ...node.templateSpans.map((span) => span.literal)].map((part) => part.text).join(' x ') : null;
@@ -31,5 +32,5 @@ function sentencesIn(path) {
 
 /** The engine speaks in codes, paths and numbers; sentences live in messages/. */
 export function words() {
-  return { name: 'no sentence of a language in the engine', problems: sources().filter((path) => path.startsWith('packages/engine/')).flatMap(sentencesIn) };
+  return { name: 'no sentence of a language in the engine', problems: sources().filter((path) => path.startsWith('packages/engine/')).flatMap((path) => sentencesIn(path, read(path))) };
 }

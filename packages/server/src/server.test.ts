@@ -3,7 +3,7 @@
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
 import { connect } from 'node:net';
-import { tmpdir } from 'node:os';
+import { networkInterfaces, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startServer, type Started } from './index.ts';
@@ -184,7 +184,10 @@ describe('the page', () => {
 });
 
 describe('the port', () => {
-  it('is this machine’s own alone', () => { expect(server.address).toBe(`http://localhost:${server.port}`); });
+  it('is named as localhost', () => { expect(server.address).toBe(`http://localhost:${server.port}`); });
+  it.each(Object.values(networkInterfaces()).flat().filter((one) => one?.family === 'IPv4' && !one.internal).map((one) => one?.address ?? ''))('is not open at %s, where other machines reach this one', async (host) => {
+    await expect(new Promise((resolve, reject) => { const socket = connect(server.port, host, () => { socket.destroy(); resolve('open'); }); socket.on('error', reject); })).rejects.toMatchObject({ code: 'ECONNREFUSED' });
+  });
   it('that is taken rejects with the system’s word', async () => {
     await expect(startServer({ port: server.port, webDir, store: 'folder', version: '0', read: () => ({ reading: null, problems: [] }) })).rejects.toMatchObject({ code: 'EADDRINUSE' });
   });
