@@ -28,6 +28,8 @@ export interface Amount {
   readonly systemAssumed?: boolean;
   readonly factorLow?: number;
   readonly factorHigh?: number;
+  /** "1.500 l", "1,000 ml": the other custom of writing numbers reads a thousand times more or less */
+  readonly otherCustom?: boolean;
   /** the number or numbers alone, as one span: what a drag or a remedy overwrites */
   readonly number: Span;
   readonly unitSpan?: Span;

@@ -1,7 +1,6 @@
 import type { AcceptEntry, Document, Line, Path, Problem, Section, ShelfEntry, Span } from '@washline/engine';
 import { fold } from '../names/fold.ts';
 import { lookup } from '../names/lookup.ts';
-import { EMPTY } from '../line/label.ts';
 import { readLine } from '../line/line.ts';
 import { foldOwn, OwnNames, type OwnName } from '../phrase/own-names.ts';
 import type { Place } from '../phrase/phrase.ts';
@@ -15,6 +14,7 @@ import { cachedLine } from './cache.ts';
 import { checkAmounts } from './check.ts';
 import { LIMITS, utf8Length } from './limits.ts';
 import { rings } from './rings.ts';
+import { sharesOf } from './shares.ts';
 
 export interface ParseOptions { readonly language?: 'en' }
 
@@ -124,8 +124,8 @@ export function parse(text: string, options: ParseOptions = {}): Document {
 
   twiceNamed(drafts, report);
   const own = ownNames(drafts);
-  const known = knownLines(drafts);
-  const sections = drafts.map((draft) => readSection(draft, own, system, known, problems));
+  const known = drafts.some((draft) => draft.kind === 'accept') ? knownLines(drafts) : new Set<string>();
+  const sections = drafts.map((draft): Section => readSection(draft, own, system, known, problems));
   for (const section of sections) if (section.heading !== null && section.headingLine !== null && section.lines.length === 0) report('section-empty', section.headingLine, columnIn(all, section.headingLine, section.heading.from), section.heading, { section: section.kind === 'prep' ? section.name : section.kind }, sectionPath(section));
   rings(sections, own, problems);
   checkAmounts(sections, problems, all);
@@ -285,13 +285,12 @@ function readSection(draft: Draft, own: OwnNames, system: string | null, known: 
       const place: Place = { path, line, base: offset, own, inside: draft.kind === 'prep' ? draft.key : null, system, where: draft.kind === 'prep' ? 'prep' : 'build', listed: isListed(draft, at) };
       const read = cachedLine(bare, place, offset - row.from);
       problems.push(...read.problems);
-      lines.push({ path, line, span, text: row.text.trim(), actions: read.actions, kind: read.kind });
+      lines.push({ path, line, span, text: row.text.trim(), actions: read.actions, kind: read.actions[0]?.kind ?? 'unread' });
     }
     index++;
   });
-  void EMPTY;
   return {
-    kind: draft.kind, name: draft.name, key: draft.key, variant: draft.variant, method: draft.method, methodWritten: draft.methodWritten, heading: draft.heading, headingLine: draft.headingLine, lines,
+    kind: draft.kind, name: draft.name, key: draft.key, variant: draft.variant, method: draft.method, methodWritten: draft.methodWritten, heading: draft.heading, headingLine: draft.headingLine, lines: sharesOf(lines),
     ...(draft.kind === 'shelf' ? { shelf } : {}), ...(draft.kind === 'accept' ? { accept } : {}),
   };
 }

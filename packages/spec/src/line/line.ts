@@ -1,6 +1,7 @@
 import type { Action, Garnish, Measure, Problem } from '@washline/engine';
 import { Phrase, type Place } from '../phrase/phrase.ts';
 import { rangeAt, unitAt } from '../phrase/amount.ts';
+import { iceAt } from '../phrase/ice.ts';
 import { nameEnd, thingAt } from '../phrase/thing.ts';
 import { problem } from '../problems/codes.ts';
 import { edits } from '../names/nearest.ts';
@@ -33,6 +34,7 @@ export function readLine(text: string, place: Place): LineRead {
     p.report('amount-negative', from, from + 2, { number: p.slice(from, from + 2) });
     return { kind: 'unread', actions: [], label: EMPTY, problems: p.problems };
   }
+  if (!place.listed && p.isNumber(0) && /^[.)]$/.test(p.t[1]?.text ?? '') && p.t[1]?.gap === false && p.t[2]?.gap === true) { p.report('list-number', 0, 2, { number: p.slice(0, 2) }); return { kind: 'unread', actions: [], label: EMPTY, problems: p.problems }; }
   const optional = optionalLead(p, from);
   from = optional.end;
   const actions: Action[] = [], labels: Label[] = [];
@@ -40,6 +42,8 @@ export function readLine(text: string, place: Place): LineRead {
     let i = start;
     while (i < end - 1 && LEADS.test(p.word(i))) { i++; if (p.isMark(i, ',')) i++; }
     p.path = actions.length === 0 ? place.path : [...place.path, actions.length];
+    // "… and add:" only leads over to the next line
+    if (labels.length > 0 && onlyVerb(p, i, end)) continue;
     const one = readClause(p, i, end, labels.length > 0);
     if (one === undefined) {
       if (labels.length === 0) { const missing = p.problems.length > 0 ? p.problems : [reason(p, i, end, text)]; return { kind: 'unread', actions: [], label: EMPTY, problems: missing }; }
@@ -63,6 +67,13 @@ export function readLine(text: string, place: Place): LineRead {
   return { kind: head.kind, actions, label: { ...head, seconds, celsius }, problems: p.problems };
 }
 
+/** Nothing but "add", "pour in" and a colon. */
+function onlyVerb(p: Phrase, i: number, end: number): boolean {
+  const verb = verbAt(p, i, end);
+  if (verb === undefined || (verb.row.verb !== 'add' && verb.row.verb !== 'pour')) return false;
+  for (let k = verb.end; k < end; k++) if (p.t[k]?.kind !== 'mark') return false;
+  return true;
+}
 const unread = (place: Place, text: string): Problem => problem('unread', place.path, place.line, 1, { from: place.base, to: place.base + text.length }, { text });
 
 /** Why nothing was read: an amount of nothing, a unit with no number, a word that looks like a step. */
@@ -165,9 +176,37 @@ function readClause(p: Phrase, i0: number, end0: number, later: boolean): One | 
     const verb0 = verbAt(p, i, end);
     if (verb0 !== undefined && usable(p, verb0, end) && !p.isNumber(i) && isImperative(verb0.row) && unitAt(p, i, end) === undefined) { const one = acted(p, i, verb0, end); if (one !== undefined) return one; }
   }
-  const read = tryMeasure(p, i, end);
+  const ice = numeric ? wholeIce(p, i, end) : undefined;
+  if (ice !== undefined) return ice;
+  const read = tryMeasure(p, i, end) ?? rinse(p, i, end);
   if (read !== undefined) return fromMeasured(p, i, end, read, later);
   return undefined;
+}
+/** Ice as a measure ("200 g cubes", "1 clear cube 50 mm") is ice put in where it stands. */
+function wholeIce(p: Phrase, i: number, end: number): One | undefined {
+  if (!/\b(?:ice|cubes?|spheres?|blocks?|spears?|eis\p{L}*)\b/iu.test(p.slice(i, end)) || thingOwn(p, i, end)) return undefined;
+  const used = p.used.slice();
+  const found = iceAt(p, i, end);
+  if (found === undefined || (found.ice.mass === undefined && found.ice.count === undefined)) { p.used.set(used); return undefined; }
+  if (found.end < end && !p.isMark(found.end, '(') && !p.isMark(found.end, ',') && !/^(in|into|off|for)$/.test(p.word(found.end))) { p.used.set(used); return undefined; }
+  const read = tryMeasure(p, i, end);
+  if (read?.measures[0]?.thing.link.kind !== 'larder' && !/cube|sphere|block|spear/.test(found.words)) { p.used.set(used); return undefined; }
+  const label: Label = read !== undefined && read.measures[0]?.thing.link.kind === 'larder' ? read.label : { ...EMPTY, kind: 'measure', low: found.ice.mass?.low ?? found.ice.count ?? null, high: found.ice.mass?.high ?? found.ice.count ?? null, unit: found.unit, ingredient: found.ice.mass === undefined ? `${found.words.replace(/\s*\b(?:cubes?)$/, '')} ice`.trim() : found.words };
+  return { actions: [{ kind: 'fill', path: p.path, span: p.span(i, end), verb: 'fill', measure: null, ice: found.ice }], label: { ...label, celsius: found.ice.temperature?.celsius ?? label.celsius } };
+}
+function thingOwn(p: Phrase, i: number, end: number): boolean {
+  for (let k = i; k < Math.min(end, i + 4); k++) { if (p.isNumber(k)) continue; const link = thingAt(p, k, end, null)?.thing.link.kind; if (link === 'prep' || link === 'shelf') return true; }
+  return false;
+}
+/** "absinthe rinse", "rum float": one of it. */
+function rinse(p: Phrase, i: number, end: number): Measured | undefined {
+  if (!/^(rinse|float|spray|mist)$/.test(p.word(end - 1)) || end - i < 2) return undefined;
+  const what = thingAt(p, i, end - 1, 'volume');
+  if (what === undefined || what.thing.link.kind === 'unknown' || what.end !== end - 1) return undefined;
+  const unit = p.word(end - 1) === 'mist' ? 'spray' : p.word(end - 1);
+  const at = p.span(end - 1, end);
+  const measure: Measure = { kind: 'measure', path: p.path, span: p.span(i, end), amount: { low: 1, high: 1, unit, number: { from: at.from, to: at.from }, unitSpan: at }, thing: what.thing, treatments: [], optional: false };
+  return { measures: [measure], label: { ...EMPTY, kind: 'measure', low: 1, high: 1, unit, ingredient: what.label }, garnish: false, topUp: false };
 }
 function vesselFullGlass(p: Phrase, i: number, end: number): boolean {
   return /(glass|coupe|highball|rocks|collins|flute|goblet|mug|glas|tumbler|cup)$/.test(p.word(end - 1)) && i <= end - 1;

@@ -184,10 +184,9 @@ function thingOf(p: Phrase, words: string, i: number, end: number, part: string)
   return { words, span: p.span(i, end), link };
 }
 import { lookup } from '../names/lookup.ts';
-import { nearest } from '../names/nearest.ts';
 function linkOf(words: string, measured: 'peel' | 'volume', system: string | null): Thing['link'] {
   const found = lookup(words, measured, system);
-  return found === undefined ? { kind: 'unknown', nearest: nearest(words, 3) } : { kind: 'larder', id: found.id, assumed: found.assumed, others: found.others };
+  return found === undefined ? { kind: 'unknown', nearest: [] } : { kind: 'larder', id: found.id, assumed: found.assumed, others: found.others };
 }
 
 /** A measure whose amount or name stands at i; undefined where none reads so. */
@@ -329,6 +328,12 @@ function amountFirst(p: Phrase, i: number, end: number): Measured | undefined {
     // the unit may itself be the thing: "2 lemons" has none; "1 cube", "2 cloves"
     if (unitWritten !== undefined) {
       const self = thingAt(p, start.unitFrom, end, 'count');
+      const held = unitWritten.form.written.includes(' ') ? lastOf(p, start.unitFrom, start.end) : undefined;
+      if (held !== undefined) {
+        const tail = readTail(p, start.end, end, held.thing, true, start.unitFrom);
+        const shownAs = unitWritten.form.unit === 'stick-butter' ? 'stick' : unitWritten.form.unit === 'bottle-wine' ? 'bottle' : unitWritten.form.unit === 'espresso-shot' ? 'shot' : unitWritten.form.unit;
+        return build(p, i, end, { amount: makeAmount(p, number, unitWritten, start.unitFrom, start.factors), unit: shownAs, low: number.low, high: number.high }, held, tail, {});
+      }
       if (self !== undefined && self.thing.link.kind !== 'unknown' && unitWritten.form.of === 'piece') {
         const tail = readTail(p, self.end, end, self.thing, true, start.unitFrom);
         const amount = { ...makeAmount(p, number, undefined, 0, start.factors), unit: 'piece' };
@@ -340,7 +345,8 @@ function amountFirst(p: Phrase, i: number, end: number): Measured | undefined {
   what = unelided(p, what, measured);
   let label = what.label;
   // a unit behind the noun: "lime wedges", "mint leaves", "sugar cubes", "N2O charger"
-  if (unit === null) {
+  const ownThing = what.thing.link.kind === 'prep' || what.thing.link.kind === 'shelf';
+  if (unit === null && !ownThing) {
     const words = label.split(/[\s-]+/);
     const last = words[words.length - 1] ?? '';
     const behind = words.length > 1 ? trailingUnit(last.replace(/[^\p{L}]/gu, '')) : undefined;
@@ -378,6 +384,16 @@ function amountFirst(p: Phrase, i: number, end: number): Measured | undefined {
   return build(p, i, end, { amount, unit, low: number.low, high: number.high }, { ...what, label }, tail, {});
 }
 
+/** The thing that a unit's own words hold: "stick of butter", "bottle of wine", "ice cube". */
+function lastOf(p: Phrase, from: number, end: number): ThingAt | undefined {
+  for (const [k, to] of [[from + 1, end], [from + 2, end], [from, end - 1]] as const) {
+    if (k >= to || (p.isMark(k, '-') || p.word(k) === 'of')) continue;
+    const what = thingAt(p, k, to, 'volume');
+    if (what !== undefined && what.end === to && what.thing.link.kind === 'larder') return what;
+  }
+  return undefined;
+}
+
 /** "a few drops": a range and no number. */
 function rangeOfWords(p: Phrase, number: NumberAt, start: Start, unit: string | null): Amount | null {
   const word = p.slice(number.first, number.last).toLowerCase();
@@ -404,7 +420,7 @@ function unelided(p: Phrase, what: ThingAt, measured: Parameters<typeof lookup>[
 
 function linkWords(p: Phrase, words: string, measured: Parameters<typeof lookup>[1]): Thing['link'] {
   const found = lookup(words, measured, p.place.system);
-  return found === undefined ? { kind: 'unknown', nearest: nearest(words, 3) } : { kind: 'larder', id: found.id, assumed: found.assumed, others: found.others };
+  return found === undefined ? { kind: 'unknown', nearest: [] } : { kind: 'larder', id: found.id, assumed: found.assumed, others: found.others };
 }
 /** The thing read again with the numbers beside it ("simple syrup 2:1", "20 % saline"), where that is a name. */
 function relink(p: Phrase, what: ThingAt, from: number, to: number, measured: Parameters<typeof lookup>[1]): ThingAt {

@@ -48,6 +48,7 @@ export function readStep(p: Phrase, i: number, verb: VerbAt, end: number): { rea
   if (/return ?the ?first/i.test(p.slice(verb.from, verb.end))) { facts.flags.add('first'); before = 'first'; }
   const scan = [[i, verb.from], [k, end]] as const;
   for (const [from, to] of scan) { before = from === i ? '' : before; readFacts(p, from, to, name, facts, before, verb); }
+  if (facts.through !== undefined && facts.times !== undefined && name === 'strain') { facts.through = { ...facts.through, times: facts.through.times * facts.times }; delete facts.times; }
   const step: Step = {
     kind: 'step', path: p.path, span: p.span(i, end), verb: name, flags: [...facts.flags],
     ...(facts.seconds !== undefined ? { seconds: facts.seconds } : {}), ...(facts.temperature !== undefined ? { temperature: facts.temperature } : {}),
@@ -229,7 +230,7 @@ function readNumber(p: Phrase, k: number, number: { readonly low: number | null;
   }
   if (facts.ice === undefined && /^(over|on|with|auf|mit)$/.test(before) || facts.ice === undefined && number.digits && !TAKES.has(verb)) {
     const ice = iceAt(p, k, end);
-    if (ice !== undefined) { facts.ice = ice; return ice.end; }
+    if (ice !== undefined) { facts.ice = ice; if (ice.ice.temperature !== undefined) facts.writtenCelsius ??= ice.ice.temperature.celsius; return ice.end; }
   }
   // "by a third", "to one half"
   if (number.fraction && (before === 'by' || before === 'to')) { facts.to = { share: before === 'by' ? 1 - low : low, span: p.span(k, number.end) }; p.use(k, number.end); return number.end; }

@@ -34,6 +34,7 @@ export interface Tail {
 export const emptyTail = (): Tail => ({ plus: [], treatments: [], alternatives: [], optional: false, toTaste: false, topUp: false, garnish: false, each: false });
 
 const SHARE_UNITS = new Set(['share']);
+const NO_MEASURE = new Set(['']);
 const CARRIED = new Set(['in', 'into', 'with', 'mit', 'en', 'dans']);
 /** Per cents of these are by weight, of solids or of fat, never of alcohol. */
 const BY_WEIGHT = /^(fat|cocoa|cacao|solids|solution|saline|acid|salt|syrup|milk|cream|sugar|brix|juice|fett|kakao|sodium|citric|malic|lactic|tartaric|acetic|vinegar|butterfat|butter|yogurt|yoghurt|kefir|buttermilk|chocolate|lösung|losung)$/;
@@ -145,10 +146,11 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
           if (inBracket || slash || around !== undefined) {
             // the same amount twice: "(60 ml)", "(about 1 lemon)"
             const other = unit === undefined ? thingAt(p, number.end, end, 'count') : undefined;
+            if (unit === undefined && (other === undefined || other.thing.link.kind === 'unknown')) { k = number.end; continue; }
             if (tail.twin === undefined) tail.twin = unit === undefined ? { ...amount, unit: other === undefined ? null : 'piece' } : amount;
             p.use(k, other?.end ?? unitEnd); k = other?.end ?? unitEnd; continue;
           }
-          if (unit !== undefined && isNamed(p, of, end)) {
+          if (isNamed(p, of, end)) {
             p.report('second-measure', number.first, unitEnd, { number: p.slice(number.first, unitEnd) });
             p.use(k, unitEnd); k = unitEnd; continue;
           }
@@ -187,6 +189,8 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
     if (word === 'at' || word === 'bei' || word === 'to' && treated !== undefined) { joined = joined === 'held' ? 'held' : 'at'; k++; continue; }
     if (word === 'plus') { joined = 'plus'; k++; continue; }
     if (word === 'each' || word === 'je') tail.each = true;
+    const loose = unitAt(p, k, end, NO_MEASURE);
+    if (loose?.form.unit === 'to-taste') { tail.toTaste = true; k = loose.end; continue; }
     if (word === 'optional' || word === 'optionally') { tail.optional = true; k++; continue; }
     if (word === 'to' && (p.word(k + 1) === 'taste')) { tail.toTaste = true; k += 2; continue; }
     if (word === 'to' && (p.word(k + 1) === 'garnish' || p.word(k + 1) === 'decorate') || word === 'for' && (p.word(k + 1) === 'garnish' || p.word(k + 1) === 'garnishing') || word === 'as' && (p.word(k + 1) === 'garnish' || p.word(k + 2) === 'garnish') || (word === 'zur' || word === 'als') && /^(deko|dekoration|garnitur|garnish)$/.test(p.word(k + 1))) { tail.garnish = true; k += 2; continue; }

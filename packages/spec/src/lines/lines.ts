@@ -1,9 +1,8 @@
-import type { LineRead } from '../line/line.ts';
+import { readLine, type LineRead } from '../line/line.ts';
 import type { Label } from '../line/label.ts';
 import { NO_NAMES } from '../phrase/own-names.ts';
 import { badCharacter, rows } from '../text/rows.ts';
 import { LIMITS } from '../document/limits.ts';
-import { cachedLine } from '../document/cache.ts';
 
 /** One line as the command `lines` shows it: words and judgements as in the manual's page on lines. */
 export interface LineReading extends Label { readonly text: string; readonly problem?: { readonly code: string; readonly message?: string; readonly column: number; readonly words: Readonly<Record<string, string | number>> } }
@@ -33,10 +32,10 @@ export function lines(text: string): LineReading[] {
     const bad = badCharacter(line);
     if (bad >= 0) return unread('control-character', bad + 1, { character: `U+${line.charCodeAt(bad).toString(16).toUpperCase().padStart(4, '0')}` });
     const remark = line.search(/\s#/);
-    const read: LineRead = cachedLine((remark < 0 ? line : line.slice(0, remark)).trim(), { path: ['build', at], line: at + 1, base: 0, own: NO_NAMES, inside: null, system: null, where: 'build', listed: isListed(texts, at) }, indent);
+    const read: LineRead = readLine((remark < 0 ? line : line.slice(0, remark)).trim(), { path: ['build', at], line: at + 1, base: 0, own: NO_NAMES, inside: null, system: null, where: 'build', listed: isListed(texts, at) });
     const first = read.problems[0];
     const label = read.kind === 'unread' ? UNREAD : shownUnit(read.label);
-    return { text: line, ...label, ...(first !== undefined ? { problem: { code: first.code, column: first.column, words: first.words } } : {}) };
+    return { text: line, ...label, ...(first !== undefined ? { problem: { code: first.code, column: first.column + indent, words: first.words } } : {}) };
   });
 }
 

@@ -85,6 +85,17 @@ const articles = /^(?:the|an?|some|of|de|du|des|d['’])\s+/i;
  * @source none - definition
  */
 export function lookup(phrase: string, measured: Measured = null, system: string | null = null): Found | undefined {
+  const key = `${measured ?? ''}|${system ?? ''}|${phrase}`;
+  const known = found.get(key);
+  if (known !== undefined) return known === null ? undefined : known;
+  const made = find(phrase, measured, system);
+  if (found.size > 5000) found.clear();
+  if (phrase.length < 120) found.set(key, made ?? null);
+  return made;
+}
+const found = new Map<string, Found | null>();
+
+function find(phrase: string, measured: Measured, system: string | null): Found | undefined {
   const bare = phrase.trim().replace(articles, '');
   const first = lookupWhole(bare, measured, system);
   if (first !== undefined) return first;

@@ -4,33 +4,58 @@ import { names, type Language, type NameRow } from '../vocabulary/vocabulary.ts'
 
 export interface Near { readonly id: LarderId; readonly name: string }
 
-/** Edits to get from a to b (one letter put in, left out, changed, or two swapped), or `most` + 1 when there are more. */
+const rowA = new Uint8Array(130), rowB = new Uint8Array(130), rowC = new Uint8Array(130);
+
+/** Edits to get from a to b (one letter put in, left out, changed, or two swapped), or `most` + 1 when there are more. Words over 120 letters count as too far. */
 export function edits(a: string, b: string, most: number): number {
-  if (Math.abs(a.length - b.length) > most) return most + 1;
-  let before: number[] = [], row = Array.from({ length: b.length + 1 }, (_, j) => j);
-  for (let i = 1; i <= a.length; i++) {
-    const next = [i];
+  const n = a.length, m = b.length;
+  if (Math.abs(n - m) > most || n > 120 || m > 120) return most + 1;
+  let before = rowA, row = rowB, next = rowC;
+  for (let j = 0; j <= m; j++) row[j] = j;
+  for (let i = 1; i <= n; i++) {
+    next[0] = i;
     let least = i;
-    for (let j = 1; j <= b.length; j++) {
-      const same = a.charCodeAt(i - 1) === b.charCodeAt(j - 1);
-      let cost = Math.min((row[j] as number) + 1, (next[j - 1] as number) + 1, (row[j - 1] as number) + (same ? 0 : 1));
-      if (i > 1 && j > 1 && a.charCodeAt(i - 1) === b.charCodeAt(j - 2) && a.charCodeAt(i - 2) === b.charCodeAt(j - 1)) cost = Math.min(cost, (before[j - 2] as number) + 1);
-      next.push(cost);
+    const x = a.charCodeAt(i - 1), w = i > 1 ? a.charCodeAt(i - 2) : -1;
+    for (let j = 1; j <= m; j++) {
+      const y = b.charCodeAt(j - 1);
+      let cost = (row[j - 1] as number) + (x === y ? 0 : 1);
+      const above = (row[j] as number) + 1, left = (next[j - 1] as number) + 1;
+      if (above < cost) cost = above;
+      if (left < cost) cost = left;
+      if (j > 1 && x === b.charCodeAt(j - 2) && w === y) { const swapped = (before[j - 2] as number) + 1; if (swapped < cost) cost = swapped; }
+      next[j] = cost;
       if (cost < least) least = cost;
     }
     if (least > most) return most + 1;
+    const spare = before;
     before = row;
     row = next;
+    next = spare;
   }
-  return row[b.length] as number;
+  return row[m] as number;
 }
 
-interface Indexed { readonly row: NameRow; readonly fold: string; readonly parts: readonly string[] }
+/** Which letters a word holds, one bit each: two words too many bits apart cannot be near. */
+export function letters(text: string): number {
+  let bits = 0;
+  for (let i = 0; i < text.length; i++) bits |= 1 << (text.charCodeAt(i) % 31);
+  return bits;
+}
+export function apart(a: number, b: number): number {
+  let x = a ^ b, count = 0;
+  while (x !== 0) { x &= x - 1; count++; }
+  return count;
+}
+
+interface Indexed { readonly row: NameRow; readonly fold: string; readonly parts: readonly string[]; readonly bits: number; readonly partBits: readonly number[] }
 const indexOf = new Map<Language, readonly Indexed[]>();
 function index(language: Language): readonly Indexed[] {
   const known = indexOf.get(language);
   if (known !== undefined) return known;
-  const made = names(language).rows.map((row) => ({ row, fold: fold(row.name), parts: row.name.split(/[\s\-/,]+/).map(fold).filter((part) => part !== '') }));
+  const made = names(language).rows.map((row) => {
+    const folded = fold(row.name), parts = row.name.split(/[\s\-/,]+/).map(fold).filter((part) => part !== '');
+    return { row, fold: folded, parts, bits: letters(folded), partBits: parts.map(letters) };
+  });
   indexOf.set(language, made);
   return made;
 }
@@ -55,13 +80,20 @@ export function nearest(phrase: string, n: number, language: Language = 'en'): r
   const last = parts[parts.length - 1] ?? '';
   const most = folded.length <= 4 ? 1 : folded.length <= 8 ? 2 : 3;
   const best = new Map<LarderId, number>();
-  for (const { row, fold: name, parts: own } of index(language)) {
+  const bits = letters(folded), asked = parts.map(letters);
+  for (const { row, fold: name, parts: own, bits: nameBits, partBits } of index(language)) {
     let score = 0;
-    const slips = edits(folded, name, most);
+    const slips = Math.abs(name.length - folded.length) > most || apart(bits, nameBits) > 2 * most ? most + 1 : edits(folded, name, most);
     if (slips <= most) score = 100 - 12 * slips;
     else {
       let shared = 0;
-      for (const part of own) if (parts.includes(part) || (part.length > 4 && parts.some((other) => other.length > 4 && edits(part, other, 1) <= 1))) shared += part.length;
+      for (let n = 0; n < own.length; n++) {
+        const part = own[n] as string, partBit = partBits[n] as number;
+        for (let k = 0; k < parts.length; k++) {
+          const other = parts[k] as string;
+          if (part === other || (part.length > 4 && other.length > 4 && Math.abs(part.length - other.length) <= 1 && apart(partBit, asked[k] as number) <= 2 && edits(part, other, 1) <= 1)) { shared += part.length; break; }
+        }
+      }
       if (shared > 0) score = 60 * (2 * shared) / (folded.length + name.length) + (own[own.length - 1] === last ? 12 : 0) + (own.length === 1 && own[0] === last ? 10 : 0);
       else if (name.length >= 5 && folded.startsWith(name)) score = 20;
     }

@@ -142,6 +142,10 @@ export function rangeAt(p: Phrase, i: number, end: number): NumberAt | undefined
 }
 const join = (low: NumberAt, high: NumberAt, first: number): NumberAt => ({ low: low.low, high: high.high, end: high.end, digits: low.digits, fraction: low.fraction && high.fraction, first, last: high.end });
 
+function isVague(p: Phrase, number: NumberAt): boolean {
+  for (let k = number.first; k < number.last; k++) if (p.t[k]?.vague === true) return true;
+  return false;
+}
 /** Makes the amount of a number and a unit already found. */
 export function makeAmount(p: Phrase, number: NumberAt, unit: UnitAt | undefined, unitFrom: number, factors: Approx | undefined): Amount {
   return {
@@ -149,6 +153,7 @@ export function makeAmount(p: Phrase, number: NumberAt, unit: UnitAt | undefined
     ...(unit !== undefined && unit.form.mark !== '' ? { system: unit.form.system, systemAssumed: p.place.system === null } : {}),
     ...(factors !== undefined && (factors.low !== 1 || factors.high !== 1) ? { factorLow: factors.low, factorHigh: factors.high } : {}),
     number: p.span(number.first, number.last),
+    ...(isVague(p, number) ? { otherCustom: true } : {}),
     ...(unit !== undefined ? { unitSpan: p.span(unitFrom, unit.end) } : {}),
   };
 }

@@ -14,12 +14,22 @@ export function singular(folded: string): string {
   return folded.length > 3 && folded.endsWith('s') && !folded.endsWith('ss') ? folded.slice(0, -1) : folded;
 }
 
+const stamps = new Map<string, number>();
+let last = 0;
+function stampOf(names: string): number {
+  const known = stamps.get(names);
+  if (known !== undefined) return known;
+  if (stamps.size > 1000) stamps.clear();
+  stamps.set(names, ++last);
+  return last;
+}
+
 /** The spec's own names: one small dictionary, asked before the larder's. */
 export class OwnNames {
   readonly #byFold = new Map<string, OwnName>();
   readonly #preps = new Map<string, readonly string[]>();
-  /** names joined, to know two texts with the same names apart from others */
-  readonly stamp: string;
+  /** one number for each set of names, the same for the same names */
+  readonly id: number;
   readonly longest: number;
 
   constructor(list: readonly (OwnName & { readonly name: string })[]) {
@@ -33,7 +43,7 @@ export class OwnNames {
       if (kind === 'prep') this.#preps.set(key, parts);
     }
     this.longest = longest;
-    this.stamp = list.map(({ kind, key, larder, name }) => `${kind}:${key}:${larder ?? ''}:${name}`).join('\n');
+    this.id = stampOf(list.map(({ kind, key, larder, name }) => `${kind}:${key}:${larder ?? ''}:${name}`).join('\n'));
   }
 
   get(folded: string): OwnName | undefined { return this.#byFold.get(singular(folded)) ?? this.#byFold.get(folded); }

@@ -1,6 +1,5 @@
 import type { LarderId, Thing } from '@washline/engine';
 import { lookup, lookupWhole, type Measured } from '../names/lookup.ts';
-import { nearest } from '../names/nearest.ts';
 import { names } from '../vocabulary/vocabulary.ts';
 import { foldOwn, singular } from './own-names.ts';
 import type { Phrase } from './phrase.ts';
@@ -124,7 +123,7 @@ function ownFrom(p: Phrase, i: number, end: number): { readonly link: Thing['lin
 function larderLink(p: Phrase, words: string, whole: string, measured: Measured): Thing['link'] {
   const found = (whole === words ? undefined : lookupWhole(whole, measured, p.place.system)) ?? lookup(words, measured, p.place.system);
   if (found !== undefined) return { kind: 'larder', id: found.id, assumed: found.assumed, others: found.others };
-  return { kind: 'unknown', nearest: nearest(words, 3) };
+  return { kind: 'unknown', nearest: [] };
 }
 
 /** Plain treatments off the front ("fresh", "cold", "large"), unless the whole is a name. */

@@ -8,7 +8,7 @@ export const PROBLEM_CODES = {
   'build-twice': [], 'prep-twice': ['prep'], 'section-twice': ['section'], 'section-empty': ['section'], 'section-nameless': [], 'method-unknown': ['method', 'nearest'], 'variant-unclear': ['variant', 'section'],
   'prep-ring': ['prep'], 'prep-unclear': ['words', 'preps'],
   unread: ['text'], 'step-unknown': ['word', 'nearest'], 'no-thing': ['amount'], 'no-amount': ['unit'], 'number-unclear': ['number'], 'number-unused': ['number'], 'second-measure': ['number'],
-  'amount-negative': ['number'], 'amount-too-large': ['number', 'limit'], 'share-too-large': ['number'], 'temperature-too-low': ['number'],
+  'amount-negative': ['number'], 'amount-too-large': ['number', 'limit'], 'share-too-large': ['number'], 'list-number': ['number'], 'temperature-too-low': ['number'],
   'shelf-unclear': ['text'], 'accept-unclear': ['text'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 

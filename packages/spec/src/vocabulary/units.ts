@@ -8,6 +8,7 @@ const forms = new Map<string, UnitForm[]>();
 /** Unit words as compared: lower case but for T, accents, points, blanks and hyphens out. */
 export function foldUnit(text: string): string {
   if (text === 'T') return 'T';
+  if (/^[\x20-\x7e]*$/.test(text)) return text.toLowerCase().replace(/[\s.\-']/g, '');
   return text.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '').replace(/[\s.\-‐’']/g, '').replace(/ß/g, 'ss').replace(/º/g, '°');
 }
 
@@ -36,6 +37,15 @@ export const unitForms = (key: string): readonly UnitForm[] | undefined => forms
  * @source none - definition
  */
 export function unitRow(unit: string, system: string | null): UnitRow | undefined {
+  const key = `${unit}|${system ?? ''}`;
+  const known = factors.get(key);
+  if (known !== undefined) return known === null ? undefined : known;
+  const made = makeRow(unit, system);
+  if (factors.size < 2000) factors.set(key, made ?? null);
+  return made;
+}
+const factors = new Map<string, UnitRow | null>();
+function makeRow(unit: string, system: string | null): UnitRow | undefined {
   const rows = compact.units.filter((row) => row[0] === unit);
   if (unit === 'celsius' || unit === 'fahrenheit') return undefined;
   const row = (system === null ? undefined : rows.find((other) => other[5] === system)) ?? rows.find((other) => other[7] === 'a') ?? rows.find((other) => other[7] === '') ?? rows[0];
