@@ -37,6 +37,8 @@ const { vitest, countTests } = await import('./house/vitest.mjs');
 const tests = vitest([]);
 total.add(tests);
 let { behaviours, rows } = tests;
+const { findingTests } = await import('./tidy/findings.mjs');
+for (const { name, problems } of findingTests(tests.names)) total.check(name, problems);
 
 const web = join(root, 'packages', 'web');
 if (existsSync(join(web, 'vitest.e2e.config.ts'))) {

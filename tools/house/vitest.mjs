@@ -14,7 +14,7 @@ export function vitest(args, { cwd = root, env = {} } = {}) {
   const done = spawnSync(process.execPath, [VITEST, 'run', `--reporter=${REPORTER}`, ...args], {
     cwd, stdio: ['ignore', 'inherit', 'inherit'], env: { ...process.env, ...env, WASHLINE_COUNTS: file },
   });
-  const counts = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : { passed: 0, failed: 0, skipped: 0, behaviours: 0, rows: 0, failures: [] };
+  const counts = existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : { passed: 0, failed: 0, skipped: 0, behaviours: 0, rows: 0, failures: [], names: [] };
   rmSync(folder, { recursive: true });
   if (counts.failed === 0 && done.status !== 0) {
     counts.failed = 1;

@@ -15,7 +15,7 @@ function place(error) {
 
 export default class CountingReporter {
   onTestRunEnd(modules, unhandled) {
-    const counts = { passed: 0, failed: 0, skipped: 0, behaviours: 0, rows: 0, failures: [] };
+    const counts = { passed: 0, failed: 0, skipped: 0, behaviours: 0, rows: 0, failures: [], names: [] };
     for (const module of [...modules].sort((a, b) => a.moduleId.localeCompare(b.moduleId))) this.count(module, counts);
     for (const error of unhandled) {
       counts.failed += 1;
@@ -34,6 +34,7 @@ export default class CountingReporter {
       const { state } = test.result();
       here[state === 'pending' ? 'skipped' : state] += 1;
       if (test.options.each) counts.rows += 1; else counts.behaviours += 1;
+      if (state === 'passed') counts.names.push(test.fullName);
       if (state === 'failed') { said.push(failureOf(test)); counts.failures.push(`${name} > ${test.fullName}`); }
     }
     for (const error of [...module.errors(), ...[...module.children.allSuites()].flatMap((suite) => suite.errors())]) {
