@@ -17,3 +17,6 @@ export { readDocument, type ReadOptions, type ReadResult } from './reading/read.
 export * from './findings/codes.ts';
 export * from './heat/index.ts';
 export * from './verify/index.ts';
+export * from './tasting/index.ts';
+export * from './label/index.ts';
+export * from './batch/index.ts';

@@ -12,10 +12,11 @@ export class InputMissing extends Error {
 /**
  * Reads a case's inputs by name.
  * @param all the `inputs` of a case
+ * @param note its note, where the inputs leave something to words
  * @returns readers that take several names for one quantity
  * @source none - definition
  */
-export function inputsOf(all: Readonly<Record<string, unknown>>): Inputs {
+export function inputsOf(all: Readonly<Record<string, unknown>>, note = ''): Inputs {
   const own = (name: string): unknown => (Object.hasOwn(all, name) ? all[name] : undefined);
   const maybe = (...names: string[]): number | undefined => {
     for (const name of names) {
@@ -25,7 +26,7 @@ export function inputsOf(all: Readonly<Record<string, unknown>>): Inputs {
     return undefined;
   };
   return {
-    all, maybe, raw: own,
+    all, maybe, note, raw: own,
     number: (...names) => {
       const value = maybe(...names);
       if (value === undefined) throw new InputMissing(names);

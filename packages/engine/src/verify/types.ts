@@ -40,4 +40,6 @@ export interface Inputs {
   readonly has: (name: string) => boolean;
   readonly raw: (name: string) => unknown;
   readonly all: Readonly<Record<string, unknown>>;
+  /** what the case says of itself in words, empty where nothing */
+  readonly note: string;
 }

@@ -58,7 +58,7 @@ function answerTo(item: Case, bindings: Bindings): { readonly got: Answer } | { 
   const binding = Object.hasOwn(bindings, item.group) ? bindings[item.group] : undefined;
   if (!binding) return { why: `not yet bound: ${domainOf(item.group)}` };
   try {
-    const got = binding(inputsOf(item.inputs), item.unit ?? '');
+    const got = binding(inputsOf(item.inputs, item.note), item.unit ?? '');
     return got === undefined ? { why: `inputs not taken: ${Object.keys(item.inputs).join(', ')}` } : { got };
   } catch (error) {
     if (error instanceof InputMissing) return { why: `input missing: ${error.message}` };

@@ -13,11 +13,16 @@ import { texture } from './texture.ts';
 import { clarity } from './clarity.ts';
 import { glass } from './glass.ts';
 import { keeping } from './keeping.ts';
+import { ice } from './ice.ts';
+import { tasting } from './tasting.ts';
+import { label } from './label.ts';
+import { batch } from './batch.ts';
 
 /** Group of published cases to the engine function that answers it: one table, put together from the domains. */
 export const BINDINGS: Bindings = {
   ...density, ...gauging, ...sugar, ...solutes, ...freezing, ...thermal, ...viscosity, ...measures,
   ...acids, ...gas, ...texture, ...clarity, ...glass, ...keeping,
+  ...ice, ...tasting, ...label, ...batch,
 };
 
 /** Domain of a group that is not bound, to say where it will be; first match counts. */
