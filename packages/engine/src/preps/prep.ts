@@ -1,11 +1,12 @@
 import type { Action, Line, Measure, Section, Step } from '../document/types.ts';
-import { enthalpy, temperatureOf, volumeAt20 } from '../liquids/index.ts';
+import { enthalpy, volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { steeping } from '../larder/index.ts';
 import { wholeMass } from '../matter/block.ts';
 import type { Context, PrepBuilt, StageBuilt } from '../program/context.ts';
 import { placeTemperature } from '../program/temperature.ts';
-import { Occurrences, add, put, rest, setTemperature, solveShares, stage, textOf, vat, type Put, type Vat } from '../program/vat.ts';
+import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat, type Put, type Vat } from '../program/vat.ts';
+import { carbonate, chargeNitrous } from './gas.ts';
 import { boilOff, extract, reduceTo } from './move.ts';
 import { strain } from './strain.ts';
 import steps from '../../../../data/steps.json' with { type: 'json' };
@@ -85,6 +86,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     seconds += occupies(action);
     const row = stepRow(action.verb);
     if (action.measure) pourIn(action.measure);
+    settle(ctx, v);
     switch (row.does) {
       case 'rest': {
         const t = placeTemperature(ctx, action, row.place ?? 'place/room');
@@ -122,19 +124,25 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         if (action.temperature) setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room'));
         break;
       }
-      case 'charge': siphon = action.gas?.kind !== 'CO2'; break;
+      case 'charge': {
+        if (action.gas?.kind === 'CO2') { carbonate(ctx, section, v, action); break; }
+        if (!siphon) chargeNitrous(ctx, section, v, action, rest_C);
+        siphon = true;
+        break;
+      }
+      case 'carbonate': carbonate(ctx, section, v, action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/fridge')); break;
     }
     stage(ctx, stages, `prep:${section.key}/`, { text: textOf(ctx, action), path: action.path }, v);
   }
   if (strained === 0 && v.content.has('solids')) extractAll(ctx, v, list);
 
   // what is left, and how warm it rests
+  settle(ctx, v);
   const own = ctx.tables.assumption('start/prep from the fridge') ? ctx.assume('start/prep from the fridge', ['preps', section.key], 'place') : -1;
   const stays = last !== null && (stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || last.temperature !== undefined);
   ctx.ops.push(({ s, x }) => {
     s[yield_g] = wholeMass(s, v.liquid);
     s[kept] = volumeAt20(s, v.liquid);
-    s[v.celsius] = temperatureOf(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, s[v.celsius]!);
     s[rest_C] = stays || own < 0 ? s[v.celsius]! : x[own]!;
   });
   const foam = FOAMS.has(section.method) ? { overrun: ctx.layout.take(1) } : null;
@@ -171,6 +179,7 @@ function soakWater(ctx: Context, v: Vat, p: Put): void {
     s[v.liquid + at.water]! += g;
     s[v.liquid + slot.enthalpy_J]! += enthalpy(s, water, x[cold]!);
   });
+  ctx.unsettled.add(v.liquid);
 }
 
 /** What dissolves out of the solids, once for all of them: each gives its own share of its mass, as the table of forms has it. */
@@ -178,6 +187,7 @@ function extractAll(ctx: Context, v: Vat, puts: readonly Put[]): void {
   const botanicals = puts.filter((p) => (p.source.form === 'botanical' || p.source.form === 'piece') && p.source.ingredient);
   if (botanicals.length === 0 || ctx.extracted.has(v.liquid)) return;
   ctx.extracted.add(v.liquid);
+  settle(ctx, v);
   const solids = v.content.phase('solids');
   const given = botanicals.map((p) => steeping(p.source.ingredient!)?.extractable ?? 0.2);
   const share = ctx.book.add({ key: `extract/${v.content.name}`, value: 1, unit: 'share', spread: { kind: 'range', low: 0.4, high: 1.6, min: 0, max: 3 }, grade: 'trade', source: 'common-practice', role: 'nature', at: botanicals[0]!.measure.path });
@@ -185,7 +195,9 @@ function extractAll(ctx: Context, v: Vat, puts: readonly Put[]): void {
     let soluble = 0, out = 0;
     for (let i = 0; i < SOLUBLE.length; i++) soluble += s[solids + SOLUBLE[i]!]!;
     for (let i = 0; i < botanicals.length; i++) out += s[botanicals[i]!.g]! * given[i]!;
-    if (soluble > 0) extract(s, v.liquid, solids, Math.min(0.98, (x[share]! * out) / soluble));
+    if (soluble <= 0) return;
+    extract(s, v.liquid, solids, Math.min(0.98, (x[share]! * out) / soluble));
+    s[v.liquid + slot.enthalpy_J] = enthalpy(s, v.liquid, s[v.celsius]!);      // what dissolves has the liquid's temperature
   });
 }
 const SOLUBLE = Array.from({ length: slot.enthalpy_J }, (_, i) => i).filter((i) => i !== at.water && i !== at.fibre && i !== at.fat && i !== at.insolubles);

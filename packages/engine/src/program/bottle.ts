@@ -134,7 +134,11 @@ function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: str
       // the label speaks of a volume: solutes per litre stay, ethanol follows the label, water fills up to the litre
       for (let i = 0; i < BLOCK; i++) s[block + i]! /= volume0;
       s[block + at.ethanol] = (x[iStrength]! / 100) * ETHANOL_G_ML;
-      for (let i = 0; i < 5; i++) s[block + at.water] = Math.max(0, s[block + at.water]! + (1 - volumeAt20(s, block)) * 0.998);
+      for (let i = 0; i < 6; i++) {
+        const off = 1 - volumeAt20(s, block);
+        s[block + at.water] = Math.max(0, s[block + at.water]! + off * 0.98);
+        if (Math.abs(off) < 1e-9) break;
+      }
     } else {
       let others = 0;
       for (let i = 0; i < CONSTITUENTS.length; i++) others += i === at.water ? 0 : s[block + i]!;

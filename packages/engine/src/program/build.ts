@@ -7,7 +7,7 @@ import { actionsOf, measuresOf, stepRow, stepSeconds } from '../preps/prep.ts';
 import { leaveBehind } from '../preps/move.ts';
 import type { Context, StageBuilt } from './context.ts';
 import { glassOf, iceOf, level, type GlassBuilt, type IceBuilt } from './glass.ts';
-import { Occurrences, add, put, solveShares, stage, textOf, vat, type Put, type Vat } from './vat.ts';
+import { Occurrences, add, put, settle, solveShares, stage, textOf, vat, type Put, type Vat } from './vat.ts';
 
 /** What stands in the glass, bottom to top. */
 export interface LayerBuilt { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly block: number; readonly mL: number; readonly at: Path }
@@ -81,6 +81,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
       clearBlock(s, from);
       s[glassVat.celsius] = s[tin.celsius]!;
     });
+    ctx.unsettled.add(to);
     inTin = false; mixing = false; wasStrained = true;
   };
   const pourIn = (m: Measure, index: number) => {
@@ -216,6 +217,7 @@ function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonl
   const bodies = { liquid: v.liquid, enthalpy: v.liquid + slot.enthalpy_J, celsius: v.celsius, vessel: v.content.vessel, ice: ice.mass };
   const first = !o.iced;
   const { usesGlassIce } = o;
+  settle(ctx, v);
   ctx.ops.push(({ s, x }) => {
     const liquid = v.liquid;
     if (first) { clearBlock(s, o.measures); addBlock(s, o.measures, liquid, 1); s[o.measured_mL] = volumeAt20(s, liquid) + s[liquid + slot.unknown_g]!; s[o.melted] = 0; }

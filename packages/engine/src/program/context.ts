@@ -74,6 +74,8 @@ export class Context {
   readonly lost: number;
   /** water that steps bring along (soaked sheets, ice that melted): offsets of blocks, with their sign */
   readonly extras: (readonly [number, number])[] = [];
+  /** liquids to which something was added since their temperature was last worked out */
+  readonly unsettled = new Set<number>();
   /** liquids whose solids have given what they give */
   readonly extracted = new Set<number>();
   readonly scratch: number;

@@ -121,10 +121,17 @@ export function add(ctx: Context, v: Vat, p: Put, phase: 'liquid' | 'solids' | '
       s[to + slot.enthalpy_J]! += grams * (enthalpy(s, block, celsius) - s[block + at.fat]! * 2 * (celsius - 25));
       s[fat + slot.enthalpy_J]! += grams * s[block + at.fat]! * 2 * (celsius - 25);
     } else s[to + slot.enthalpy_J]! += grams * enthalpy(s, block, celsius);
-    if (to === v.liquid) {
-      s[v.celsius] = temperatureOf(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, s[v.celsius]!);
-      if (celsius > s[v.hottest]!) s[v.hottest] = celsius;
-    }
+    if (to === v.liquid && celsius > s[v.hottest]!) s[v.hottest] = celsius;
+  });
+  ctx.unsettled.add(v.liquid);
+}
+
+/** What was added comes to one temperature; done once before the next thing that asks for it. */
+export function settle(ctx: Context, v: Vat): void {
+  if (!ctx.unsettled.delete(v.liquid)) return;
+  ctx.ops.push(({ s }) => {
+    const t = temperatureOf(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, s[v.celsius]!);
+    if (!Number.isNaN(t)) s[v.celsius] = t;                              // an empty vessel keeps its own
   });
 }
 
@@ -157,14 +164,15 @@ export interface Captured { readonly celsius: number; readonly mL: number; reado
 
 /** Writes down what a liquid is at this moment of the run. */
 export function capture(ctx: Context, v: Vat, ice: number, dilution: number): Captured {
+  settle(ctx, v);
   const base = ctx.layout.take(7);
   ctx.ops.push(({ s }) => {
     const mL = volumeAt20(s, v.liquid);
-    s[base] = temperatureOf(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, s[v.celsius]!);
+    s[base] = s[v.celsius]!;
     s[base + 1] = mL;
     s[base + 2] = wholeMass(s, v.liquid);
     s[base + 3] = s[v.liquid + at.ethanol]!;
-    s[base + 4] = freezingPoint(s, v.liquid);
+    s[base + 4] = ice >= 0 ? freezingPoint(s, v.liquid) : NaN;
     s[base + 5] = ice >= 0 ? s[ice]! : 0;
     s[base + 6] = dilution >= 0 ? s[dilution]! : NaN;
   });

@@ -40,7 +40,7 @@ export function glassReading(c: Compiled, number: Look, figure: (of: string, nam
     ? [{ kind: b.glassIce.kind, count: Math.max(1, b.glassIce.count), mass_g: number('glass', 'ice_g'), size_mm: b.glassIce.size_mm, clear: b.glassIce.clear, from_mm: number('glass', 'ice_from_mm'), to_mm: number('glass', 'ice_to_mm') }] : [];
   const washline = figure('glass', 'washline_mm');
   return {
-    name: shape.name, brim_mL: brimOf(c), washline_mm: washline.value, liquid_mm: liquid, profile,
+    name: c.ctx.document.head.glass?.value ?? shape.name.toLowerCase(), brim_mL: brimOf(c), washline_mm: washline.value, liquid_mm: liquid, profile,
     base_mm: shape.base_mm, wall_mm: shape.wall_mm, stem_mm: shape.stem_mm, foot_mm: shape.foot_mm,
     layers, ice, garnish: b.garnish.map((g) => g.thing.words), washline,
   };
