@@ -1,13 +1,14 @@
 import type { Phrase } from '../phrase/phrase.ts';
 import { verbs, verbsApart, type VerbRow } from '../vocabulary/vocabulary.ts';
 
+const APART = new Set(verbsApart.map((one) => one.first));
 export interface VerbAt { readonly row: VerbRow; readonly end: number; readonly from: number; readonly apart?: number; readonly rows: readonly VerbRow[] }
 
 /** The longest verb phrase from i; a verb in two parts ("set … aside") counts where its second part follows. */
 export function verbAt(p: Phrase, i: number, end: number): VerbAt | undefined {
   const found = p.longest(i, end, 5, verbs);
   const first = p.word(i);
-  for (const { first: head, last, row } of verbsApart) {
+  if (APART.has(first)) for (const { first: head, last, row } of verbsApart) {
     if (head !== first) continue;
     for (let k = i + 2; k < Math.min(end, i + 7); k++) {
       if (last.every((part, n) => p.word(k + n) === part)) return { row, end: i + 1, from: i, apart: k + last.length, rows: [row] };

@@ -43,6 +43,8 @@ function forms(folded: string): string[] {
 /** The exact name, in one language, whole phrase; undefined where the table has none. */
 function exact(phrase: string, folded: string, language: Language, measured: Measured, system: string | null): Found | undefined {
   const table = names(language);
+  const rows0 = table.byFold.get(folded);
+  if (rows0 !== undefined) return settle(rows0, measured, system);
   for (const form of forms(folded)) {
     const rows = table.byFold.get(form);
     if (rows !== undefined) return settle(rows, measured, system);

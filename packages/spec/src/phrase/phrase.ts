@@ -18,6 +18,19 @@ export interface Place {
   readonly listed: boolean;
 }
 
+const beginnings = new WeakMap<ReadonlyMap<string, unknown>, ReadonlySet<string>>();
+/** False where no key of the map begins with the word's first three letters: most words fall out here. */
+export function mayStart(map: ReadonlyMap<string, unknown>, folded: string): boolean {
+  let known = beginnings.get(map);
+  if (known === undefined) {
+    const made = new Set<string>();
+    for (const key of map.keys()) for (let n = 1; n <= 3; n++) made.add(key.slice(0, n));
+    beginnings.set(map, made);
+    known = made;
+  }
+  return known.has(folded.length > 3 ? folded.slice(0, 3) : folded);
+}
+
 /** One line's tokens, with what has been used of them. */
 export class Phrase {
   readonly text: string;
@@ -25,6 +38,8 @@ export class Phrase {
   readonly t: readonly Token[];
   readonly used: Uint8Array;
   readonly problems: Problem[] = [];
+  /** where known names end that begin at a token, found before */
+  readonly ends = new Map<number, number>();
   path: Path;
 
   constructor(text: string, place: Place) {
@@ -78,6 +93,8 @@ export class Phrase {
   }
   /** The longest run of at most `most` words from i whose join is in the map. */
   longest<T>(i: number, end: number, most: number, map: ReadonlyMap<string, T>): { readonly value: T; readonly end: number } | undefined {
+    const first = this.t[i];
+    if (first === undefined || first.kind !== 'word' || !mayStart(map, first.fold)) return undefined;
     let key = '', k = i, seen = 0, best: { value: T; end: number } | undefined;
     while (seen < most && k < end) {
       const token = this.t[k] as Token;

@@ -2,7 +2,7 @@ import type { LarderId, Thing } from '@washline/engine';
 import { lookup, lookupWhole, type Measured } from '../names/lookup.ts';
 import { names } from '../vocabulary/vocabulary.ts';
 import { foldOwn, singular } from './own-names.ts';
-import type { Phrase } from './phrase.ts';
+import { mayStart, type Phrase } from './phrase.ts';
 import { PLAIN, treatments } from './treatment.ts';
 import { fold } from '../names/fold.ts';
 
@@ -67,8 +67,18 @@ export interface ThingAt { readonly thing: Thing; readonly end: number; readonly
 
 /** The longest known larder name from i that ends at a boundary; commas and marks fold away. */
 function knownFrom(p: Phrase, i: number, end: number): number {
+  const at = i * 1024 + end;
+  const before = p.ends.get(at);
+  if (before !== undefined) return before;
+  const found = findKnown(p, i, end);
+  p.ends.set(at, found);
+  return found;
+}
+function findKnown(p: Phrase, i: number, end: number): number {
   const table = names('en').byFold;
   const german = names('de').byFold;
+  const first = p.t[i];
+  if (first !== undefined && first.kind === 'word' && !mayStart(table, first.fold) && !mayStart(german, first.fold)) return -1;
   let key = '', best = -1;
   for (let k = i, seen = 0; k < end && seen < MAX_NAME; k++) {
     const token = p.t[k];
