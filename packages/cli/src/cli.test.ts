@@ -60,6 +60,10 @@ describe('read', () => {
     expect(json(out)['findings'].some((finding: { severity: string }) => finding.severity === 'stop')).toBe(true);
     expect(status).toBe(1);
   });
+  it.each([['--variant', 'nowhere', 'variant-unknown'], ['--why', 'wit', 'figure-unknown'], ['--bench', daiquiri, 'bench-unread']])('%s %s is a problem, and the rest is read', async (flag, value, code) => {
+    const { status, out } = await washline(['read', daiquiri, flag, value, '--json']);
+    expect([status, json(out)['problems'][0].code, json(out)['reading'].drink]).toEqual([2, code, 'Daiquiri']);
+  });
   it('--why says what a figure hangs on', async () => {
     const { why } = json((await washline(['read', daiquiri, '--json', '--why', 'strength'])).out) as { why: { figure: string; inputs: { key: string; share: number }[] } };
     expect(why.figure).toBe('strength');

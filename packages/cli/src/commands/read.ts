@@ -1,5 +1,4 @@
 import { readInput } from '../input.ts';
-import { printReading } from '../print/reading.ts';
 import { printJson, printProblems, type Problem } from '../problems.ts';
 import { loadReader, type Answer, type ReadOptions } from '../reader.ts';
 import { EXIT, type World } from '../world.ts';
@@ -30,11 +29,12 @@ export async function optionsOf(world: World, flags: ReadFlags): Promise<ReadOpt
 }
 
 /** Prints what was read, one answer as an object, several as a list in order, and gives the exit status. */
-export function show(world: World, flags: ReadFlags, answers: readonly FileAnswer[]): number {
+export async function show(world: World, flags: ReadFlags, answers: readonly FileAnswer[]): Promise<number> {
   if (flags.json) {
     const [only] = answers;
     printJson(world, answers.length === 1 && only ? alone(only) : answers.map((answer) => (answer.problems.length === 0 ? answer.reading : { file: answer.file, problems: answer.problems, ...(answer.reading === null ? {} : { reading: answer.reading }) })));
   } else {
+    const { printReading } = await import('../print/reading.ts');
     for (const answer of answers) {
       if (answer.reading) printReading(world, answer.reading, flags.color, answer.lineAt);
       printProblems(world, answer.problems);
