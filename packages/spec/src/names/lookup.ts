@@ -101,7 +101,6 @@ function find(phrase: string, measured: Measured, system: string | null): Found 
   const bare = phrase.trim().replace(articles, '');
   const first = lookupWhole(bare, measured, system);
   if (first !== undefined) return first;
-  const treatments = words('treatment');
   let parts = bare.split(/[\s]+/).map((part) => part.replace(/[,;]+$/, '')).filter((part) => part !== '');
   for (let round = 0; round < 4 && parts.length > 1; round++) {
     const width = parts.length;
@@ -110,7 +109,7 @@ function find(phrase: string, measured: Measured, system: string | null): Found 
       for (let n = Math.min(3, width - 1); n >= 1; n--) {
         const piece = back ? parts.slice(width - n) : parts.slice(0, n);
         const rest = back ? parts.slice(0, width - n) : parts.slice(n);
-        if (!treatments.has(fold(piece.join(''))) && !(n === 1 && !back && SMALL.has(fold(piece.join(''))))) continue;
+        if (!treated(fold(piece.join(''))) && !(n === 1 && !back && SMALL.has(fold(piece.join(''))))) continue;
         const found = lookupWhole(rest.join(' '), measured, system);
         if (found !== undefined) return found;
         cut ??= rest;
@@ -120,5 +119,10 @@ function find(phrase: string, measured: Measured, system: string | null): Found 
     parts = cut;
   }
   return undefined;
+}
+/** A treatment, German ones in any ending. */
+function treated(folded: string): boolean {
+  const treatments = words('treatment');
+  return treatments.has(folded) || treatments.has(folded.replace(/e[rsnm]?$/, ''));
 }
 const SMALL = new Set(['and', 'very', 'extra', 'good', 'plain', 'real', 'ripe', 'your', 'more', 'freshly', 'lightly', 'nice', 'well', 'finely', 'roughly', 'chilled', 'whole']);

@@ -32,7 +32,7 @@ export function edits(a: string, b: string, most: number): number {
     row = next;
     next = spare;
   }
-  return row[m] as number;
+  return Math.min(row[m] as number, most + 1);
 }
 
 /** Which letters a word holds, one bit each: two words too many bits apart cannot be near. */

@@ -9,6 +9,7 @@ export const PROBLEM_CODES = {
   'prep-ring': ['prep'], 'prep-unclear': ['words', 'preps'],
   unread: ['text'], 'step-unknown': ['word', 'nearest'], 'no-thing': ['amount'], 'no-amount': ['unit'], 'number-unclear': ['number'], 'number-unused': ['number'], 'second-measure': ['number'],
   'amount-negative': ['number'], 'amount-too-large': ['number', 'limit'], 'share-too-large': ['number'], 'list-number': ['number'], 'temperature-too-low': ['number'],
+  'variant-unknown': ['variant', 'variants'], 'figure-unknown': ['figure', 'figures'], 'bench-unclear': ['section'],
   'shelf-unclear': ['text'], 'accept-unclear': ['text'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
