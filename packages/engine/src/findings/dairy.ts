@@ -5,7 +5,7 @@ import type { Context } from '../program/context.ts';
 import type { Workspace } from '../program/program.ts';
 import type { Put } from '../program/vat.ts';
 import type { Facts } from './seed.ts';
-import { leaveOut, lineAfter, lineOf, written } from './places.ts';
+import { leaveOut, lineAfter, lineOf, written } from '../program/edit.ts';
 
 const ACIDS = CONSTITUENTS.slice(at.citric, at.other_acid + 1);
 const MOLAR: Readonly<Record<string, number>> = { citric: 192.124, malic: 134.087, tartaric: 150.087, lactic: 90.078, acetic: 60.052, phosphoric: 97.994, ascorbic: 176.124, quinic: 192.167, succinic: 118.088, other_acid: 192.124 };
@@ -26,7 +26,7 @@ export function dairy({ ctx, build }: Facts): void {
       code: 'wash-will-not-curdle', at: milk[0]?.measure.path ?? ['preps', prep.section.key], unit: 'pH', sources: ['davies-white-1958', 'milk-buffer-peak'],
       op: (w, out, i) => { out[i] = milk.length === 0 ? 1 : -balance(w, MARGIN); }, words: {},
       live: { pH: (w, out, i) => { out[i] = balance(w, MIX_PH); }, lemon: (w, out, i) => { out[i] = lemonNeeded(w, milk, rest); } },
-      remedy: (n) => (milk.length > 0 && Number.isFinite(n['lemon']) ? { key: 'add-acid', words: { lemon: n['lemon']! }, splices: lineAfter(ctx, last.measure, { literal: `${written(Math.ceil(n['lemon']! / 5) * 5)} ml lemon juice` }) } : undefined),
+      remedy: (n) => (milk.length > 0 && Number.isFinite(n['lemon']) ? { key: 'add-acid', words: { lemon: n['lemon']! }, splices: lineAfter(ctx.sections, last.measure, { literal: `${written(Math.ceil(n['lemon']! / 5) * 5)} ml lemon juice` }) } : undefined),
     });
     const firstMilk = prep.puts.findIndex(isDairy);
     const sour = prep.puts.filter((p, i) => i < firstMilk && acidOf(p) > 0.1);
@@ -47,7 +47,7 @@ export function dairy({ ctx, build }: Facts): void {
   ctx.margins.push({
     code: 'curdles-in-glass', at: milk[0]!.measure.path, unit: 'pH', sources: ['davies-white-1958', 'milk-buffer-peak'],
     op: (w, out, i) => { out[i] = balance(w, MARGIN); }, words: {}, live: { pH: (w, out, i) => { out[i] = balance(w, MIX_PH); } },
-    ...(sour[0] ? { remedy: { key: 'leave-out', words: { thing: sour.map((p) => p.measure.thing.words).join(', ') }, splices: sour.flatMap((p) => leaveOut(ctx, p.measure)) } } : {}),
+    ...(sour[0] ? { remedy: { key: 'leave-out', words: { thing: sour.map((p) => p.measure.thing.words).join(', ') }, splices: sour.flatMap((p) => leaveOut(ctx.sections, p.measure)) } } : {}),
   });
 }
 
@@ -59,7 +59,7 @@ function acidOf(p: Put): number {
 
 /** The milk's line moved to stand before the first that is sour. */
 function moveBefore(ctx: Context, milk: Measure, sour: Measure) {
-  const from = lineOf(ctx, milk), to = lineOf(ctx, sour);
+  const from = lineOf(ctx.sections, milk), to = lineOf(ctx.sections, sour);
   if (!from || !to) return undefined;
   const text = ctx.document.text;
   const end = text.startsWith('\r\n', from.line.span.to) ? from.line.span.to + 2 : Math.min(text.length, from.line.span.to + 1);

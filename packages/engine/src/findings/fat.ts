@@ -1,6 +1,6 @@
 import type { Facts } from './seed.ts';
 import { stepRow } from '../preps/prep.ts';
-import { lineOf } from './places.ts';
+import { lineOf } from '../program/edit.ts';
 
 /** A fat that is set while it should wash. @source belitz-fats melting ranges */
 export function fat({ ctx }: Facts): void {
@@ -15,7 +15,7 @@ export function fat({ ctx }: Facts): void {
     const index = key ? ctx.book.list.findIndex((i) => i.key === key) : -1;
     const { celsius: mixed } = prep.vat;
     const contact = warmest?.temperature?.celsius ?? 20;
-    const where = warmest ? lineOf(ctx, warmest) : undefined;
+    const where = warmest ? lineOf(ctx.sections, warmest) : undefined;
     const target = Math.ceil((melts + 7) / 5) * 5;
     ctx.margins.push({
       code: 'fat-set-hard', at: warmest?.path ?? fats[0]!.measure.path, unit: 'K', sources: ['belitz-fats'], words: { melts, celsius: contact },

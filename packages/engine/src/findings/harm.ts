@@ -3,7 +3,7 @@ import { at } from '../matter/constituents.ts';
 import type { Ingredient } from '../larder/types.ts';
 import type { Put } from '../program/vat.ts';
 import type { Facts } from './seed.ts';
-import { leaveOut } from './places.ts';
+import { leaveOut } from '../program/edit.ts';
 import table from '../../../../data/hazard-doses.json' with { type: 'json' };
 
 const PLANTS = new Set(table.plants);
@@ -23,7 +23,7 @@ export function harm({ ctx, build }: Facts): void {
     if (PLANTS.has(row.id)) {
       ctx.margins.push({
         code: 'hazard-plant', at: p.measure.path, unit: 'g', sources: sourcesOf(ctx.tables, row), words: { thing: p.measure.thing.words, agent: ctx.tables.hazard(row.hazards[0] ?? '')?.agent ?? row.hazards[0] ?? '' }, op: ({ s }, out, i) => { out[i] = Math.max(s[p.g]!, 1e-6); },
-        remedy: { key: 'leave-out', words: { thing: p.measure.thing.words }, splices: leaveOut(ctx, p.measure) },
+        remedy: { key: 'leave-out', words: { thing: p.measure.thing.words }, splices: leaveOut(ctx.sections, p.measure) },
       });
     }
     const dose = table.rows.find((r) => r.id === row.id);
@@ -36,7 +36,7 @@ export function harm({ ctx, build }: Facts): void {
         code: 'hazard-dose', at: p.measure.path, unit: dose.unit, sources: [dose.source], words: { thing: p.measure.thing.words, limit: dose.limit, unit: dose.unit, agent: ctx.tables.hazard(dose.hazard)?.agent ?? dose.hazard },
         live: { dose: ({ s }, out, i) => { out[i] = bound(s, s[p.g]!, into); } },
         op: ({ s }, out, i) => { out[i] = bound(s, s[p.g]!, into) - dose.limit; },
-        remedy: { key: 'leave-out', words: { thing: p.measure.thing.words }, splices: leaveOut(ctx, p.measure) },
+        remedy: { key: 'leave-out', words: { thing: p.measure.thing.words }, splices: leaveOut(ctx.sections, p.measure) },
       });
       function bound(s: Float64Array, grams: number, block: number): number {
         if (dose!.unit === 'mg') return (grams * dose!.agent_mg_g) / serves;

@@ -1,7 +1,7 @@
 import { wholeMass } from '../matter/block.ts';
 import { slot } from '../matter/constituents.ts';
 import type { Facts } from './seed.ts';
-import { written } from './places.ts';
+import { written } from '../program/edit.ts';
 
 /** What the spec names and what there is: unknown things, missing, unused and short preps. @source none - definition */
 export function names({ ctx, build, ordered }: Facts): void {

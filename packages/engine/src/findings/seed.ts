@@ -4,7 +4,6 @@ import type { Ordered } from '../program/order.ts';
 import { dairy } from './dairy.ts';
 import { fat } from './fat.ts';
 import { hidden } from './hidden.ts';
-import { texture } from './texture.ts';
 import { overfull } from './glass.ts';
 import { harm } from './harm.ts';
 import { names } from './names.ts';
@@ -16,4 +15,9 @@ export function seedFindings(ctx: Context, build: BuildResult | null, ordered: O
 
 export interface Facts { readonly ctx: Context; readonly build: BuildResult | null; readonly ordered: Ordered }
 export type Rule = (facts: Facts) => void;
-const RULES: readonly Rule[] = [names, overfull, dairy, texture, fat, harm, hidden];
+const RULES: readonly Rule[] = [names, overfull, dairy, setting, fat, harm, hidden];
+
+/** What a prep itself says about setting. */
+function setting({ ctx }: Facts): void {
+  for (const prep of ctx.preps.values()) ctx.margins.push(...prep.setting);
+}

@@ -8,6 +8,7 @@ import { placeTemperature } from '../program/temperature.ts';
 import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat, type Put, type Vat } from '../program/vat.ts';
 import { carbonate, chargeNitrous } from './gas.ts';
 import { boilOff, extract, reduceTo } from './move.ts';
+import { settingOf } from './setting.ts';
 import { strain } from './strain.ts';
 import steps from '../../../../data/steps.json' with { type: 'json' };
 
@@ -157,8 +158,16 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   const built: PrepBuilt = {
     name: section.name, section, content: v.content, used_g, yield_g, rest_C, seconds: seconds + needs, takes, stages,
     vessel: siphon || section.method === 'siphon foam' ? 'siphon' : section.method === 'gel' ? 'tray' : section.method === 'carbonate' || section.method === 'bitters' ? 'bottle' : boiled ? 'pan' : 'jar',
-    foam, gel: section.method === 'gel', puts: list, steps: all, vat: v,
+    foam, gel: section.method === 'gel', puts: list, steps: all, vat: v, sections: ctx.sections, setting: [],
   };
+  built.setting = settingOf(ctx, built);
+  if (foam) {
+    // a foam that does not set is poured, not dispensed: no air stays in it
+    const fatal = built.setting.map((m) => m.op), one = new Float64Array(1);
+    ctx.ops.push((w) => {
+      for (let i = 0; i < fatal.length; i++) { fatal[i]!(w, one, 0); if (one[0]! > 0) w.s[foam.overrun] = 0; }
+    });
+  }
   ctx.preps.set(section.key, built);
   return built;
 }

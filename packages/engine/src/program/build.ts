@@ -10,7 +10,7 @@ import { glassOf, iceOf, level, type GlassBuilt, type IceBuilt } from './glass.t
 import { Occurrences, add, put, settle, solveShares, stage, textOf, vat, type Put, type Vat } from './vat.ts';
 
 /** What stands in the glass, bottom to top. */
-export interface LayerBuilt { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly block: number; readonly mL: number; readonly at: Path }
+export interface LayerBuilt { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly block: number; readonly mL: number; /** offset: 0 where a foam did not set and is liquid */ readonly stands: number; readonly at: Path }
 export interface BuildResult {
   readonly glass: GlassBuilt; readonly glassIce: IceBuilt | null; readonly iceMass: number; readonly layers: readonly LayerBuilt[]; readonly base: Vat;
   readonly total: number; readonly stages: readonly StageBuilt[]; readonly garnish: readonly Garnish[]; readonly puts: readonly Put[]; readonly steps: readonly Step[];
@@ -93,15 +93,16 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     if (mixing) inTin = true;
   };
   const onTop = (p: Put, kind: 'liquid' | 'foam' | 'gel', name: string) => {
-    const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1);
+    const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1), stands = ctx.layout.take(1);
     const foam = p.source.prep?.foam;
     const { block: one } = p.source;
     ctx.ops.push(({ s }) => {
       addBlock(s, block, one, s[p.g]!);
       const v = volumeAt20(s, block) + s[block + slot.unknown_g]!;
       s[mL] = kind === 'foam' && foam ? v * (1 + s[foam.overrun]! / 100) : v;
+      s[stands] = kind !== 'foam' || (foam && s[foam.overrun]! > 0) ? 1 : 0;
     });
-    layers.push({ name, kind, block, mL, at: p.measure.path });
+    layers.push({ name, kind, block, mL, stands, at: p.measure.path });
   };
   const topUp = (fill: Fill, index: number) => {
     if (fill.ice) { setGlassIce(fill.ice, 'build rocks', fill.path); return; }
@@ -171,10 +172,13 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     const t = s[temperature]!;
     let liquid = volume(s, glassVat.liquid, t) + s[glassVat.liquid + slot.unknown_g]!, grams = wholeMass(s, glassVat.liquid);
     for (let i = 0; i < wet.length; i++) { liquid += s[wet[i]!.mL]!; grams += wholeMass(s, wet[i]!.block); }
+    let foam = 0, foamGrams = 0;
+    for (let i = 0; i < foams.length; i++) {
+      const f = foams[i]!, g = wholeMass(s, f.block);
+      if (s[f.stands]! > 0) { foam += s[f.mL]!; foamGrams += g; } else { liquid += s[f.mL]!; grams += g; }
+    }
     s[base_mL] = liquid;
     s[density] = liquid > 0 ? grams / liquid : 1;
-    let foam = 0, foamGrams = 0;
-    for (let i = 0; i < foams.length; i++) { foam += s[foams[i]!.mL]!; foamGrams += wholeMass(s, foams[i]!.block); }
     s[foam_mL] = foam;
     s[foamDensity] = foam > 0 ? foamGrams / foam : 0.25;
     let gel = 0;

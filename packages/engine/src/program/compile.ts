@@ -1,4 +1,4 @@
-import type { Document } from '../document/types.ts';
+import type { Document, Section } from '../document/types.ts';
 import type { Tables } from '../larder/types.ts';
 import { BLOCK } from '../matter/constituents.ts';
 import { compilePrep } from '../preps/prep.ts';
@@ -17,12 +17,12 @@ import { program, type Program } from './program.ts';
 export interface Compiled { readonly program: Program; readonly ctx: Context; readonly build: BuildResult | null; readonly ordered: Ordered; readonly variant: string | null }
 
 /**
- * Compiles a document for one variant: names resolved, preps in order of making, every uncertain number an input, every figure and
+ * Compiles a document for one variant, the maker's own shelf before the spec's: names resolved, preps in order of making, every uncertain number an input, every figure and
  * margin a probe. Done once for a structure; `program.run` then computes numbers only.
  * @source none - definition
  */
-export function compile(document: Document, tables: Tables, variant: string | null = null): Compiled {
-  const sections = sectionsOf(document, variant);
+export function compile(document: Document, tables: Tables, variant: string | null = null, shelf: readonly Section[] = []): Compiled {
+  const sections = [...shelf, ...sectionsOf(document, variant)];
   const ctx = new Context(document, tables, sections, BLOCK);
   const ordered = order(sections);
   for (const section of ordered.preps) {
@@ -64,9 +64,10 @@ function drinkProbes(ctx: Context, b: BuildResult, serves: number): void {
   ctx.probe('over_mL', 'glass', 'mL', 'stacked-frusta', ['geometry'], ({ s }, out, i) => { out[i] = s[at + OVER]!; });
   ctx.probe('ice_g', 'glass', 'g', 'mass-balance', [], ({ s }, out, i) => { out[i] = s[b.iceMass]!; });
   const base = b.base.liquid;
-  const parts = [{ of: 'layer:base', block: base, mL: -1 }, ...b.layers.map((l, k) => ({ of: `layer:${k}`, block: l.block, mL: l.mL }))];
+  const parts = [{ of: 'layer:base', block: base, mL: -1, stands: -1 }, ...b.layers.map((l, k) => ({ of: `layer:${k}`, block: l.block, mL: l.mL, stands: l.stands }))];
   for (const p of parts) {
     ctx.probe('mL', p.of, 'mL', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = p.mL >= 0 ? s[p.mL]! : volumeAt20(s, p.block) + s[p.block + slot.unknown_g]!; });
+    ctx.probe('stands', p.of, '', '', [], ({ s }, out, i) => { out[i] = p.stands >= 0 ? s[p.stands]! : 1; });
     ctx.probe('strength', p.of, '% vol', 'ethanol-over-volume', ['oiml-r22'], ({ s }, out, i) => { const v = volumeAt20(s, p.block); out[i] = v > 0 ? (s[p.block + 1]! / 0.789239 / v) * 100 : NaN; });
     ctx.probe('density', p.of, 'kg/m3', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { const v = volumeAt20(s, p.block); out[i] = v > 0 ? (wholeMass(s, p.block) / v) * 1000 : NaN; });
     tintProbes(ctx, p.of, p.block);

@@ -37,6 +37,9 @@ export interface PrepBuilt {
   readonly puts: readonly Put[];
   readonly steps: readonly Step[];
   readonly vat: Vat;
+  readonly sections: readonly Section[];
+  /** what decides whether it sets, as margins */
+  setting: readonly MarginSeed[];
 }
 /** A foam's expansion: offsets of its overrun in per cent of the liquid's volume. */
 export interface Foam { readonly overrun: number }

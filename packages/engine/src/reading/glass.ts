@@ -14,13 +14,15 @@ export function glassReading(c: Compiled, number: Look, figure: (of: string, nam
     ...b.layers.map((l, k) => ({ of: `layer:${k}`, name: l.name, kind: l.kind })),
   ];
   const base = { of: 'layer:base', name: c.ctx.document.name || 'drink', kind: 'liquid' as const };
+  const unset = parts.filter((p) => p.kind === 'foam' && !(number(p.of, 'stands') > 0)).reduce((t, p) => t + number(p.of, 'mL'), 0);
   const look = (p: { of: string; name: string; kind: Layer['kind'] }, from_mm: number, to_mm: number): Layer => ({
-    name: p.name, kind: p.kind, from_mm, to_mm, mL: number(p.of, 'mL'),
+    name: p.name, kind: p.kind, from_mm, to_mm, mL: number(p.of, 'mL') + (p.of === 'layer:base' ? unset : 0),
     colour: colourOf(number(p.of, 'tint_r'), number(p.of, 'tint_g'), number(p.of, 'tint_b'), 2), turbidity: Math.min(3, number(p.of, 'turbid')),
     strength: Number.isFinite(number(p.of, 'strength')) ? number(p.of, 'strength') : null,
   });
   // gels at the floor, then the drink, then what was floated in order, then foam
-  const gels = parts.filter((p) => p.kind === 'gel'), floats = parts.filter((p) => p.kind === 'liquid'), foams = parts.filter((p) => p.kind === 'foam');
+  // (a foam that did not set has run into the drink)
+  const gels = parts.filter((p) => p.kind === 'gel'), floats = parts.filter((p) => p.kind === 'liquid'), foams = parts.filter((p) => p.kind === 'foam' && number(p.of, 'stands') > 0);
   let mL = 0, from = 0;
   for (const p of gels) { mL += number(p.of, 'mL'); const to = heightOf(profile, mL); layers.push(look(p, from, to)); from = to; }
   const wet = [...(number('layer:base', 'mL') > 0 ? [base] : []), ...floats];

@@ -1,4 +1,4 @@
-import type { Document, Path, Problem } from '../document/types.ts';
+import type { Document, Path, Problem, Section } from '../document/types.ts';
 import { judge } from '../findings/judge.ts';
 import { standardDrinks } from '../larder/index.ts';
 import type { Tables } from '../larder/types.ts';
@@ -13,7 +13,7 @@ import { reach } from '../numeric/index.ts';
 import { spreads, type Spreads } from './spread.ts';
 import type { Assumed, Balance, Figure, Finding, PrepReading, Reading, Stage, Why } from './types.ts';
 
-export interface ReadOptions { readonly variant?: string | null; readonly why?: string | null }
+export interface ReadOptions { readonly variant?: string | null; readonly why?: string | null; readonly shelf?: readonly Section[] }
 /** A reading and what the text itself has wrong. */
 export interface ReadResult { readonly reading: Reading; readonly problems: readonly Problem[]; readonly compiled: Compiled }
 
@@ -25,7 +25,7 @@ const INNER = /^(margin:|word:|tint_|turbid|takes\/|balance:)/;
  * @source none - definition
  */
 export function readDocument(document: Document, tables: Tables, options: ReadOptions = {}): ReadResult {
-  const compiled = compile(document, tables, options.variant ?? null);
+  const compiled = compile(document, tables, options.variant ?? null, options.shelf ?? []);
   const { program, ctx, build, ordered } = compiled;
   const w = program.workspace();
   const s = spreads(program, w);
@@ -116,15 +116,25 @@ function assumedOf(c: Compiled): Assumed[] {
 /** Findings knowingly accepted go aside; an acceptance whose line no longer reads so has lapsed. */
 function accept(document: Document, findings: readonly Finding[]): { findings: Finding[]; accepted: Finding[] } {
   const entries = document.sections.flatMap((s) => s.accept ?? []);
-  const accepted: Finding[] = [], open: Finding[] = [];
+  const accepted: Finding[] = [], open: Finding[] = [], used = new Set<(typeof entries)[number]>();
   const fold = (t: string) => t.trim().toLowerCase().replace(/\s+/g, ' ');
   for (const f of findings) {
     const line = lineText(document, f.where.path);
     const entry = entries.find((e) => e.code === f.code && (fold(e.at) === fold(line) || fold(e.at) === String(f.where.path[0] === 'preps' ? f.where.path[1] : f.where.path[0]).toLowerCase()));
-    if (entry && (f.severity !== 'stop')) accepted.push(f); else open.push(f);
+    if (entry) used.add(entry);
+    if (entry && f.severity !== 'stop') accepted.push(f); else open.push(f);
+  }
+  for (const e of entries) {
+    if (used.has(e) || known(document, fold, e.at)) continue;
+    open.push({ code: 'acceptance-lapsed', severity: 'note', where: { path: ['accept'], span: e.span, line: lineAt(document.text, e.span.from), column: 1 }, margin: { value: 1, low: 1, high: 1, unit: 'lines' }, odds: 1, words: { code: e.code, line: e.at }, sources: ['none'] });
   }
   return { findings: open, accepted };
 }
+/** Does any line, prep or section still read as an acceptance says? */
+function known(document: Document, fold: (t: string) => string, at: string): boolean {
+  return document.sections.some((s) => fold(s.kind === 'prep' ? s.key : s.kind) === fold(at) || s.lines.some((l) => fold(l.text) === fold(at)));
+}
+function lineAt(text: string, offset: number): number { return text.slice(0, offset).split('\n').length; }
 function lineText(document: Document, path: Path): string {
   for (const s of document.sections) for (const l of s.lines) if (l.path.length <= path.length && l.path.every((p, i) => p === path[i])) return l.text;
   return '';

@@ -1,20 +1,19 @@
 import type { Line, Measure, Section, Step } from '../document/types.ts';
-import type { Context } from '../program/context.ts';
-import type { RemedySeed } from '../program/context.ts';
+import type { RemedySeed } from './context.ts';
 
 type Splice = RemedySeed['splices'][number];
 
 /** The line an action stands in, with its section. @source none - definition */
-export function lineOf(ctx: Context, action: Measure | Step): { line: Line; section: Section } | undefined {
-  for (const section of ctx.sections) for (const line of section.lines) {
+export function lineOf(sections: readonly Section[], action: Measure | Step): { line: Line; section: Section } | undefined {
+  for (const section of sections) for (const line of section.lines) {
     if (line.span.from <= action.span.from && action.span.to <= line.span.to) return { line, section };
   }
   return undefined;
 }
 
 /** Makes a line a note, so that it is not done: its text stays to be read. @source none - definition */
-export function leaveOut(ctx: Context, action: Measure | Step): Splice[] {
-  const at = lineOf(ctx, action);
+export function leaveOut(sections: readonly Section[], action: Measure | Step): Splice[] {
+  const at = lineOf(sections, action);
   return at ? [{ from: at.line.span.from, to: at.line.span.from, literal: '# ' }] : [];
 }
 
@@ -25,8 +24,8 @@ export function behind(action: Measure, key: string): Splice[] {
 }
 
 /** A new line after the one an action stands in. @source none - definition */
-export function lineAfter(ctx: Context, action: Measure | Step, text: { key?: string; literal?: string }): Splice[] {
-  const at = lineOf(ctx, action);
+export function lineAfter(sections: readonly Section[], action: Measure | Step, text: { key?: string; literal?: string }): Splice[] {
+  const at = lineOf(sections, action);
   return at ? [{ from: at.line.span.to, to: at.line.span.to, literal: '\n' }, { from: at.line.span.to, to: at.line.span.to, ...text }] : [];
 }
 

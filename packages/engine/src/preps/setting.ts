@@ -3,10 +3,9 @@ import { volumeAt20 } from '../liquids/index.ts';
 import { wholeMass } from '../matter/block.ts';
 import { at } from '../matter/constituents.ts';
 import { AGENTS, GENERAL_FOAM, NEEDED_DECADES, agentOf, decadesLost, treatedLeft, type Agent } from '../texture/index.ts';
-import type { Context, PrepBuilt } from '../program/context.ts';
+import type { Context, MarginSeed, PrepBuilt } from '../program/context.ts';
 import type { Put } from '../program/vat.ts';
-import type { Facts } from './seed.ts';
-import { behind, lineAfter, written } from './places.ts';
+import { behind, lineAfter, written } from '../program/edit.ts';
 
 interface Found { readonly put: Put; readonly agent: Agent; readonly own: boolean; readonly share: (s: Float64Array) => number }
 
@@ -28,22 +27,25 @@ function agentsOf(prep: PrepBuilt): Found[] {
 const nameOf = (p: Put) => p.measure.thing.words;
 const isSheet = (p: Put) => p.measure.amount?.unit === 'sheet' || p.measure.amount?.unit === 'leaf' && /gelatin/.test(p.source.ingredient?.id ?? '');
 
-/** Foams and gels: does anything whip, is it weak enough, soaked, hydrated, and does fruit eat it. @source common-practice */
-export function texture({ ctx }: Facts): void {
-  for (const prep of ctx.preps.values()) {
-    const agents = agentsOf(prep);
-    if (prep.foam) foam(ctx, prep, agents);
-    for (const f of agents) {
-      if (!f.own) continue;
-      soaked(ctx, prep, f);
-      hydrated(ctx, prep, f);
-    }
-    const gelatin = agents.find((f) => f.agent.protease);
-    if (gelatin) digested(ctx, prep);
+/**
+ * Whether a foam or gel sets, as margins: does anything whip, is it weak enough, soaked, hydrated, and does fruit eat it. A foam of which
+ * any is positive does not stand.
+ * @source common-practice
+ */
+export function settingOf(ctx: Context, prep: PrepBuilt): MarginSeed[] {
+  const out: MarginSeed[] = [];
+  const agents = agentsOf(prep);
+  if (prep.foam) foam(out, prep, agents);
+  for (const f of agents) {
+    if (!f.own) continue;
+    soaked(ctx, out, prep, f);
+    hydrated(out, prep, f);
   }
+  if (agents.some((f) => f.agent.protease)) digested(ctx, out, prep);
+  return out;
 }
 
-function foam(ctx: Context, prep: PrepBuilt, agents: readonly Found[]): void {
+function foam(out: MarginSeed[], prep: PrepBuilt, agents: readonly Found[]): void {
   const block = prep.content.phase('liquid');
   const whippers = agents.filter((f) => f.agent.whips !== 'no');
   const holders = agents.filter((f) => f.agent.whips === 'no');
@@ -59,26 +61,26 @@ function foam(ctx: Context, prep: PrepBuilt, agents: readonly Found[]): void {
   };
   const at0 = holders.find((f) => f.own)?.put.measure.path ?? path;
   const first = prep.puts[0]?.measure;
-  ctx.margins.push({
+  out.push({
     code: 'foam-no-whipper', at: at0, unit: 'share of a dose', sources: ['common-practice'], words: { prep: prep.name, agents: holders.map((f) => nameOf(f.put)).join(', ') || prep.name },
-    op: ({ s }, out, i) => { out[i] = LEAST - dose(s); }, live: { g: ({ s }, out, i) => { out[i] = (wholeMass(s, block) / 1000) * (AGENTS['methylcellulose']!.dose.foam?.[0] ?? 10) * 1.2; } },
-    remedy: (n) => (first ? { key: 'add-whipper', words: { g: written(n['g'] ?? 3) }, splices: lineAfter(ctx, first, { key: 'whipper' }) } : undefined),
+    op: ({ s }, to, i) => { to[i] = LEAST - dose(s); }, live: { g: ({ s }, to, i) => { to[i] = (wholeMass(s, block) / 1000) * (AGENTS['methylcellulose']!.dose.foam?.[0] ?? 10) * 1.2; } },
+    remedy: (n) => (first ? { key: 'add-whipper', words: { g: written(n['g'] ?? 3) }, splices: lineAfter(prep.sections, first, { key: 'whipper' }) } : undefined),
   });
   const main = whippers.find((f) => f.agent.whips === 'yes') ?? whippers[0];
   const limits = main?.agent.alcohol.foam ?? { ...GENERAL_FOAM, source: 'common-practice' };
   const strength = (s: Float64Array) => { const v = volumeAt20(s, block); return v > 0 ? (s[block + at.ethanol]! / 0.789239 / v) * 100 : 0; };
   const strong = [...prep.puts].sort((a, b) => Number(!!b.measure.strength) - Number(!!a.measure.strength))[0]?.measure;
-  ctx.margins.push({
+  out.push({
     code: 'foam-too-strong', at: strong?.path ?? path, unit: '% vol', sources: [limits.source], words: { agent: main ? nameOf(main.put) : prep.name, limit: limits.stop },
-    op: ({ s }, out, i) => { out[i] = strength(s) - limits.stop; }, warnFrom: limits.warn - limits.stop,
-    live: { strength: ({ s }, out, i) => { out[i] = strength(s); }, mL: ({ s }, out, i) => { out[i] = Math.max(0, volumeAt20(s, block) * (strength(s) / (limits.easy * 0.95) - 1)); } },
-    remedy: (n) => (first && (n['mL'] ?? 0) > 0 ? { key: 'weaken', words: { mL: Math.ceil(n['mL']! / 5) * 5 }, splices: lineAfter(ctx, first, { key: 'water' }) } : undefined),
+    op: ({ s }, to, i) => { to[i] = strength(s) - limits.stop; }, warnFrom: limits.warn - limits.stop,
+    live: { strength: ({ s }, to, i) => { to[i] = strength(s); }, mL: ({ s }, to, i) => { to[i] = Math.max(0, volumeAt20(s, block) * (strength(s) / (limits.easy * 0.95) - 1)); } },
+    remedy: (n) => (first && (n['mL'] ?? 0) > 0 ? { key: 'weaken', words: { mL: Math.ceil(n['mL']! / 5) * 5 }, splices: lineAfter(prep.sections, first, { key: 'water' }) } : undefined),
   });
 }
 /** A quarter of the least dose is taken for nothing. @source common-practice */
 const LEAST = 0.25;
 
-function soaked(ctx: Context, prep: PrepBuilt, f: Found): void {
+function soaked(ctx: Context, out: MarginSeed[], prep: PrepBuilt, f: Found): void {
   const soak = f.agent.soak;
   if (!soak || !isSheet(f.put)) return;
   const m = f.put.measure;
@@ -86,28 +88,28 @@ function soaked(ctx: Context, prep: PrepBuilt, f: Found): void {
   const step = prep.steps.find((x) => x.verb === 'soak');
   const seconds = treated ? treated.seconds ?? 600 : step?.seconds?.low ?? (step ? 600 : 0);
   const input = ctx.book.add({ key: `soak/${f.put.occurrence}`, value: seconds, unit: 's', spread: seconds > 0 ? { kind: 'lognormal', cv: 0.2 } : { kind: 'exact' }, grade: 'trade', source: 'common-practice', role: 'time', at: m.path });
-  ctx.margins.push({
-    code: 'gel-not-soaked', at: m.path, unit: 's', sources: [soak.source], words: { thing: nameOf(f.put) }, op: ({ x }, out, i) => { out[i] = soak.seconds - x[input]!; },
+  out.push({
+    code: 'gel-not-soaked', at: m.path, unit: 's', sources: [soak.source], words: { thing: nameOf(f.put) }, op: ({ x }, to, i) => { to[i] = soak.seconds - x[input]!; },
     remedy: { key: 'soak', words: {}, splices: treated ? [{ from: treated.span.from, to: treated.span.to, literal: 'soaked 10 min in cold water' }] : behind(m, 'soaked') },
   });
 }
 
-function hydrated(ctx: Context, prep: PrepBuilt, f: Found): void {
+function hydrated(out: MarginSeed[], prep: PrepBuilt, f: Found): void {
   const { hydrate } = f.agent;
   if (hydrate.cold || f.put.source.form !== 'agent') return;
   const { hottest } = prep.vat;
   const m = f.put.measure;
   const needs = hydrate.celsius;
   const last = [...prep.puts].reverse()[0]?.measure ?? m;
-  ctx.margins.push({
+  out.push({
     code: 'gel-not-hydrated', at: m.path, unit: 'K', sources: [hydrate.source], words: { agent: nameOf(f.put), needs },
-    op: ({ s }, out, i) => { out[i] = needs - s[hottest]!; }, live: { hottest: ({ s }, out, i) => { out[i] = s[hottest]!; } },
-    remedy: needs >= 85 ? { key: 'boil', words: {}, splices: lineAfter(ctx, m, { key: 'boil' }) } : { key: 'heat', words: { celsius: Math.ceil((needs + 10) / 5) * 5 }, splices: lineAfter(ctx, last, { key: 'heat' }) },
+    op: ({ s }, to, i) => { to[i] = needs - s[hottest]!; }, live: { hottest: ({ s }, to, i) => { to[i] = s[hottest]!; } },
+    remedy: needs >= 85 ? { key: 'boil', words: {}, splices: lineAfter(prep.sections, m, { key: 'boil' }) } : { key: 'heat', words: { celsius: Math.ceil((needs + 10) / 5) * 5 }, splices: lineAfter(prep.sections, last, { key: 'heat' }) },
   });
 }
 
 /** Decades of protease lost before it meets gelatin: by what was written, else by how the juice is usually sold. */
-function digested(ctx: Context, prep: PrepBuilt): void {
+function digested(ctx: Context, out: MarginSeed[], prep: PrepBuilt): void {
   const heated = (steps: readonly Step[], enzyme: string) => steps.reduce((t, x) => {
     const celsius = x.verb === 'boil' ? 100 : x.temperature?.celsius ?? 0;
     return celsius > 45 ? t + (decadesLost(enzyme, celsius, x.seconds?.low ?? 60) || 0) : t;
@@ -132,9 +134,9 @@ function digested(ctx: Context, prep: PrepBuilt): void {
         ...(fresh || canned || known > 2 ? {} : { assumed: { say: `fresh-pressed ${nameOf(put)}` } }),
       });
       const doubt = ctx.book.add({ key: `model/protease ${enzyme}`, value: 1, unit: 'share', spread: { kind: 'lognormal', cv: 0.3 }, grade: 'compiled', source: 'bromelain-juice-2000', role: 'model' });
-      ctx.margins.push({
+      out.push({
         code: 'gel-digested', at: m.path, unit: 'decades', sources: ['bromelain-juice-2000', 'common-practice'], words: { fruit: fresh && !/fresh/i.test(nameOf(put)) ? `Fresh ${nameOf(put)}` : capital(nameOf(put)) },
-        op: ({ x }, out, i) => { out[i] = NEEDED_DECADES - x[lost]! - known * x[doubt]!; },
+        op: ({ x }, to, i) => { to[i] = NEEDED_DECADES - x[lost]! - known * x[doubt]!; },
         ...(enzyme === 'papain' ? {} : { remedy: { key: 'hold-hot', words: {}, splices: m.temperature ? [{ from: m.temperature.span.from, to: m.temperature.span.to, literal: 'held 5 min at 85 °C' }] : behind(m, 'held') } }),
       });
     }
