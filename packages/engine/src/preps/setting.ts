@@ -90,7 +90,7 @@ function soaked(ctx: Context, out: MarginSeed[], prep: PrepBuilt, f: Found): voi
   const input = ctx.book.add({ key: `soak/${f.put.occurrence}`, value: seconds, unit: 's', spread: seconds > 0 ? { kind: 'lognormal', cv: 0.2 } : { kind: 'exact' }, grade: 'trade', source: 'common-practice', role: 'time', at: m.path });
   out.push({
     code: 'gel-not-soaked', at: m.path, unit: 's', sources: [soak.source], words: { thing: nameOf(f.put) }, op: ({ x }, to, i) => { to[i] = soak.seconds - x[input]!; },
-    remedy: { key: 'soak', words: {}, splices: treated ? [{ from: treated.span.from, to: treated.span.to, literal: 'soaked 10 min in cold water' }] : behind(m, 'soaked') },
+    remedy: { key: 'soak', words: {}, splices: treated ? [{ from: treated.span.from, to: treated.span.to, key: 'soaked-again' }] : behind(m, 'soaked') },
   });
 }
 
@@ -137,7 +137,7 @@ function digested(ctx: Context, out: MarginSeed[], prep: PrepBuilt): void {
       out.push({
         code: 'gel-digested', at: m.path, unit: 'decades', sources: ['bromelain-juice-2000', 'common-practice'], words: { fruit: fresh && !/fresh/i.test(nameOf(put)) ? `Fresh ${nameOf(put)}` : capital(nameOf(put)) },
         op: ({ x }, to, i) => { to[i] = NEEDED_DECADES - x[lost]! - known * x[doubt]!; },
-        ...(enzyme === 'papain' ? {} : { remedy: { key: 'hold-hot', words: {}, splices: m.temperature ? [{ from: m.temperature.span.from, to: m.temperature.span.to, literal: 'held 5 min at 85 °C' }] : behind(m, 'held') } }),
+        ...(enzyme === 'papain' ? {} : { remedy: { key: 'hold-hot', words: {}, splices: m.temperature ? [{ from: m.temperature.span.from, to: m.temperature.span.to, key: 'held-instead' }] : behind(m, 'held') } }),
       });
     }
   };

@@ -81,7 +81,7 @@ function yieldInput(ctx: Context, row: string, step: Step): number {
 
 function holdOf(ctx: Context, step: Step): number {
   const key = step.through?.key;
-  if (key === undefined) { ctx.book.word({ key: 'cloth/not said', value: 'cheesecloth', grade: 'trade', source: 'common-practice', at: step.path, say: 'strain through a paper filter' }); return ctx.assume('cloth/cheesecloth hold', step.path, 'tool'); }
+  if (key === undefined) { const said = ctx.tables.assumption('cloth/not said')!; ctx.book.word({ key: 'cloth/not said', value: String(said.value), grade: said.grade, source: said.source, at: step.path, say: said.say }); return ctx.assume('cloth/cheesecloth hold', step.path, 'tool'); }
   const row = PAPER.test(key) ? 'cloth/paper hold' : BAG.test(key) ? 'cloth/bag hold' : SIEVE.test(key) ? 'cloth/sieve hold' : 'cloth/cheesecloth hold';
   return ctx.assume(row, step.path, 'tool');
 }

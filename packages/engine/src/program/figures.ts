@@ -31,7 +31,7 @@ export function figures(ctx: Context, of: string, block: number, options: { temp
     return ((s[b + at.sucrose]! + s[b + at.glucose]! + s[b + at.fructose]! + s[b + at.lactose]! + s[b + at.maltose]! + s[b + at.other_sugars]!) / mL) * 1000;
   });
   put('density', 'kg/m3', 'additive-solutes', ['oiml-r22', 'crc-solutions'], (s, mL) => (s[mass]! / mL) * 1000);
-  put('brix', '°Bx', 'refractive-increments', ['crc-solutions', 'icumsa-sps3'], (s) => refractometerBrix(s, block));
+  put('brix', '°Bx', 'molar-refraction', ['crc-solutions', 'oiv-refraction', 'lorenz1880'], (s) => refractometerBrix(s, block));
   ctx.probe('acidity', of, 'g/L', 'charge-balance-to-8.2', ['goldberg-2002'], ({ s }, out, i) => {
     const mL = s[volume]!;
     if (!(mL > 0) || s[block + slot.acids_unknown_g]! + s[block + slot.unknown_g]! > UNKNOWN_LIMIT * s[mass]!) { out[i] = NaN; return; }
