@@ -5,6 +5,7 @@ import { loadReader } from '../reader.ts';
 import { say } from '../sentences.ts';
 import { VERSION } from '../version.ts';
 import { EXIT, type World } from '../world.ts';
+import { ROOT } from '../root.ts';
 
 export interface OpenFlags { readonly json: boolean; readonly color: boolean; readonly port?: string; readonly book?: string; readonly share: boolean }
 
@@ -17,7 +18,7 @@ export async function open(world: World, flags: OpenFlags): Promise<number> {
   if (flags.book !== undefined && /^\w+:\/\//.test(flags.book)) return refuse(world, flags.json, { code: 'book-missing', message: say('open.book', { book: flags.book }) });
   const written = flags.port ?? (world.env['PORT'] || undefined);
   if (written !== undefined && !(/^\d{1,5}$/.test(written) && Number(written) <= 65535)) return refuse(world, flags.json, { code: 'port-wrong', message: say('open.port', { port: written }) });
-  const webDir = fileURLToPath(new URL('../../../web/dist', import.meta.url));
+  const webDir = fileURLToPath(new URL('packages/web/dist', ROOT));
   const [{ startServer }, readText] = await Promise.all([import('@washline/server'), loadReader()]);
   const first = written === undefined ? DEFAULT_PORT : Number(written);
   for (let port = first; ; port += 1) {

@@ -7,6 +7,7 @@ import { printVerified } from '../print/verified.ts';
 import { printJson, refuse } from '../problems.ts';
 import { say } from '../sentences.ts';
 import { EXIT, type World } from '../world.ts';
+import { ROOT } from '../root.ts';
 
 export interface VerifyFlags { readonly json: boolean; readonly color: boolean; readonly only?: readonly string[] }
 
@@ -32,7 +33,7 @@ export async function verify(world: World, flags: VerifyFlags, files: readonly s
 }
 
 async function ownCases(): Promise<string[]> {
-  const folder = fileURLToPath(new URL('../../../../cases', import.meta.url));
+  const folder = fileURLToPath(new URL('cases', ROOT));
   return (await readdir(folder)).filter((name) => name.endsWith('.json')).sort().map((name) => join(folder, name));
 }
 
