@@ -124,7 +124,29 @@ function fromMeasured(p: Phrase, i: number, end: number, read: Measured, before:
   return { actions: read.measures, label };
 }
 
+/** Words of speech before what is meant ("so we need two ounces of gin"), skipped only where nothing can be read with them. */
+const SPEECH = /^(so|ok|okay|alright|now|then|next|first|firstly|second|secondly|third|lastly|finally|and|i|ill|im|ive|we|well|were|weve|you|youll|youre|lets|going|gonna|to|need|needs|needed|want|will|just|simply|start|starting|begin|with|by|up|also|grab|go|goes|in|comes|followed|here|some|about|of|your|that|is|are|there|again|get|got|have|take|use|using|like|do|add|adding|bring|plus|oh|right|dann|jetzt|wir|nehmen|ich|nehme|brauchen|noch|dazu|als|erstes|nachstes|kommt|kommen)$/;
+
 function readClause(p: Phrase, i0: number, end0: number, later: boolean): One | undefined {
+  const first = readPlain(p, i0, end0, later);
+  if (first !== undefined) return first;
+  if (!SPEECH.test(p.word(i0)) && p.word(i0) !== 'give' && p.word(i0) !== 'gib') return undefined;
+  const problems = p.problems.length;
+  for (let k = i0 + 1; k < Math.min(end0, i0 + 9); k++) {
+    const spoken = SPEECH.test(p.word(k - 1)) || p.isMark(k - 1, ',') || /^(give|it|that|everything|a|an|the|good|nice|quick|hard|long|really|gib|one|final|this)$/.test(p.word(k - 1));
+    if (!spoken) return undefined;
+    const amount = rangeAt(p, k, end0);
+    const verb = verbAt(p, k, end0);
+    const counted = amount !== undefined && amount.low !== null && unitAt(p, amount.end, end0) !== undefined;
+    if (!counted && (verb === undefined || !verb.rows.some(isImperative) || /^(add|use|take)$/.test(p.word(k)))) continue;
+    const read = counted || verb === undefined ? readPlain(p, k, end0, later) : acted(p, k, verb, end0);
+    if (read !== undefined) return read;
+    p.problems.length = problems;
+  }
+  return undefined;
+}
+
+function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | undefined {
   let i = i0, end = end0;
   while (end > i && (p.isMark(end - 1, '.') || p.isMark(end - 1, '!') || p.isMark(end - 1, ','))) end--;
   // a whole line in brackets: "(Use spoon to float the brandy)"
@@ -136,12 +158,17 @@ function readClause(p: Phrase, i0: number, end0: number, later: boolean): One | 
     const read = full === undefined ? undefined : brim(p, i, 'fill', full, end);
     if (read !== undefined) return { actions: [read.fill], label: read.label };
   }
+  // "Balance of glass, ginger ale"
+  if (/^(balance|rest|remainder)$/.test(p.word(i)) && p.word(i + 1) === 'of' && /^(the )?glass/.test(p.slice(i + 2, i + 4).toLowerCase())) {
+    const from = p.word(i + 2) === 'the' ? i + 4 : i + 3;
+    return filled(p, i, readFill(p, i, 'fill', p.isMark(from, ',') ? from + 1 : from, end));
+  }
   // "garnish: …", "Top: …", "Glass rim: salt"
   const colon = p.isMark(i + 1, ':') ? i + 2 : p.isDash(i + 1) ? i + 2 : -1;
   if (colon > 0 && /^(garnish|garnishes|garnitur|deko|dekoration|garnieren|decoration)$/.test(p.word(i))) return garnished(readGarnish(p, i, colon, end));
   if (colon > 0 && /^(top|topper|fill|float|crown|auffullen|filler)$/.test(p.word(i))) return filled(p, i, readFill(p, i, p.word(i) === 'float' || p.word(i) === 'crown' ? p.word(i) : 'top', colon, end));
   if (colon > 0 && /^(rim|rand)$/.test(p.word(i))) return garnished(readGarnish(p, i, colon, end));
-  if (/^(salt|sugar|half|chilli|tajin|salted|sugared|spiced|zucker|salz)$/.test(p.word(i)) && /^(rim|rand)/.test(p.word(end - 1)) && end - i <= 4) return garnished(readGarnish(p, i, i, end));
+  if (/^(salt|sugar|half|chilli|tajin|salted|sugared|spiced|zucker|salz)$/.test(p.word(i)) && /^(rim|rand)/.test(p.word(end - 1)) && end - i <= 4) return garnished(readGarnish(p, i, p.word(i) === 'half' ? i + 1 : i, end));
   if (/^(zuckerrand|salzrand)$/.test(p.word(i))) return garnished(readGarnish(p, i, i, end));
   // "[1] absinthe rinse", "chilled glass"
   if (end - i <= 4 && /^(chilled|frozen|cold|gekuhltes)$/.test(p.word(i)) && vesselFullGlass(p, i + 1, end)) {
@@ -322,6 +349,13 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
         return { actions: [measure], label: { ...EMPTY, kind: 'step', verb: 'other' } };
       }
     }
+  }
+  // "use 60 ml gin", "take 200 g sugar": a written amount of matter
+  if (key === 'use') {
+    const number = rangeAt(p, from, to);
+    const unit = number === undefined ? undefined : unitAt(p, number.end, to);
+    const read = unit !== undefined && (unit.form.of === 'ml' || unit.form.of === 'g') && unit.form.unit !== 'glass' ? tryMeasure(p, from, to) : undefined;
+    if (read !== undefined) return { actions: read.measures, label: read.label };
   }
   // "Juice 2 limes": a count of fruit
   if (key === 'squeeze' && /^(juice)$/.test(word)) { const read = tryMeasure(p, i, end); if (read !== undefined) return { actions: read.measures, label: read.label }; }

@@ -61,7 +61,7 @@ function unitHolds(p: Phrase, unit: UnitAt, at: number, end: number, number: Num
   if (p.word(at) === 'whole') return false;
   const known = nameEnd(p, at, end);
   // "1 lemon wheel", "4 cloves", "1 leaf gelatine": the longest known name that reaches further than the unit
-  if (known > unit.end && !['piece', 'sheet', 'leaf', 'sprig', 'slice', 'cube', 'wedge', 'ml', 'g'].includes(form.unit) && form.of === 'piece' && p.word(unit.end) !== 'of') return false;
+  if (known > unit.end && form.unit === 'pod' && p.word(unit.end) !== 'of') return false;
   if (known === unit.end && known > at && nothingAfter(p, unit.end, end) && form.of === 'piece') return false;
   if ((form.unit === 'rinse' || form.unit === 'float' || p.word(at) === 'shake' || p.word(at) === 'shakes') && p.word(unit.end) !== 'of' && !number.digits) return p.word(unit.end) === 'of';
   return true;
@@ -369,7 +369,7 @@ function amountFirst(p: Phrase, i: number, end: number): Measured | undefined {
     const fraction = number.fraction && number.low !== null && number.low < 1;
     const pourable = (id !== null && (isAlcoholic(id) || /liqueur|vermouth/.test(id))) || (id === null && /\b(wine|rum|gin|brandy|vermouth|liqueur|whiske?y|bitters?|sherry|port|curac[ao]+|absinthe|cordial|syrup)\b/.test(label));
     const wet = id !== null && !pourable && /juice|syrup|water|cream$|milk/.test(id) && /syrup|water|cream|milk|cordial|grenadine|orgeat/.test(label);
-    unit = fraction && (pourable || wet) ? 'part' : 'piece';
+    unit = fraction && (pourable || wet) ? 'part' : number.low === null && !/few|several|ein paar|einige/i.test(p.slice(number.first, number.last)) ? null : 'piece';
     if (fraction && what.thing.link.kind === 'larder' && unit === 'piece' && /\bjuice\b/.test(label)) { /* "1/2 Lemon Juice": fruit is counted */ }
     if (unit === 'part' && what.thing.link.kind === 'larder' && what.thing.link.assumed) what = { ...what, thing: { ...what.thing, link: linkWords(p, what.thing.words, 'volume') } };
   }
@@ -503,7 +503,7 @@ function bareUnit(p: Phrase, i: number, end: number): Measured | undefined {
   const amount: Amount = { low: 1, high: 1, unit: unit.form.unit, ...(factors !== undefined ? { factorLow: factors.low, factorHigh: factors.high } : {}), number: { from: p.span(between, between + 1).from, to: p.span(between, between + 1).from }, unitSpan: p.span(between, unit.end) };
   return build(p, i, end, { amount, unit: unit.form.unit, low: 1, high: 1 }, what, tail, {});
 }
-const LOOSE = new Set(['dash', 'splash', 'pinch', 'handful', 'drop', 'spray', 'barspoon', 'squeeze', 'sprig', 'slice', 'wedge', 'cup', 'tsp', 'tbsp', 'shot', 'bunch']);
+const LOOSE = new Set(['dash', 'splash', 'pinch', 'handful', 'drop', 'spray', 'barspoon', 'squeeze', 'sprig', 'slice', 'wedge', 'cup', 'tsp', 'tbsp', 'shot', 'bunch', 'knob', 'messerspitze']);
 
 /** "gin 45 ml", "Rum – 50 ml", "agar, 2 g per kg of juice", "Salt": the name first, or alone. */
 function nameFirst(p: Phrase, i: number, end: number): Measured | undefined {
@@ -521,7 +521,12 @@ function nameFirst(p: Phrase, i: number, end: number): Measured | undefined {
     const measured = measuredBy(tail.amount.unit);
     const link = what.thing.link;
     if (link.kind === 'larder' && link.assumed) what = { ...what, thing: { ...what.thing, link: linkWords(p, p.slice(what.first, Math.max(to, what.end)).replace(/[()]/g, ' '), measured) } };
-    if (tail.amount.unit === null) tail.amount = { ...tail.amount, unit: 'piece' };
+    if (tail.amount.unit === null) {
+      const words = what.label.split(/[\s-]+/), last = words[words.length - 1] ?? '';
+      const behind = words.length > 1 && what.thing.link.kind !== 'prep' && what.thing.link.kind !== 'shelf' ? trailingUnit(last.replace(/[^\p{L}]/gu, '')) : undefined;
+      tail.amount = { ...tail.amount, unit: behind ?? 'piece' };
+      if (behind !== undefined) what = { ...what, label: words.slice(0, -1).join(' ') };
+    }
     if (link.kind === 'unknown' && !known && p.problems.length > problemsBefore) { /* said already */ }
   }
   return build(p, i, end, { amount: null, unit: null, low: null, high: null }, what, tail, {});

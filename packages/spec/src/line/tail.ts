@@ -74,7 +74,7 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
         else tail.temperature = { celsius, span };
         p.use(k, heat.end); k = heat.end; continue;
       }
-      const percent = token.kind === 'number' ? percentAt(p, k, end) : undefined;
+      const percent = token.kind === 'number' || p.isNumber(start) ? percentAt(p, start, end) : undefined;
       if (percent !== undefined) {
         const span = p.span(k, percent.end);
         const weight = percent.kind === 'weight' || (percent.kind === 'bare' && saysWeight(p, nameFrom, from, k, percent.end));

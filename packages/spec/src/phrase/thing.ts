@@ -8,7 +8,7 @@ import { fold } from '../names/fold.ts';
 
 /** Words at which a name ends, unless a longer known name goes on. */
 const STOPS = new Set([
-  'in', 'into', 'at', 'off', 'from', 'for', 'to', 'on', 'onto', 'over', 'with', 'without', 'per', 'about', 'plus', 'as', 'until', 'till', 'while', 'so', 'by', 'through', 'each', 'via', 'if', 'then', 'per', 'than', 'until', 'which', 'that', 'via', 'around', 'between', 'approx', 'ca', 'circa', 'divided', 'optional', 'straight',
+  'in', 'into', 'at', 'off', 'from', 'for', 'to', 'on', 'onto', 'over', 'with', 'without', 'per', 'about', 'plus', 'as', 'until', 'till', 'while', 'so', 'by', 'through', 'each', 'via', 'if', 'then', 'per', 'than', 'until', 'which', 'that', 'x', 'around', 'between', 'approx', 'ca', 'circa', 'divided', 'optional', 'straight',
   'dissolved', 'floated', 'dispersed', 'held', 'kept', 'warmed', 'heated', 'mixed', 'whisked', 'beaten', 'cut', 'pressed', 'soaked', 'bloomed', 'melted', 'chilled', 'strained', 'sliced', 'split', 'diced', 'peeled', 'cooled', 'softened', 'hydrated', 'shaken', 'poured', 'drizzled', 'twisted', 'topped',
   'mit', 'zum', 'zur', 'bei', 'auf', 'aus', 'ins', 'im', 'pro', 'je', 'fur', 'uber', 'durch', 'nach', 'als', 'oder', 'bis', 'ohne', 'und',
 ]);
@@ -25,6 +25,9 @@ function boundary(p: Phrase, i: number, end: number): boolean {
   if (token.kind === 'mark') return !(p.isHyphen(i) || token.text === '&' || token.text === '/' || token.text === '+');
   return STOPS.has(token.fold) || token.fold === 'and' || token.fold === 'or' || token.fold === 'abv' || token.fold === 'proof' || token.fold === 'x';
 }
+
+/** Words that point at something else and name nothing. */
+const PRONOUNS = /^(it|them|this|that|these|those|everything|which|you|we|i|is|are|was|be|es|sie|ihn)$/;
 
 interface Region { readonly end: number }
 /** Where the words of a name that is not known end. */
@@ -174,6 +177,7 @@ export function thingAt(p: Phrase, i: number, end: number, measured: Measured, t
     }
     if (preps.length > 1) p.report('prep-unclear', k, last, { words: p.slice(k, last), preps: preps.join(', ') });
   }
+  if (PRONOUNS.test(p.word(k))) return undefined;
   const known = beforeNumber(p, k, knownFrom(p, k, end));
   const last = Math.max(region(p, k, end).end, known);
   if (last <= k) return undefined;

@@ -56,7 +56,7 @@ function numberAt(text: string, i: number): Read {
   // thousands: comma, blank or apostrophe and exactly three digits, unless the first group is 0
   while (j > i && firstGroup <= 3 && digits !== '0' && /[,' ’]/.test(text.charAt(j))) {
     const k = digitsFrom(text, j + 1);
-    if (k - j !== 4 || /[.,/]\d/.test(text.slice(k, k + 2)) && text.charAt(k) !== '.' || text.charAt(k) === '/') break;
+    if (k - j !== 4 || text.charAt(k) === '/') break;
     if (text.charAt(j) === ' ' && LETTER.test(text.charAt(k))) break;
     if (text.charAt(j) === ',') vague = true;
     digits += text.slice(j + 1, k);
