@@ -9,7 +9,6 @@ export function names({ ctx, build, ordered }: Facts): void {
     const m = u.measure;
     const link = m.thing.link;
     const nearest = link.kind === 'unknown' ? link.nearest : [];
-    const source = ctx.sources.get(`unknown ${m.thing.words.toLowerCase()}`);
     const first = nearest[0];
     ctx.margins.push({
       code: u.why, at: m.path, unit: 'g',
@@ -19,7 +18,6 @@ export function names({ ctx, build, ordered }: Facts): void {
       ...(first && u.why === 'ingredient-unknown' ? { remedy: { key: 'use-name', words: { name: first.name }, splices: [{ from: m.thing.span.from, to: m.thing.span.to, literal: first.name }] } } : {}),
       ...(u.why === 'strength-unknown' ? { remedy: { key: 'write-strength', words: {}, splices: [{ from: m.thing.span.to, to: m.thing.span.to, literal: ' 40 %' }] } } : {}),
     });
-    void source;
   }
   for (const section of ordered.unused) {
     const prep = ctx.preps.get(section.key);

@@ -71,21 +71,41 @@ function pieces(ctx: Context, m: Measure, count: number, occurrence: string): nu
   return ctx.book.add({ key: `pour/${occurrence}`, value: count, unit: 'pieces', spread: { kind: 'exact' }, grade: 'defined', source: 'written', role: 'measure', at: m.path });
 }
 
+/** What one of a counted thing is, by unit and row: keys of the assumptions, the first that fits. */
+function eachOf(id: string, unit: string): { key: string; of: 'ml' | 'g' } | null {
+  const fruit = FRUIT.exec(id)?.[1];
+  if (fruit && !/peel|soda|acid|stretched|cordial/.test(id)) {
+    if (unit === 'wedge') return fruit === 'lemon' || fruit === 'lime' ? { key: `fruit/yield/${fruit} wedge`, of: 'ml' } : null;
+    if (unit === 'piece') return { key: `fruit/yield/${fruit}`, of: 'ml' };
+    return null;
+  }
+  if (/-peel$/.test(id)) return { key: `fruit/peel/${FRUIT.exec(id)?.[1] ?? 'lemon'}`, of: 'g' };
+  if (/^egg-white/.test(id)) return { key: 'egg/white', of: 'g' };
+  if (/^egg-yolk/.test(id)) return { key: 'egg/yolk', of: 'g' };
+  if (id === 'passion-fruit') return { key: 'fruit/yield/passion fruit pulp', of: 'g' };
+  if (unit === 'sprig') return { key: 'garnish/mint sprig', of: 'g' };
+  return null;
+}
+
 function piece(ctx: Context, m: Measure, unit: string, count: number, source: Source, occurrence: string): Poured | null {
   const row = source.ingredient;
-  const mass = row?.cells['unit_mass_g'];
+  if (!row) return null;
+  const mass = row.cells['unit_mass_g'];
   if (mass && (unit === 'piece' || unit === 'sheet' || unit === 'packet' || unit === 'leaf')) {
     const each = ctx.spread(`unit/${row.id}`, unit === 'sheet' || unit === 'leaf' ? 'tool/gelatin sheet' : 'tool/egg white', mass.value, 'g', 'nature', { at: m.path, grade: mass.grade, source: mass.source });
     return { input: pieces(ctx, m, count, occurrence), bias: -1, each, of: 'g', factor: 1 };
   }
-  if (row?.id === 'egg-white' || row?.id === 'egg-yolk') {
-    const each = ctx.assume(row.id === 'egg-white' ? 'egg/white' : 'egg/yolk', m.path);
-    return { input: pieces(ctx, m, count, occurrence), bias: -1, each, of: 'g', factor: 1 };
-  }
-  const fruit = row ? FRUIT.exec(row.id)?.[1] : undefined;
-  if (fruit && /juice/.test(row!.category) && ctx.tables.assumption(`fruit/yield/${fruit}`)) {
-    const each = ctx.assume(`fruit/yield/${fruit}`, m.path);
-    return { input: pieces(ctx, m, count, occurrence), bias: -1, each, of: 'ml', factor: 1 };
-  }
-  return null;
+  const known = eachOf(row.id, unit);
+  if (!known || !ctx.tables.assumption(known.key)) return null;
+  return { input: pieces(ctx, m, count, occurrence), bias: -1, each: ctx.assume(known.key, m.path), of: known.of, factor: 1 };
+}
+
+/**
+ * The row a counted fruit is taken for: a lime by count is its juice, as recipes mean it, unless it is its peel.
+ * @source common-practice
+ */
+export function countedAs(id: string, unit: string | null): string {
+  const fruit = /^(lime|lemon)-flesh$|^(orange|grapefruit)$/.exec(id);
+  if (!fruit || (unit !== null && unit !== 'piece' && unit !== 'wedge')) return id;
+  return { lime: 'lime-juice', lemon: 'lemon-juice', orange: 'orange-juice', grapefruit: 'grapefruit-juice-white' }[fruit[1] ?? fruit[2] ?? ''] ?? id;
 }

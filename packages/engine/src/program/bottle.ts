@@ -4,6 +4,7 @@ import { alcoholic, composition, form, labelStrengthOf, startOf } from '../larde
 import { volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, CONSTITUENTS, at, slot } from '../matter/constituents.ts';
 import { wholeMass } from '../matter/block.ts';
+import { countedAs } from './amounts.ts';
 import type { Context, Source } from './context.ts';
 
 const ETHANOL_G_ML = 0.789239;
@@ -24,7 +25,7 @@ export function sourceOf(ctx: Context, m: Measure, section: string): Source {
   }
   const shelf = link.kind === 'shelf' ? shelfEntry(ctx, link.shelf) : undefined;
   const id = link.kind === 'larder' ? link.id : link.kind === 'shelf' ? (link.larder ?? shelf?.larder ?? null) : null;
-  const ingredient = id ? ctx.tables.ingredient(id) : undefined;
+  const ingredient = id ? ctx.tables.ingredient(m.amount ? countedAs(id, m.amount.unit) : id) : undefined;
   if (!ingredient) {
     if (shelf?.strength !== undefined) return bottle(ctx, m, undefined, shelf.name, shelf.strength, shelf.price);
     if (m.strength) return bottle(ctx, m, undefined, m.thing.words.toLowerCase(), m.strength.value, undefined);
@@ -60,7 +61,8 @@ function prepSource(ctx: Context, prep: NonNullable<Source['prep']>): Source {
   return source;
 }
 
-function unknownSource(ctx: Context, m: Measure): Source {
+/** Matter nothing is known of but its mass: carried and diluted, never counted as water. */
+export function unknownSource(ctx: Context, m: Measure): Source {
   const key = `unknown ${m.thing.words.toLowerCase()}`;
   const known = ctx.sources.get(key);
   if (known) return known;

@@ -72,7 +72,7 @@ export class Context {
   readonly margins: MarginSeed[] = [];
   readonly preps = new Map<string, PrepBuilt>();
   readonly sources = new Map<string, Source>();
-  readonly unknown: { readonly measure: Measure; readonly why: 'ingredient-unknown' | 'strength-unknown' | 'prep-missing' }[] = [];
+  readonly unknown: { readonly measure: Measure; readonly why: 'ingredient-unknown' | 'strength-unknown' | 'prep-missing' | 'measure-vague' }[] = [];
   /** block into which everything goes that is strained off, boiled off or left behind; closes the mass balance */
   readonly lost: number;
   /** water that steps bring along (soaked sheets, ice that melted): offsets of blocks, with their sign */

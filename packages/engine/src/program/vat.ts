@@ -4,7 +4,7 @@ import { advance } from '../ice/index.ts';
 import { BLOCK, CONSTITUENTS, at, slot } from '../matter/constituents.ts';
 import { addBlock, wholeMass } from '../matter/block.ts';
 import { pour } from './amounts.ts';
-import { sourceOf } from './bottle.ts';
+import { sourceOf, unknownSource } from './bottle.ts';
 import type { Context, Source, StageBuilt } from './context.ts';
 import type { Content } from './layout.ts';
 import { startTemperature, type Start } from './temperature.ts';
@@ -25,6 +25,9 @@ export class Occurrences {
     return `${this.section}/${key}#${n}`;
   }
 }
+
+/** What stands for an amount that was not written: a pinch of a solid, a splash of a liquid, both without known make-up. @source common-practice */
+const VAGUE_SOLID_G = 1, VAGUE_LIQUID_G = 20;
 
 /** Turns a measure into grams, except a share, which waits for the others. */
 export function put(ctx: Context, m: Measure, section: string, names: Occurrences, fallback?: { key: string }): Put {
@@ -53,8 +56,17 @@ export function put(ctx: Context, m: Measure, section: string, names: Occurrence
     });
   } else {
     const key = fallback?.key;
-    const input = key ? ctx.assume(key, m.path, 'measure', `${key}#${occurrence}`) : ctx.book.add({ key: `pour/${occurrence}`, value: 0, unit: 'g', spread: { kind: 'exact' }, grade: 'trade', source: 'common-practice', role: 'measure', at: m.path });
-    ctx.ops.push(({ s, x }) => { s[g] = x[input]! / (key ? s[mL]! : 1); });
+    if (key) {
+      const input = ctx.assume(key, m.path, 'measure', `${key}#${occurrence}`);
+      ctx.ops.push(({ s, x }) => { s[g] = x[input]! / s[mL]!; });
+    } else {
+      // no amount, or one that cannot be turned into grams: carried as unknown matter, never as nothing
+      const solid = source.form !== 'liquid' && source.form !== 'egg' && source.form !== 'puree';
+      ctx.unknown.push({ measure: m, why: 'measure-vague' });
+      const vague = { ...unknownSource(ctx, m), form: 'liquid' };
+      ctx.ops.push(({ s }) => { s[g] = solid ? VAGUE_SOLID_G : VAGUE_LIQUID_G; });
+      return { measure: m, source: vague, g, start, occurrence, share: false };
+    }
   }
   if (source.prep) { const prep = source.prep; ctx.ops.push(({ s }) => { s[prep.used_g]! += s[g]!; }); }
   return { measure: m, source, g, start, occurrence, share: false };

@@ -65,7 +65,7 @@ test('what cannot be answered is skipped with its reason, never passed', () => {
   const item = (group: string, inputs: Record<string, unknown>): Case => ({ id: 'a', group, kind: 'nature', inputs, value: 1, tol: 1e9 });
   expect(verify({ cases: [item('no such group', {})] }).skipped).toEqual([{ id: 'a', why: 'not yet bound: unknown group' }]);
   expect(verify({ cases: [item('toString', {})] }).skipped).toHaveLength(1);
-  expect(verify({ cases: [item('lange_density', null as unknown as Record<string, unknown>)] }).skipped[0]?.why).toBe('inputs are no object');
+  expect(verify({ cases: [item('lange_density', null as unknown as Record<string, unknown>)] }).skipped[0]?.why).toBe('no inputs');
   expect(verify({ cases: [item('lange_density', { t_C: 20 })] }).skipped[0]?.why).toMatch(/^input missing: /);
   expect(verify({ cases: [item('lange_density', { mass_pct: 'many', t_C: 20 })] }).skipped).toHaveLength(1);
   expect(verify({ cases: [item('lange_density', { mass_pct: 200, t_C: 20 })] }).failed).toBe(1);

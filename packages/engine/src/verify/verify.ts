@@ -56,7 +56,7 @@ function row(t: Tally): GroupResult {
 
 function answerTo(item: Case, bindings: Bindings): { readonly got: Answer } | { readonly why: string } {
   const binding = Object.hasOwn(bindings, item.group) ? bindings[item.group] : undefined;
-  if (typeof item.inputs !== 'object' || item.inputs === null) return { why: 'inputs are no object' };
+  if (typeof item.inputs !== 'object' || item.inputs === null) return { why: 'no inputs' };
   if (!binding) return { why: `not yet bound: ${domainOf(item.group)}` };
   try {
     const got = binding(inputsOf(item.inputs, item.note), item.unit ?? '');
