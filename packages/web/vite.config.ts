@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import solid from 'vite-plugin-solid';
+import { firstReading } from './first-reading.ts';
 
 const packages = fileURLToPath(new URL('..', import.meta.url));
 
@@ -11,6 +12,7 @@ export default defineConfig({
   base: './',
   resolve: { alias: [{ find: /^@washline\/([a-z]+)$/, replacement: `${packages}$1/src/index.ts` }] },
   plugins: [
+    firstReading(packages),
     // Constant styles in a template would break the content security policy.
     solid({ solid: { inlineStyles: false } as object }),
     VitePWA({
@@ -24,5 +26,5 @@ export default defineConfig({
     }),
   ],
   worker: { format: 'es' },
-  build: { target: 'es2022', assetsInlineLimit: 0, modulePreload: { polyfill: false }, reportCompressedSize: false, chunkSizeWarningLimit: 4000 },
+  build: { target: 'es2022', assetsInlineLimit: 0, modulePreload: { polyfill: false }, reportCompressedSize: false, chunkSizeWarningLimit: 4000, rolldownOptions: { checks: { pluginTimings: false } } },
 });

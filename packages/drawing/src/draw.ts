@@ -21,7 +21,7 @@ import type { Drawing } from './shapes.ts';
 import { words } from './words.ts';
 
 /** What a finding says on the drawing: words of the sentence table, kept by whoever holds the language. */
-export interface Said { readonly severity: 'stop' | 'warn' | 'note'; readonly head: string; readonly path: readonly (string | number)[] }
+export interface Said { readonly severity: 'stop' | 'warn' | 'note'; readonly head: string; readonly rest?: string | undefined; readonly path: readonly (string | number)[] }
 
 export interface DrawOptions {
   /** room in CSS px of the layout */
@@ -43,7 +43,7 @@ export function draw(reading: Reading, options: DrawOptions): Drawing {
   const { scheme } = options;
   const flow = flowOf(reading, options.document ?? null);
   const upstream = flow.preps.length > 0 || flow.build.vessel !== null;
-  const frame = frameOf(reading.glass, { width: options.width, height: options.height, upstream, pxPerMm: options.mmPerPx === undefined ? undefined : 1 / options.mmPerPx });
+  const frame = frameOf(reading.glass, { width: options.width, height: options.height, upstream, stopped: (options.findings ?? []).some((f) => f.severity === 'stop'), pxPerMm: options.mmPerPx === undefined ? undefined : 1 / options.mmPerPx });
   const shape = reading.glass ?? EMPTY_GLASS;
   drawGround(pad, frame, scheme);
   pad.open({ id: 'drink', within: null, role: 'reading', reading: 'drink' });

@@ -1,4 +1,5 @@
 import type { GlassReading } from '@washline/engine';
+import type { Box } from './pen/pad.ts';
 import { brimHeight, outerSize } from './glass/profile.ts';
 import { heightY, scaleFor, standAt, type Stand } from './glass/stand.ts';
 
@@ -16,9 +17,14 @@ export interface Frame {
   readonly edge: number; readonly shelf: number;
   /** x of the column of dimensions */
   readonly dims: number;
+  /** room kept for the words of a stop */
+  readonly head: Box | null;
 }
 
-export interface FrameWish { readonly width: number; readonly height: number; readonly pxPerMm?: number | undefined; readonly upstream: boolean; readonly foot?: number }
+export interface FrameWish { readonly width: number; readonly height: number; readonly pxPerMm?: number | undefined; readonly upstream: boolean; readonly stopped: boolean; readonly foot?: number }
+
+/** How wide the words of a stop may run, px. */
+export const HEAD_WIDTH = 286;
 
 /** A glass is drawn even of a spec that holds nothing yet. */
 export const EMPTY_GLASS: Pick<GlassReading, 'profile' | 'base_mm' | 'wall_mm' | 'stem_mm' | 'foot_mm'> = { profile: [[0, 31], [75, 36]], base_mm: 10, wall_mm: 2.6, stem_mm: 0, foot_mm: 0 };
@@ -38,5 +44,6 @@ export function frameOf(glass: GlassReading | null, wish: FrameWish): Frame {
   return {
     width: wish.width, height: wish.height, phone, stand, left: axis - half, right: axis + half, brim: heightY(stand, brimHeight(shape.profile)), washline,
     edge: wish.width - (phone ? 10 : 18), shelf: phone ? 100 : 182, dims: axis - half - 37,
+    head: wish.stopped && !phone ? { x: wish.width - 18 - HEAD_WIDTH, y: 14, width: HEAD_WIDTH, height: 92 } : null,
   };
 }

@@ -3,7 +3,7 @@ import { shown } from '@washline/drawing';
 import { createMemo, createSignal, Show } from 'solid-js';
 import { keepSheet, keptSheet, type Sheet as Kind } from './device.ts';
 import { Glass, type Pressed } from './glass/Glass.tsx';
-import { read } from './read.ts';
+import type { Read } from './read.ts';
 import { Live } from './Live.tsx';
 import { entriesOf } from './sheet/entries.ts';
 import { Sheet } from './sheet/Sheet.tsx';
@@ -20,13 +20,13 @@ export function Page() {
   const turn = (): void => { const kind = sheet() === 'dark' ? 'light' : 'dark'; setSheet(kind); keepSheet(kind); dress(kind); };
 
   const [pressed, setPressed] = createSignal<Pressed | null>(null);
-  const reading = (): ReturnType<typeof state.now>['reading'] => state.now().reading;
+  const reading = (): Shown => state.now().reading;
   const entries = createMemo(() => entriesOf(state.now()));
   // Taken apart only while someone looks.
   const why = createMemo<Why | null>(() => {
     const p = pressed();
     if (p === null || p.reading !== 'drink') return null;
-    return read(state.text(), p.figure).reading.why ?? null;
+    return state.reader()?.(state.text(), p.figure).reading.why ?? null;
   });
   const name = (): string => reading().drink;
   const level = (): string => { const g = reading().glass; return g === null || !(g.washline_mm > 0) ? '' : `${shown(g.washline_mm, 1)} mm`; };
@@ -49,8 +49,8 @@ export function Page() {
           <ul>
             <li><span class="unit">ml</span></li>
             <li><button type="button" onClick={turn}>{sheet() === 'dark' ? 'light' : 'dark'}</button></li>
-            <li><button type="button" onClick={() => state.undo()} disabled={!state.canUndo()}>undo</button></li>
-            <li><button type="button" onClick={() => state.redo()} disabled={!state.canRedo()}>redo</button></li>
+            <Show when={state.canUndo()}><li><button type="button" onClick={() => state.undo()}>undo</button></li></Show>
+            <Show when={state.canRedo()}><li><button type="button" onClick={() => state.redo()}>redo</button></li></Show>
             <Show when={!state.isDemo()}><li><button type="button" onClick={() => state.toDemo()}>the demo drink</button></li></Show>
             <li><button type="button" onClick={() => print()}>print</button></li>
           </ul>
@@ -64,6 +64,6 @@ export function Page() {
   );
 }
 
-type Shown = ReturnType<typeof read>['reading'];
+type Shown = Read['reading'];
 function liquid(reading: Shown): string { const v = reading.figures['volume']; return v === undefined ? '' : `${shown(v.value, 0)} ml`; }
 function drinks(reading: Shown): string { const us = reading.standard_drinks['US']; return us === undefined || !Number.isFinite(us) || !(us > 0) ? '' : `${shown(us, 1)} US drinks`; }

@@ -1,15 +1,12 @@
 import type { Document, Splice } from '@washline/engine';
 import { readText, type Answer } from '@washline/spec';
 import { tables } from '@washline/tables';
-import demo from '../../../demo/clear-colada.drink?raw';
 
 export type Reading = Answer['reading'];
 export type Told = Reading['findings'][number];
 export type Trouble = Answer['problems'][number];
 export interface Fix { readonly say: string; readonly splices: readonly Splice[] }
 export interface Read { readonly reading: Reading; readonly document: Document; readonly findings: readonly Told[]; readonly problems: readonly Trouble[] }
-
-export const DEMO: string = demo;
 
 /** A text read in this browser: the same engine and tables as the command line. `why` names one figure of the drink to be taken apart. */
 export function read(text: string, why?: string): Read {

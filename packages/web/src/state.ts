@@ -2,11 +2,16 @@ import { batch, createMemo, createSignal, type Accessor } from 'solid-js';
 import type { Splice } from '@washline/engine';
 import { keepDraft, keptDraft } from './device.ts';
 import { between, carried, done, EMPTY, redone, spliced, undone, type History } from './history.ts';
-import { DEMO, read, type Read } from './read.ts';
+import { DEMO, DEMO_READ, unread } from './demo.ts';
+import type { Read } from './read.ts';
+
+export type Reader = (text: string, why?: string) => Read;
 
 export interface State {
   readonly text: Accessor<string>;
   readonly now: Accessor<Read>;
+  /** the engine, once it has come */
+  readonly reader: Accessor<Reader | null>;
   /** where the caret should go after a change made outside the editor */
   readonly caret: Accessor<number | null>;
   readonly canUndo: Accessor<boolean>;
@@ -26,8 +31,13 @@ export function makeState(): State {
   const [history, setHistory] = createSignal<History>(kept?.history ?? EMPTY);
   const [caret, setCaret] = createSignal<number | null>(null, { equals: false });
   let count = 0;
+  const [reader, setReader] = createSignal<Reader | null>(null);
+  // The engine and its tables come after the first picture.
+  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then((engine) => setReader(() => engine.read)); }));
   const now = createMemo<Read>(() => {
-    const fresh = read(text());
+    const engine = reader(), spec = text();
+    if (engine === null && spec !== DEMO) return unread(spec);
+    const fresh = engine === null ? DEMO_READ : engine(spec);
     count += 1;
     const root = document.documentElement;
     root.dataset['read'] = String(count);
@@ -42,7 +52,7 @@ export function makeState(): State {
   };
   addEventListener('pagehide', () => keepDraft(text() === DEMO && history().undo.length === 0 ? null : { text: text(), history: history() }));
   return {
-    text, now, caret,
+    text, now, reader, caret,
     canUndo: () => history().undo.length > 0, canRedo: () => history().redo.length > 0, isDemo: () => text() === DEMO,
     type(next) {
       const splice = between(text(), next);

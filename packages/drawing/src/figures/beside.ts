@@ -19,9 +19,10 @@ interface Item { readonly id: string; readonly x: number; readonly y: number; re
 export function drawBeside(pad: Pad, reading: Reading, frame: Frame): void {
   const items = itemsOf(reading, frame);
   if (items.length === 0) return;
-  const shelfX = frame.edge - frame.shelf, pitch = frame.phone ? 52 : 62;
-  const top = (frame.washline ?? frame.brim) + (frame.phone ? 88 : 112), bottom = frame.height - (frame.phone ? 30 : 34);
-  for (const { index, y } of shelves(items, shelfX, pitch, top, bottom)) {
+  const shelfX = frame.edge - frame.shelf;
+  const room = roomFor(items.length, frame);
+  const places = shelves(items.slice(0, room.most), shelfX, room.pitch, room.top, room.bottom);
+  for (const { index, y } of places) {
     const item = items[index] as Item;
     const within = item.reading === null ? 'glass' : `beside:${item.id}`;
     pad.open({ id: `leader:${item.id}`, within: 'glass', role: 'leader' });
@@ -32,8 +33,19 @@ export function drawBeside(pad: Pad, reading: Reading, frame: Frame): void {
     pad.open({ id: `value:${item.id}`, within, role: 'figure', ...(item.aloud === null ? {} : { name: item.aloud }), ...(item.mark === null ? {} : { figure: item.mark }) });
     if (item.mark !== null) pad.target({ x: frame.edge - textWidth(item.figure, size, 500) - 5, y: y - 25, width: textWidth(item.figure, size, 500) + 10, height: 25 });
     pad.text(frame.edge, y - 6, [run(item.figure, size, 'ink', 500)], 'end');
-    pad.text(frame.edge, y + 15, [run(cut(item.under, frame.shelf + 10, SIZE.small), SIZE.small, 'ink2')], 'end');
+    if (room.pitch >= 40) pad.text(frame.edge, y + 15, [run(cut(item.under, frame.shelf + 10, SIZE.small), SIZE.small, 'ink2')], 'end');
   }
+}
+
+/** Under the strength, or over the level where the line stands too low; closer where there are many, and then without second lines. */
+function roomFor(n: number, frame: Frame): { readonly top: number; readonly bottom: number; readonly pitch: number; readonly most: number } {
+  const line = frame.washline ?? frame.brim, wish = frame.phone ? 52 : 62;
+  const under = { top: line + (frame.phone ? 88 : 112), bottom: frame.height - (frame.phone ? 66 : 72) };
+  const over = { top: frame.phone ? 140 : 170, bottom: line - (frame.phone ? 62 : 84) };
+  const fits = (r: { top: number; bottom: number }): number => (r.bottom - r.top) / Math.max(1, n - 1);
+  const range = fits(under) >= 40 || fits(under) >= fits(over) ? under : over;
+  const span = Math.max(0, range.bottom - range.top), pitch = n <= 1 ? wish : Math.min(wish, Math.max(26, span / (n - 1)));
+  return { ...range, pitch, most: span <= 0 ? 1 : Math.floor(span / pitch + 1e-6) + 1 };
 }
 
 function itemsOf(reading: Reading, frame: Frame): Item[] {

@@ -1,7 +1,7 @@
 import type { Reading } from '../reading.ts';
 import type { Said } from '../draw.ts';
-import type { Frame } from '../frame.ts';
-import { SIZE, cut, run } from '../pen/lettering.ts';
+import { HEAD_WIDTH, type Frame } from '../frame.ts';
+import { SIZE, broken, cut, run } from '../pen/lettering.ts';
 import type { Pad } from '../pen/pad.ts';
 import { polygon, rect } from '../pen/path.ts';
 import type { Arrangement } from '../prep/arrange.ts';
@@ -9,6 +9,8 @@ import { words } from '../words.ts';
 
 /** Stops and warnings where they bite: a solid upright block or an open triangle with the first words, at the vessel or in the glass. */
 export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Arrangement, findings: readonly Said[]): void {
+  const first = findings.find((f) => f.severity === 'stop');
+  if (first !== undefined && frame.head !== null) drawHead(pad, frame, first);
   const shown = new Set<string>();
   for (const [i, finding] of findings.entries()) {
     if (finding.severity === 'note') continue;
@@ -30,6 +32,19 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
       pad.text(frame.stand.axis - 48, top + 14, [run(cut(finding.head, 190, SIZE.name, 500), SIZE.name, 'signal', 500)]);
     }
   }
+}
+
+/** What stops the drink, in the size of a second head, and why under it. */
+function drawHead(pad: Pad, frame: Frame, stop: Said): void {
+  if (frame.head === null) return;
+  const { x, y } = frame.head, left = x + 16, width = HEAD_WIDTH - 16;
+  pad.open({ id: 'stop', within: null, role: 'finding', name: words('aloud.finding', { severity: 'stop', what: `${stop.head} ${stop.rest ?? ''}`.trim() }) });
+  const size = broken(stop.head, width, SIZE.head, 500).length > 2 ? SIZE.figure : SIZE.head, pitch = size * 1.18;
+  const lines = broken(stop.head, width, size, 500).slice(0, 2);
+  for (const [i, line] of lines.entries()) pad.text(left, y + size * 0.8 + i * pitch, [run(i === 1 && lines.length === 2 ? cut(line, width, size, 500) : line, size, 'signal', 500)]);
+  pad.path('stop', rect(x, y, 5.5, size * 0.86 + (lines.length - 1) * pitch));
+  const under = y + size * 0.8 + (lines.length - 1) * pitch + 20;
+  for (const [i, line] of broken(stop.rest ?? '', width, SIZE.name).slice(0, 2).entries()) pad.text(left, under + i * 18, [run(line, SIZE.name, 'ink2')]);
 }
 
 function mark(pad: Pad, severity: 'stop' | 'warn' | 'note', x: number, y: number): void {

@@ -15,7 +15,7 @@ export function drawRest(pad: Pad, reading: Reading, frame: Frame): void {
   const there = names.flatMap((name) => { const figure = reading.figures[name]; return figure === undefined ? [] : [{ name, figure, value: figureShown(figure), word: words(`short.${name}`, {}) }]; });
   if (there.length === 0) return;
   const size = frame.phone ? 14 : SIZE.body;
-  const gap = frame.phone ? 12 : 24, room = frame.phone ? frame.width - 24 : frame.width - 18 - (frame.dims - 40);
+  const gap = frame.phone ? 12 : 24, room = frame.phone ? frame.width - 24 : frame.width - 18 - Math.max(frame.dims - 40, 150);
   const wide = (t: { value: string; word: string }): number => Math.max(textWidth(t.value, size, 500), textWidth(t.word, SIZE.note), 24);
   const list = [...there];
   while (list.length > 1 && list.reduce((sum, t) => sum + wide(t) + gap, -gap) > room) list.splice(list.findIndex((t) => DROP.find((d) => list.some((l) => l.name === d)) === t.name) ?? list.length - 1, 1);

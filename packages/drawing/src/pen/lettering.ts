@@ -9,11 +9,18 @@ const table = widths as unknown as Record<string, Record<string, number>>;
 
 /** How wide a text is set, in the unit of `size`; a letter the table does not have counts as the widest of its weight. */
 export function textWidth(text: string, size: number, weight: Weight = 400): number {
-  const row = table[String(weight)] ?? {};
-  let sum = 0;
-  for (const letter of text) sum += row[letter] ?? 1;
-  return sum * size;
+  const key = `${weight}${text}`;
+  let em = known.get(key);
+  if (em === undefined) {
+    const row = table[String(weight)] ?? {};
+    em = 0;
+    for (const letter of text) em += row[letter] ?? 1;
+    if (known.size > 4000) known.clear();
+    known.set(key, em);
+  }
+  return em * size;
 }
+const known = new Map<string, number>();
 
 export function runsWidth(runs: readonly Run[]): number {
   let sum = 0;

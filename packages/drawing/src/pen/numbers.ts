@@ -36,8 +36,14 @@ export function spreadShown(figure: Pick<Figure, 'value' | 'low' | 'high' | 'ske
 }
 
 /** Value and unit, as "15.3 % vol". */
-export function figureShown(figure: Pick<Figure, 'value' | 'low' | 'high' | 'unit'>, least = 0): string {
-  const unit = unitShown(figure.unit);
+export function figureShown(figure: Pick<Figure, 'value' | 'low' | 'high' | 'unit'>, atLeast?: number): string {
+  const unit = unitShown(figure.unit), least = atLeast ?? leastDecimals(figure.unit);
   const number = shown(figure.value, decimalsFor(figure.low, figure.high, least));
   return unit === '' ? number : `${number} ${unit}`;
+}
+
+/** Lengths, strengths, degrees, acid and pH are never shown without a decimal. */
+export function leastDecimals(unit: string): number {
+  if (unit === 'pH') return 2;
+  return unit === 'mm' || unit === '% vol' || unit === '°C' || unit === 'EUR' ? 1 : 0;
 }

@@ -91,7 +91,7 @@ export function textBox(x: number, y: number, runs: readonly Run[], anchor: 'sta
   const width = runsWidth(runs);
   const size = Math.max(0, ...runs.map((r) => r.size));
   const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
-  return { x: left, y: y - size * 0.76, width, height: size * 0.98 };
+  return { x: left, y: y - size * 0.74, width, height: size * 0.94 };
 }
 
 export function overlap(a: Box, b: Box, gap = 0): boolean {

@@ -41,7 +41,12 @@ export function mapped(steps: readonly Step[], to: (x: number, y: number) => Poi
   });
 }
 
-/** Path data, every number times `scale`, to a thousandth. */
+/** Path data, every number times `scale`, to a hundredth: nothing a screen or a printer shows. */
 export function written(steps: readonly Step[], scale = 1): string {
-  return steps.map(([letter, ...numbers]) => letter + numbers.map((n) => String(Math.round(n * scale * 1000) / 1000)).join(' ')).join('');
+  let out = '';
+  for (const step of steps) {
+    out += step[0];
+    for (let i = 1; i < step.length; i += 1) out += (i === 1 ? '' : ' ') + Math.round((step[i] as number) * scale * 100) / 100;
+  }
+  return out;
 }

@@ -8,6 +8,18 @@ export interface Tinted { readonly at: 'glass' | 'upstream'; readonly scheme: Sc
 interface Lch { readonly l: number; readonly c: number; readonly h: number }
 
 export function tint(colour: string, how: Tinted): `#${string}` {
+  const key = `${colour} ${how.at} ${how.scheme} ${how.foam === true ? 1 : 0} ${how.turbidity ?? 0} ${how.strength ?? ''}`;
+  let made = mixed.get(key);
+  if (made === undefined) {
+    made = tinted(colour, how);
+    if (mixed.size > 500) mixed.clear();
+    mixed.set(key, made);
+  }
+  return made;
+}
+const mixed = new Map<string, `#${string}`>();
+
+function tinted(colour: string, how: Tinted): `#${string}` {
   const own = toLch(colour);
   const cloudy = Math.min(1, (how.turbidity ?? 0) / 3);
   // Without a colour of its own the hue follows the strength: green grey for water, blue grey for spirit.

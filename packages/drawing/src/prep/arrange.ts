@@ -32,7 +32,7 @@ export function arrange(flow: Flow, reading: Reading, frame: Frame): Arrangement
   for (const n of STEPS) {
     const k = frame.stand.scale / n;
     if (k > 1.5) continue;
-    const tried = frame.phone ? arrangePhone(flow, reading, frame, k) : arrangeAt(flow, reading, frame, k);
+    const tried: Arrangement = frame.phone ? arrangePhone(flow, reading, frame, k) : arrangeAt(flow, reading, frame, k, best === null ? Infinity : cost(best));
     // A fall that finds no way costs less than two things in one place, and more than a somewhat smaller scale.
     if (best === null || cost(tried) < cost(best) - 1e-9) best = tried;
     if (cost(tried) === 0) break;
@@ -65,7 +65,7 @@ class Board {
   put(prep: FlowPrep | null, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, where: readonly ('under' | 'right' | 'left' | 'under-left')[], k = this.k): Placed | null {
     const size = vesselSize(vessel, k);
     const handle = vessel.kind === 'pan' ? 64 * k : 0;
-    const box = { x: axis - size.width / 2 - (vessel.kind === 'siphon' ? 12 * k : 0), y: shelf - size.height, width: size.width + handle + (vessel.kind === 'siphon' ? 12 * k : 0), height: size.height };
+    const box = { x: axis - size.width / 2 - (vessel.kind === 'siphon' ? 12 * k : 0), y: shelf - size.height - (vessel.kind === 'pan' ? 14 * k : 0), width: size.width + handle + (vessel.kind === 'siphon' ? 12 * k : 0), height: size.height + (vessel.kind === 'pan' ? 14 * k : 0) };
     if (!this.free(box)) return null;
     const spots: Record<string, Box> = {
       under: { x: axis - size.width / 2 - 3, y: shelf + 8, width: caption.width, height: caption.height },
@@ -108,14 +108,17 @@ function obstacles(frame: Frame): Box[] {
   return [
     { x: left - 4, y: brim - 8, width: right - left + 8, height: frame.height - brim + 8 },
     { x: frame.dims - 22, y: brim - 8, width: 60, height: frame.height - brim },
-    { x: right, y: y - 70, width: frame.width - right, height: frame.height },
+    { x: right, y: Math.min(y - 70, y > frame.height - 330 ? 140 : y), width: frame.width - right, height: frame.height },
     { x: 0, y: y - 8, width: left, height: 20 },
+    { x: 0, y: frame.height - 34, width: 150, height: 34 },
+    { x: Math.max(frame.dims - 40, 150), y: frame.height - 56, width: frame.width, height: 56 },
     { x: stand.axis + (right - stand.axis) * 0.35, y: brim - 92, width: (right - stand.axis) * 0.65, height: 92 },
+    ...(frame.head === null ? [] : [frame.head]),
   ];
 }
 
-function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number): Arrangement {
-  const board = new Board(flow, reading, frame, k, reading.glass?.garnish.length === 0 ? obstacles(frame).slice(0, 4) : obstacles(frame));
+function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, limit: number): Arrangement {
+  const board = new Board(flow, reading, frame, k, obstacles(frame).filter((_, i) => i !== 6 || (reading.glass?.garnish.length ?? 0) > 0));
   const { stand } = frame, line = frame.washline ?? frame.brim + 60;
   const waiting = new Map(flow.preps.map((p) => [p.key, p]));
   const biggest = (pours: readonly Pour[]): Pour[] => [...pours].filter((p) => waiting.has(p.from)).sort((a, b) => (b.mL ?? 0) - (a.mL ?? 0));
@@ -135,18 +138,18 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number): Arran
     const caption = buildCaption(flow.build, reading);
     const axis = frame.left - 80 - size.width / 2;
     const mixed = board.put(null, 'build', vessel, mL, axis, shelf, caption, [])
-      ?? putWithCaptionAt(board, 'build', vessel, mL, axis, shelf, caption, { x: axis + size.width / 2 + 8, y: shelf - size.height - streamWidth(volume?.value ?? 150, true) - 27 });
+      ?? putWithCaptionAt(board, 'build', vessel, mL, axis, shelf, caption, { x: axis + size.width / 2 + 8, y: shelf - size.height - streamWidth(volume?.value ?? 150, true) - 5 - caption.height });
     if (mixed !== null) {
       const level = line, width = streamWidth(volume?.value ?? 150, true);
-      const land = Math.min(stand.axis - 10, frame.left + (stand.axis - frame.left) * 0.72);
+      const land = stand.axis - (stand.axis - frame.left) * 0.12;
       if (!board.pour(mixed, { key: 'glass', near: frame.left, lip: frame.brim, land, level }, { from: 'build', amount: volume === undefined ? '' : `${Math.round(volume.value)} ml`, mL: volume?.value ?? 150 }, 1, true)) board.overlaps += 1;
       receivers.push({ key: 'build', placed: mixed });
       const givers = biggest(flow.build.takes);
       free = givers;
       const one = givers[0], two = givers[1];
       const lip = shelf - size.height, floor = shelf - vessel.base * k, target = Math.max(lip + size.height * 0.45, floor - levelOf(vessel, mL ?? 0) * k);
-      if (one !== undefined) placeDonor(board, waiting, one, mixed, { key: 'build', near: axis - size.width / 2, lip, land: axis - size.width * 0.2, level: target }, 1, receivers, width);
-      if (two !== undefined) placeDonor(board, waiting, two, mixed, { key: 'build', near: axis + size.width / 2, lip, land: axis + size.width * 0.12, level: target }, -1, receivers, width);
+      if (one !== undefined) placeDonor(board, waiting, one, mixed, { key: 'build', near: axis - size.width / 2, lip, land: axis - size.width * 0.2, level: target }, 1, receivers, 0);
+      if (two !== undefined) placeDonor(board, waiting, two, mixed, { key: 'build', near: axis + size.width / 2, lip, land: axis + size.width * 0.12, level: target }, -1, receivers, width + caption.height - 22);
     }
   } else {
     const givers = biggest(flow.glass.takes);
@@ -182,7 +185,9 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number): Arran
   }
   // What is bought stands in words at the vessel that takes it; letters there for what could not fall.
   writeAtReceivers(board, free);
-  standRest(board, [...waiting.values()]);
+  // What is already worse than another scale need not be finished.
+  if (board.overlaps * 10 + board.missed * 2 < limit) standRest(board, [...waiting.values()]);
+  else board.overlaps += waiting.size + 1;
   const raw = flow.preps.length === 0 && flow.build.vessel === null ? flow.glass.bought.slice(0, 4) : [];
   return { k, placed: board.placed, streams: board.streams, hose: board.hose, written: board.written, raw, overlaps: board.overlaps, missed: board.missed };
 }
@@ -257,8 +262,8 @@ function standRest(board: Board, rest: readonly FlowPrep[]): void {
       const size = vesselSize(vessel, k), caption = captionOf(prep, flow, board.poured, k < board.k);
       const spots: [number, number][] = [];
       const wide = Math.max(size.width, caption.width) / 2;
-      for (let y = line + 34 + size.height; y + caption.height + 10 < frame.height; y += 26) for (let x = 16 + size.width / 2; x < frame.dims - 20 - wide; x += 18) spots.push([x, y]);
-      for (let y = 14 + size.height; y < line - caption.height - 30; y += 30) for (let x = 16 + size.width / 2; x < frame.width - 20 - wide; x += 22) spots.push([x, y]);
+      for (let y = line + 34 + size.height; y + caption.height + 10 < frame.height; y += 30) for (let x = 16 + size.width / 2; x < frame.dims - 20 - wide; x += 24) spots.push([x, y]);
+      for (let y = 14 + size.height; y < line - caption.height - 30; y += 36) for (let x = 16 + size.width / 2; x < frame.width - 20 - wide; x += 30) spots.push([x, y]);
       done = spots.some(([x, y]) => board.put(prep, prep.key, vessel, mL, x, y, caption, ['under'], k) !== null);
       if (done) break;
     }

@@ -131,8 +131,9 @@ function drawHose(pad: Pad, reading: Reading, frame: Frame, from: Drawn | undefi
   if (amount === '') return;
   // The amount stands beside the rope, or over the crest where a stream passes there.
   const beside = { x: end + 12, y: Math.min(frame.washline - 12, tip + 16) }, width = textWidth(amount, SIZE.body, 500);
-  const crossed = at.streams.some(({ fall }) => { const y = heightAt(fall, beside.x + width); const near = heightAt(fall, beside.x); return [y, near].some((v) => v !== null && Math.abs(v - beside.y + 5) < 22) || (y !== null && near !== null && near < beside.y && y > beside.y - 12); });
-  pad.text(crossed ? x + s * 0.62 : beside.x, crossed ? over - 12 : beside.y, [run(amount, SIZE.body, 'ink', 500)], crossed ? 'end' : 'start');
+  const crossed = at.streams.some(({ fall }) => [0, 0.5, 1].some((u) => { const v = heightAt(fall, beside.x + width * u); return v !== null && v > beside.y - 26 && v < beside.y + 14; }));
+  if (crossed) pad.text(frame.left - 16, over - 13, [run(amount, SIZE.body, 'ink', 500)], 'middle');
+  else pad.text(beside.x, beside.y, [run(amount, SIZE.body, 'ink', 500)]);
 }
 
 /** Up to four bought measures fall from above, cut off level. */

@@ -22,7 +22,7 @@ export function levelOf(vessel: Vessel, mL: number): number {
   const brim = brimHeight(vessel.profile);
   if (vessel.kind === 'tray' || vessel.kind === 'freezer box') return Math.min(brim, (mL / vessel.mL) * brim);
   let low = 0, high = brim;
-  for (let i = 0; i < 40; i += 1) { const middle = (low + high) / 2; if (volumeBetween(vessel.profile, 0, middle) < mL) low = middle; else high = middle; }
+  for (let i = 0; i < 24; i += 1) { const middle = (low + high) / 2; if (volumeBetween(vessel.profile, 0, middle) < mL) low = middle; else high = middle; }
   return high;
 }
 

@@ -30,7 +30,7 @@ export function Glass(props: { readonly now: Accessor<Read>; readonly sheet: Acc
       const paper = print();
       const size = room();
       if (size.width < 40 || size.height < 40) return;
-      const said: Said[] = findings.map((f) => ({ severity: f.severity, head: firstSentence(f.message).head, path: f.where.path }));
+      const said: Said[] = findings.map((f) => ({ severity: f.severity, ...firstSentence(f.message), path: f.where.path }));
       // On paper one millimetre of the glass is one millimetre.
       const drawing = draw(reading, paper
         ? { width: (180 / 25.4) * 96, height: (186 / 25.4) * 96, mmPerPx: 25.4 / 96, scheme: 'light', document: spec, findings: said }

@@ -8,6 +8,9 @@ describe('a finding in the margin', () => {
   it('does not break at a decimal point', () => {
     expect(firstSentence('The mix is 7.5 % vol. That is too strong.')).toEqual({ head: 'The mix is 7.5 % vol.', rest: 'That is too strong.' });
   });
+  it('turns a colon into a stop and begins large', () => {
+    expect(firstSentence('the sheets go in unsoaked: they clump.')).toEqual({ head: 'The sheets go in unsoaked.', rest: 'They clump.' });
+  });
   it('is all head when there is one sentence', () => {
     expect(firstSentence('No glass is named')).toEqual({ head: 'No glass is named', rest: '' });
   });

@@ -1,7 +1,8 @@
-/** The first sentence of a message, without its full stop where more follows, and the rest. */
+/** The first sentence of a message and the rest, each beginning large. */
 export function firstSentence(message: string): { readonly head: string; readonly rest: string } {
   const found = /^(.+?[.!?;:])\s+(?=\S)/.exec(message);
-  if (found?.[1] === undefined) return { head: message, rest: '' };
-  const head = found[1].replace(/[;:]$/, '.');
-  return { head, rest: message.slice(found[0].length) };
+  if (found?.[1] === undefined) return { head: large(message), rest: '' };
+  return { head: large(found[1].replace(/[;:]$/, '.')), rest: large(message.slice(found[0].length)) };
 }
+
+function large(text: string): string { return text.charAt(0).toUpperCase() + text.slice(1); }

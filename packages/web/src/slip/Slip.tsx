@@ -1,6 +1,6 @@
 import type { Figure, Why } from '@washline/engine';
 import type { Reading } from '../read.ts';
-import { decimalsFor, shown, spreadShown, unitShown } from '@washline/drawing';
+import { decimalsFor, leastDecimals, shown, spreadShown, unitShown } from '@washline/drawing';
 import { For, Show, createMemo, createResource, onCleanup, onMount, type Accessor } from 'solid-js';
 import type { Pressed } from '../glass/Glass.tsx';
 import { GRADE, methodWords, nameOf, inputWords } from './words.ts';
@@ -63,7 +63,7 @@ export function Slip(props: { readonly pressed: Pressed; readonly reading: Acces
   );
 }
 
-function decimals(f: Figure): number { return decimalsFor(f.low, f.high, f.unit === 'mm' || f.unit === '% vol' ? 1 : 0); }
+function decimals(f: Figure): number { return decimalsFor(f.low, f.high, leastDecimals(f.unit)); }
 
 function figureOf(reading: Reading, pressed: Pressed): Figure | undefined {
   if (pressed.reading === 'drink') return pressed.figure === 'washline' ? reading.glass?.washline : reading.figures[pressed.figure];
