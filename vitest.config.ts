@@ -16,7 +16,7 @@ export default defineConfig({
         test: {
           name: 'node',
           include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts', 'tools/**/*.test.mjs'],
-          exclude: ['**/node_modules/**', '**/dist/**'],
+          exclude: ['packages/web/**', '**/node_modules/**', '**/dist/**'],
           setupFiles: [at('./tools/vitest/properties.mjs')],
           testTimeout: 20_000,
         },
