@@ -41,7 +41,7 @@ export function drawBeside(pad: Pad, reading: Reading, frame: Frame): void {
 function roomFor(n: number, frame: Frame): { readonly top: number; readonly bottom: number; readonly pitch: number; readonly most: number } {
   const line = frame.washline ?? frame.brim, wish = frame.phone ? 52 : 62;
   const under = { top: line + (frame.phone ? 88 : 112), bottom: frame.height - (frame.phone ? 66 : 72) };
-  const over = { top: frame.phone ? 140 : 170, bottom: line - (frame.phone ? 62 : 84) };
+  const over = { top: frame.phone ? 166 : 170, bottom: line - (frame.phone ? 62 : 84) };
   const fits = (r: { top: number; bottom: number }): number => (r.bottom - r.top) / Math.max(1, n - 1);
   const range = fits(under) >= 40 || fits(under) >= fits(over) ? under : over;
   const span = Math.max(0, range.bottom - range.top), pitch = n <= 1 ? wish : Math.min(wish, Math.max(26, span / (n - 1)));
