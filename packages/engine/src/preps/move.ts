@@ -32,7 +32,11 @@ export function clear(s: Float64Array, liquid: number, lost: number, agents: rea
   for (const c of CLOUDS) takeOut(s, liquid, lost, c, 1);
   for (const c of agents) takeOut(s, liquid, lost, c, 1);
   s[liquid + slot.turbid] = 0;
+  for (const t of TINTS) s[liquid + t]! *= COLOUR_LEFT;
 }
+/** Half of a juice's colour goes with its cloud. Judged by eye. */
+const COLOUR_LEFT = 0.45;
+const TINTS = [slot.tint_r, slot.tint_g, slot.tint_b];
 const CLOUDS = [at.pectin, at.fibre, at.insolubles, at.fat];
 
 /**

@@ -143,7 +143,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   const stays = last !== null && (stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || last.temperature !== undefined);
   ctx.ops.push(({ s, x }) => {
     s[yield_g] = wholeMass(s, v.liquid);
-    s[kept] = volumeAt20(s, v.liquid);
+    s[kept] = volumeAt20(s, v.liquid) + s[v.liquid + slot.unknown_g]!;
     s[rest_C] = stays || own < 0 ? s[v.celsius]! : x[own]!;
   });
   const foam = FOAMS.has(section.method) ? { overrun: ctx.layout.take(1) } : null;
@@ -156,7 +156,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   let needs = 0;
   for (const p of list) if (p.source.prep) { takes.push({ prep: p.source.prep.section.key, g: p.g }); needs = Math.max(needs, p.source.prep.seconds); }
   const built: PrepBuilt = {
-    name: section.name, section, content: v.content, used_g, yield_g, rest_C, seconds: seconds + needs, takes, stages,
+    name: section.name, section, content: v.content, used_g, yield_g, rest_C, mL: kept, seconds: seconds + needs, takes, stages,
     vessel: siphon || section.method === 'siphon foam' ? 'siphon' : section.method === 'gel' ? 'tray' : section.method === 'carbonate' || section.method === 'bitters' ? 'bottle' : boiled ? 'pan' : 'jar',
     foam, gel: section.method === 'gel', puts: list, steps: all, vat: v, sections: ctx.sections, setting: [],
   };

@@ -1,6 +1,4 @@
 import type { Measure, Step } from '../document/types.ts';
-import { volumeAt20 } from '../liquids/index.ts';
-import { wholeMass } from '../matter/block.ts';
 import { at } from '../matter/constituents.ts';
 import { AGENTS, GENERAL_FOAM, NEEDED_DECADES, agentOf, decadesLost, treatedLeft, type Agent } from '../texture/index.ts';
 import type { Context, MarginSeed, PrepBuilt } from '../program/context.ts';
@@ -51,7 +49,7 @@ function foam(out: MarginSeed[], prep: PrepBuilt, agents: readonly Found[]): voi
   const holders = agents.filter((f) => f.agent.whips === 'no');
   const path = prep.section.lines[0]?.path ?? ['preps', prep.section.key];
   const dose = (s: Float64Array): number => {
-    const kg = wholeMass(s, block) / 1000;
+    const kg = s[prep.yield_g]! / 1000;
     let sum = 0;
     for (const f of whippers) {
       const low = f.agent.dose.foam?.[0] ?? f.agent.dose.airs?.[0] ?? 10;
@@ -63,17 +61,17 @@ function foam(out: MarginSeed[], prep: PrepBuilt, agents: readonly Found[]): voi
   const first = prep.puts[0]?.measure;
   out.push({
     code: 'foam-no-whipper', at: at0, unit: 'share of a dose', sources: ['common-practice'], words: { prep: prep.name, agents: holders.map((f) => nameOf(f.put)).join(', ') || prep.name },
-    op: ({ s }, to, i) => { to[i] = LEAST - dose(s); }, live: { g: ({ s }, to, i) => { to[i] = (wholeMass(s, block) / 1000) * (AGENTS['methylcellulose']!.dose.foam?.[0] ?? 10) * 1.2; } },
+    op: ({ s }, to, i) => { to[i] = LEAST - dose(s); }, live: { g: ({ s }, to, i) => { to[i] = (s[prep.yield_g]! / 1000) * (AGENTS['methylcellulose']!.dose.foam?.[0] ?? 10) * 1.2; } },
     remedy: (n) => (first ? { key: 'add-whipper', words: { g: written(n['g'] ?? 3) }, splices: lineAfter(prep.sections, first, { key: 'whipper' }) } : undefined),
   });
   const main = whippers.find((f) => f.agent.whips === 'yes') ?? whippers[0];
   const limits = main?.agent.alcohol.foam ?? { ...GENERAL_FOAM, source: 'common-practice' };
-  const strength = (s: Float64Array) => { const v = volumeAt20(s, block); return v > 0 ? (s[block + at.ethanol]! / 0.789239 / v) * 100 : 0; };
+  const strength = (s: Float64Array) => { const v = s[prep.mL]!; return v > 0 ? (s[block + at.ethanol]! / 0.789239 / v) * 100 : 0; };
   const strong = [...prep.puts].sort((a, b) => Number(!!b.measure.strength) - Number(!!a.measure.strength))[0]?.measure;
   out.push({
     code: 'foam-too-strong', at: strong?.path ?? path, unit: '% vol', sources: [limits.source], words: { agent: main ? nameOf(main.put) : prep.name, limit: limits.stop },
     op: ({ s }, to, i) => { to[i] = strength(s) - limits.stop; }, warnFrom: limits.warn - limits.stop,
-    live: { strength: ({ s }, to, i) => { to[i] = strength(s); }, mL: ({ s }, to, i) => { to[i] = Math.max(0, volumeAt20(s, block) * (strength(s) / (limits.easy * 0.95) - 1)); } },
+    live: { strength: ({ s }, to, i) => { to[i] = strength(s); }, mL: ({ s }, to, i) => { to[i] = Math.max(0, s[prep.mL]! * (strength(s) / (limits.easy * 0.95) - 1)); } },
     remedy: (n) => (first && (n['mL'] ?? 0) > 0 ? { key: 'weaken', words: { mL: Math.ceil(n['mL']! / 5) * 5 }, splices: lineAfter(prep.sections, first, { key: 'water' }) } : undefined),
   });
 }

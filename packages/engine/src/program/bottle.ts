@@ -51,10 +51,10 @@ function prepSource(ctx: Context, prep: NonNullable<Source['prep']>): Source {
   if (known) return known;
   const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1), from = prep.content.phase('liquid');
   ctx.ops.push(({ s }) => {
-    const m = wholeMass(s, from);
+    const m = s[prep.yield_g]!;
     for (let i = 0; i < BLOCK; i++) s[block + i] = m > 0 ? s[from + i]! / m : 0;
     s[block + slot.enthalpy_J] = 0;
-    s[mL] = m > 0 ? volumeAt20(s, block) : 1;
+    s[mL] = m > 0 ? s[prep.mL]! / m : 1;
   });
   const source: Source = { block, mL, prep, form: 'liquid', start: 'start/prep from the fridge', known: true };
   ctx.sources.set(key, source);

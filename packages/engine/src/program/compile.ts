@@ -1,10 +1,9 @@
 import type { Document, Section } from '../document/types.ts';
 import type { Tables } from '../larder/types.ts';
-import { BLOCK } from '../matter/constituents.ts';
+import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { compilePrep } from '../preps/prep.ts';
 import { seedFindings } from '../findings/seed.ts';
 import { LIQUID, OVER, WASHLINE, ICE_FROM, ICE_TO, LEVEL } from '../glass/index.ts';
-import { slot } from '../matter/constituents.ts';
 import { wholeMass } from '../matter/block.ts';
 import { volumeAt20 } from '../liquids/index.ts';
 import { compileBuild, type BuildResult } from './build.ts';
@@ -28,15 +27,15 @@ export function compile(document: Document, tables: Tables, variant: string | nu
   for (const section of ordered.preps) {
     const built = compilePrep(ctx, section);
     const of = `prep:${section.key}`, block = built.content.phase('liquid');
-    figures(ctx, of, block, { temperature: built.rest_C });
-    ctx.probe('yield', of, 'mL', 'mass-balance', ['common-practice'], ({ s }, out, i) => { out[i] = volumeAt20(s, block) + s[block + slot.unknown_g]!; });
+    const { volume } = figures(ctx, of, block, { temperature: built.rest_C });
+    ctx.probe('yield', of, 'mL', 'mass-balance', ['common-practice'], ({ s }, out, i) => { out[i] = s[volume]!; });
     if (built.foam) {
       const { overrun } = built.foam;
       ctx.probe('overrun', of, '%', 'usual-overrun', ['common-practice'], ({ s }, out, i) => { out[i] = s[overrun]!; });
-      ctx.probe('foam_volume', of, 'mL', 'usual-overrun', ['common-practice'], ({ s }, out, i) => { out[i] = volumeAt20(s, block) * (1 + s[overrun]! / 100); });
+      ctx.probe('foam_volume', of, 'mL', 'usual-overrun', ['common-practice'], ({ s }, out, i) => { out[i] = s[volume]! * (1 + s[overrun]! / 100); });
     }
     for (const t of built.takes) ctx.probe(`takes/${t.prep}`, of, 'mL', 'mass-balance', [], ({ s }, out, i) => { const src = ctx.sources.get(`prep ${ctx.preps.get(t.prep)!.name}`)!; out[i] = s[t.g]! * s[src.mL]!; });
-    tintProbes(ctx, of, block);
+    tintProbes(ctx, of, block, volume);
   }
   const build = ordered.build && ordered.build.lines.length > 0 ? compileBuild(ctx, ordered.build) : null;
   if (build) drinkProbes(ctx, build, document.serves);
@@ -45,11 +44,11 @@ export function compile(document: Document, tables: Tables, variant: string | nu
     ctx.probe(`margin:${m.code}`, `finding:${i}`, m.unit, m.code, m.sources, m.op);
     for (const [word, op] of Object.entries(m.live ?? {})) ctx.probe(`word:${word}`, `finding:${i}`, '', '', [], op);
   }
-  return { program: program(ctx.book.list, ctx.layout.length, ctx.ops, ctx.probes), ctx, build, ordered, variant };
+  return { program: program(ctx.book.list, ctx.book.firstOp, ctx.layout.length, ctx.ops, ctx.probes), ctx, build, ordered, variant };
 }
 
-function tintProbes(ctx: Context, of: string, block: number): void {
-  for (const t of ['tint_r', 'tint_g', 'tint_b', 'turbid'] as const) ctx.probe(t, of, '', 'mixed-absorbance', [], ({ s }, out, i) => { const v = volumeAt20(s, block); out[i] = v > 0 ? s[block + slot[t]]! / v : 0; });
+function tintProbes(ctx: Context, of: string, block: number, volume: number): void {
+  for (const t of ['tint_r', 'tint_g', 'tint_b', 'turbid'] as const) ctx.probe(t, of, '', 'mixed-absorbance', [], ({ s }, out, i) => { out[i] = s[volume]! > 0 ? s[block + slot[t]]! / s[volume]! : 0; });
 }
 
 function drinkProbes(ctx: Context, b: BuildResult, serves: number): void {
@@ -57,20 +56,22 @@ function drinkProbes(ctx: Context, b: BuildResult, serves: number): void {
   ctx.ops.push(({ s }) => { for (let i = 0; i < BLOCK; i++) s[one + i] = s[b.total + i]! / serves; });
   figures(ctx, 'drink', one, { temperature: b.temperature });
   if (b.iced) ctx.probe('dilution', 'drink', '%', 'ice-water-over-measures', ['crc-ice'], ({ s }, out, i) => { out[i] = s[b.dilution]!; });
-  const at = b.glass.levels;
+  const levels = b.glass.levels;
   for (const [name, k] of [['liquid_mm', LIQUID], ['washline_mm', WASHLINE], ['level_mm', LEVEL], ['ice_from_mm', ICE_FROM], ['ice_to_mm', ICE_TO]] as const) {
-    ctx.probe(name, 'glass', 'mm', 'stacked-frusta', ['geometry'], ({ s }, out, i) => { out[i] = s[at + k]!; });
+    ctx.probe(name, 'glass', 'mm', 'stacked-frusta', ['geometry'], ({ s }, out, i) => { out[i] = s[levels + k]!; });
   }
-  ctx.probe('over_mL', 'glass', 'mL', 'stacked-frusta', ['geometry'], ({ s }, out, i) => { out[i] = s[at + OVER]!; });
+  ctx.probe('over_mL', 'glass', 'mL', 'stacked-frusta', ['geometry'], ({ s }, out, i) => { out[i] = s[levels + OVER]!; });
   ctx.probe('ice_g', 'glass', 'g', 'mass-balance', [], ({ s }, out, i) => { out[i] = s[b.iceMass]!; });
   const base = b.base.liquid;
   const parts = [{ of: 'layer:base', block: base, mL: -1, stands: -1 }, ...b.layers.map((l, k) => ({ of: `layer:${k}`, block: l.block, mL: l.mL, stands: l.stands }))];
   for (const p of parts) {
-    ctx.probe('mL', p.of, 'mL', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = p.mL >= 0 ? s[p.mL]! : volumeAt20(s, p.block) + s[p.block + slot.unknown_g]!; });
+    const volume = ctx.layout.take(1);
+    ctx.ops.push(({ s }) => { s[volume] = volumeAt20(s, p.block) + s[p.block + slot.unknown_g]!; });
+    ctx.probe('mL', p.of, 'mL', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[p.mL >= 0 ? p.mL : volume]!; });
     ctx.probe('stands', p.of, '', '', [], ({ s }, out, i) => { out[i] = p.stands >= 0 ? s[p.stands]! : 1; });
-    ctx.probe('strength', p.of, '% vol', 'ethanol-over-volume', ['oiml-r22'], ({ s }, out, i) => { const v = volumeAt20(s, p.block); out[i] = v > 0 ? (s[p.block + 1]! / 0.789239 / v) * 100 : NaN; });
-    ctx.probe('density', p.of, 'kg/m3', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { const v = volumeAt20(s, p.block); out[i] = v > 0 ? (wholeMass(s, p.block) / v) * 1000 : NaN; });
-    tintProbes(ctx, p.of, p.block);
+    ctx.probe('strength', p.of, '% vol', 'ethanol-over-volume', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[volume]! > 0 ? (s[p.block + at.ethanol]! / 0.789239 / s[volume]!) * 100 : NaN; });
+    ctx.probe('density', p.of, 'kg/m3', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[volume]! > 0 ? (wholeMass(s, p.block) / s[volume]!) * 1000 : NaN; });
+    tintProbes(ctx, p.of, p.block, volume);
   }
   for (const [name, offset] of ctx.balances) {
     for (const [k, part] of ['drink', 'melt', 'ice', 'vessel', 'air', 'mixing'].entries()) ctx.probe(`balance:${part}`, name, 'kJ', 'heat-balance', [], ({ s }, out, i) => { out[i] = s[offset + k]!; });

@@ -28,6 +28,7 @@ export interface PrepBuilt {
   readonly used_g: number;                                    // offset
   readonly yield_g: number;                                   // offset
   readonly rest_C: number;                                    // offset
+  readonly mL: number;                                        // offset: what it gives, at 20 °C
   readonly seconds: number;                                   // active and waiting, its needs included
   readonly takes: readonly { readonly prep: string; readonly g: number }[];
   readonly stages: StageBuilt[];
@@ -66,8 +67,8 @@ export class Context {
   readonly tables: Tables;
   readonly sections: readonly Section[];
   readonly layout = new Layout();
-  readonly book = new InputBook();
   readonly ops: Op[] = [];
+  readonly book = new InputBook(() => this.ops.length);
   readonly probes: { probe: Probe; op: ProbeOp }[] = [];
   readonly margins: MarginSeed[] = [];
   readonly preps = new Map<string, PrepBuilt>();

@@ -11,8 +11,8 @@ const ACIDS = CONSTITUENTS.slice(at.citric, at.other_acid + 1);
 /** A figure is withheld where more than this share of the mass has no composition, or no acids. */
 const UNKNOWN_LIMIT = 0.05;
 
-/** The figures that any liquid has, read off its block as the contract defines them. @source none - definition */
-export function figures(ctx: Context, of: string, block: number, options: { temperature?: number } = {}): void {
+/** The figures that any liquid has, read off its block as the contract defines them; gives back where volume and mass stand. @source none - definition */
+export function figures(ctx: Context, of: string, block: number, options: { temperature?: number } = {}): { readonly volume: number; readonly mass: number } {
   const mol = new Float64Array(ACIDS.length);
   const molar = ACIDS.map((name) => MOLAR[name]!);
   // volume and mass once, for all the figures that divide by them
@@ -45,4 +45,5 @@ export function figures(ctx: Context, of: string, block: number, options: { temp
     const t = options.temperature;
     ctx.probe('temperature', of, '°C', 'heat-balance', ['melinder2010'], ({ s }, out, i) => { out[i] = s[mass]! > 0 ? s[t]! : NaN; });
   }
+  return { volume, mass };
 }

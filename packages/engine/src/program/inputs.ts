@@ -25,7 +25,12 @@ export interface AssumedWord { readonly key: string; readonly value: string; rea
 export class InputBook {
   readonly list: Input[] = [];
   readonly words: AssumedWord[] = [];
+  /** by input: how many operations stood when it was first named, so that none of them can depend on it */
+  readonly firstOp: number[] = [];
   private readonly index = new Map<string, number>();
+  private readonly operations: () => number;
+
+  constructor(operations: () => number) { this.operations = operations; }
 
   /** Index of the input in `x`. @source none - definition */
   add(input: Input): number {
@@ -33,6 +38,7 @@ export class InputBook {
     if (known !== undefined) return known;
     this.index.set(input.key, this.list.length);
     this.list.push(input);
+    this.firstOp.push(this.operations());
     return this.list.length - 1;
   }
 

@@ -16,25 +16,36 @@ export interface Program {
   readonly inputs: readonly Input[];
   readonly probes: readonly Probe[];
   readonly nominal: Float64Array;
+  /** by input: the first operation that can depend on it; what stands before it is the same for any value */
+  readonly firstOp: Int32Array;
   workspace(): Workspace;
   /** Evaluates the wanted probes at `x` into `out` (one entry a probe). */
   run(x: Float64Array, out: Float64Array, want: Uint8Array, w: Workspace): void;
+  /** Carries the workspace through operations `from` up to, not including, `to` (all when absent), with its own `x`. */
+  carry(w: Workspace, from: number, to?: number): void;
+  /** Evaluates the wanted probes of a workspace that was carried to its end. */
+  probe(w: Workspace, out: Float64Array, want: Uint8Array): void;
 }
 
 /** Puts operations and probes together. @source none - definition */
-export function program(inputs: readonly Input[], length: number, ops: readonly Op[], probes: readonly { readonly probe: Probe; readonly op: ProbeOp }[]): Program {
+export function program(inputs: readonly Input[], firstOp: readonly number[], length: number, ops: readonly Op[], probes: readonly { readonly probe: Probe; readonly op: ProbeOp }[]): Program {
   const nominal = Float64Array.from(inputs, (i) => i.value);
   const compute = probes.map((p) => p.op);
+  const carry = (w: Workspace, from: number, to: number = ops.length) => { for (let i = from; i < to; i++) ops[i]!(w); };
+  const probe = (w: Workspace, out: Float64Array, want: Uint8Array) => { for (let i = 0; i < compute.length; i++) if (want[i]) compute[i]!(w, out, i); };
   return {
     inputs,
     probes: probes.map((p) => p.probe),
     nominal,
+    firstOp: Int32Array.from(firstOp),
     workspace: () => ({ s: new Float64Array(length), x: nominal }),
     run(x, out, want, w) {
       w.s.fill(0);
       w.x = x;
-      for (let i = 0; i < ops.length; i++) ops[i]!(w);
-      for (let i = 0; i < compute.length; i++) if (want[i]) compute[i]!(w, out, i);
+      carry(w, 0);
+      probe(w, out, want);
     },
+    carry,
+    probe,
   };
 }

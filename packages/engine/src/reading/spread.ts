@@ -15,19 +15,29 @@ export interface Spreads {
  */
 export function spreads(program: Program, w: Workspace): Spreads {
   const n = program.probes.length, inputs = program.inputs.length;
-  const want = new Uint8Array(n).fill(1);
+  const all = new Uint8Array(n).fill(1);
   const value = new Float64Array(n), out = new Float64Array(n);
   const down = new Float64Array(inputs * n), up = new Float64Array(inputs * n);
   const low2 = new Float64Array(n), high2 = new Float64Array(n);
   const x = Float64Array.from(program.nominal);
-  program.run(x, value, want, w);
+  program.run(x, value, all, w);
+  // inputs stand in the order in which operations first name them: what comes before is carried once, at the nominal
+  const before: Workspace = { s: new Float64Array(w.s.length), x: program.nominal };
+  let done = 0;
+  w.x = x;
   for (let i = 0; i < inputs; i++) {
     const input = program.inputs[i]!;
     if (input.spread.kind === 'exact') continue;
-    for (const [z, keep] of [[-Z95, down], [Z95, up]] as const) {
-      x[i] = pointAt(input.spread, input.value, z);
+    const from = program.firstOp[i]!;
+    program.carry(before, done, from);
+    done = from;
+    for (const side of [-1, 1]) {
+      x[i] = pointAt(input.spread, input.value, side * Z95);
       if (x[i] === input.value) continue;
-      program.run(x, out, want, w);
+      w.s.set(before.s);
+      program.carry(w, from);
+      program.probe(w, out, all);
+      const keep = side < 0 ? down : up;
       for (let k = 0; k < n; k++) keep[i * n + k] = out[k]! - value[k]!;
     }
     x[i] = input.value;
