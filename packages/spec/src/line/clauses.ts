@@ -9,11 +9,12 @@ const NOUNS = new Set(['salt', 'juice', 'zest', 'smoke', 'mist', 'float', 'split
 /** The clauses of a line, each one action: parted at ";", at a full stop, and where "and", "then" or a comma brings in a step word. */
 export function clauses(p: Phrase, from: number): readonly (readonly [number, number])[] {
   const out: [number, number][] = [];
-  let start = from, step = startsStep(p, from);
+  let start = from, step = startsStep(p, from), led = leads(p, from);
   const cut = (end: number, next: number): void => {
     if (end > start) out.push([start, end]);
     start = next;
     step = startsStep(p, next);
+    led = leads(p, next);
   };
   for (let k = from; k < p.t.length; k++) {
     const token = p.t[k];
@@ -27,7 +28,8 @@ export function clauses(p: Phrase, from: number): readonly (readonly [number, nu
         const next = /^(then|and|dann|danach|und)$/.test(p.word(k + 1)) ? k + 2 : k + 1;
         const then = /^(then|dann|danach)$/.test(p.word(k + 1)) || (next === k + 2 && /^(then|dann)$/.test(p.word(k + 2)));
         const at = then && /^(then|dann)$/.test(p.word(k + 2)) ? k + 3 : next;
-        if (beginsStep(p, at, step || then, !step && !then && next === k + 1)) { cut(k, at); k = at - 1; }
+        if (led && beginsStep(p, at, true, false)) { led = false; step = true; }
+        else if (beginsStep(p, at, step || then, !step && !then && next === k + 1)) { cut(k, at); k = at - 1; }
       }
       continue;
     }
@@ -39,6 +41,10 @@ export function clauses(p: Phrase, from: number): readonly (readonly [number, nu
   }
   if (start < p.t.length) out.push([start, p.t.length]);
   return out;
+}
+/** "In a mixing glass, stir …": the first step word behind such a beginning is the clause's own. */
+function leads(p: Phrase, i: number): boolean {
+  return /^(in|into|using|with|for|after|once|when|while|to|in|im|mit)$/.test(p.word(i));
 }
 const isNumberJoin = (p: Phrase, k: number): boolean => p.isNumber(k - 1) && p.isNumber(k + 1);
 

@@ -23,6 +23,13 @@ export function readFill(p: Phrase, i: number, verb: string, from: number, end: 
   if (full !== undefined) return brim(p, i, name, full, end);
   let k = from;
   if (p.isMark(k, ':') || p.isDash(k)) k++;
+  const share = rangeAt(p, k, end);
+  if (share !== undefined && share.fraction && /^(with|full|of|mit|voll)$/.test(p.word(share.end))) {
+    let thing = share.end;
+    while (/^(with|full|of|mit|voll)$/.test(p.word(thing))) thing++;
+    const part = brim(p, i, name, { share, thing, glass: k }, end);
+    if (part !== undefined) return part;
+  }
   // "fill medium bar glass with …": the vessel before "with" or "full"
   const vessel = vesselAt(p, k, end);
   if (vessel !== undefined && /^(with|mit)$/.test(p.word(vessel))) k = vessel + 1;
@@ -88,7 +95,7 @@ export function vesselAt(p: Phrase, i: number, end: number): number | undefined 
     }
     if (/^(glass|glasses|goblet|tumbler|mug|vessel|tin|pitcher|glas|schooner)$/.test(p.word(k))) return k + 1;
     const token = p.t[k];
-    if (token === undefined || token.kind === 'bad' || (token.kind === 'mark' && !p.isMark(k, ',') && !p.isHyphen(k) && !p.isMark(k, '-')) || /^(with|full|of|and|mit)$/.test(p.word(k))) return undefined;
+    if (token === undefined || token.kind === 'bad' || (token.kind === 'mark' && !p.isMark(k, ',') && !p.isHyphen(k) && !p.isMark(k, '-')) || /^(with|full|of|mit)$/.test(p.word(k))) return undefined;
   }
   return undefined;
 }

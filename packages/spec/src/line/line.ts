@@ -83,7 +83,7 @@ function reason(p: Phrase, i: number, end: number, text: string): Problem {
   const unit = unitAt(p, number?.end ?? i, end);
   const at = (code: 'no-thing' | 'no-amount' | 'step-unknown', from: number, to: number, words: Record<string, string>): Problem => { const span = p.span(from, to); return problem(code, place.path, place.line, span.from - place.base + 1, span, words); };
   if (number !== undefined && number.digits) return at('no-thing', i, unit?.end ?? number.end, { amount: p.slice(i, unit?.end ?? number.end) });
-  if (unit !== undefined && p.t[i]?.kind === 'word') return at('no-amount', i, unit.end, { unit: p.slice(i, unit.end) });
+  if (unit !== undefined && p.t[i]?.kind === 'word' && !/^(in|single|top|fill|each|whole)$/.test(p.word(i))) return at('no-amount', i, unit.end, { unit: p.slice(i, unit.end) });
   const word = p.word(i);
   if (word.length > 3) {
     let best: string | undefined;
@@ -175,7 +175,7 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
     return { actions: [{ kind: 'step', path: p.path, span: p.span(i, end), verb: 'chill', flags: ['chilled'] }], label: { ...EMPTY, kind: 'step', verb: 'chill' } };
   }
   // "zest of 2 lemons", "peel of an orange": parts of a fruit before the steps of the same word
-  if (/^(zest|peel|juice|saft|schale)$/.test(p.word(i)) && (/^(of|von|einer|eines)$/.test(p.word(i + 1)) || p.isNumber(i + 1))) {
+  if (/^(zest|peel|juice|saft|schale)$/.test(p.word(i)) && (/^(of|von|einer|eines|from)$/.test(p.word(i + 1)) || p.isNumber(i + 1))) {
     const read = tryMeasure(p, i, end);
     if (read !== undefined) return fromMeasured(p, i, end, read, later);
   }
@@ -305,7 +305,7 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
   const from = german ? i : verb.end, to = german ? verb.from : end;
   if (key === 'garnish') {
     const read = readGarnish(p, i, from, to);
-    if (/^(garnish|garnished|garnishing|garnieren|garniert|garniere|finish|trim)$/.test(word) || german) return garnished(read) ?? step(p, i, verb, end);
+    if (/^(garnish|garnished|garnishing|garnieren|garniert|garniere|finish|trim)$/.test(word)) return garnished(read) ?? step(p, i, verb, end);
     const done = step(p, i, verb, end);
     return { actions: done.actions, label: done.label };
   }
@@ -315,6 +315,7 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
     const read = readGarnish(p, i, from, to);
     if (read !== undefined) return garnished(read);
   }
+  if (key === 'top' && word === 'finish' && /\b(?:twist|sprig|wheel|wedge|slice|peel|zest|grat\w+|nutmeg|mint|leaf|leaves|cherry|olive|dust\w*)\b/i.test(p.slice(from, to))) { const read = garnished(readGarnish(p, i, from, to)); if (read !== undefined) return read; }
   if (isFill(key)) {
     const read = readFill(p, i, key, from, to);
     if (read !== undefined) {
@@ -326,7 +327,10 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
   }
   if (PUT_WORDS.test(word) || PUTS.has(key) && german) {
     let k = from;
-    while (/^(in|into|the|glass|shaker|a|to|tin|bowl|each|von|ins|glas)$/.test(p.word(k)) && /^(in|into|to)$/.test(p.word(from)) && !p.isNumber(k) && k < to && !(p.word(k) === 'a' && k > from + 1 && false)) { if (p.isNumber(k + 1) || rangeAt(p, k + 1, to)?.digits) { k++; break; } k++; if (!/^(in|into|the|glass|shaker|a|to|tin|bowl|each|ins|glas)$/.test(p.word(k))) break; }
+    // "drop in", "pour into the glass": the place before the thing
+    if (/^(in|into|to|ins|on)$/.test(p.word(k))) k++;
+    while (/^(the|glass|shaker|tin|bowl|ins|glas)$/.test(p.word(k)) && k < to) k++;
+    if (p.word(k) === 'a' && /^(glass|shaker|tin|bowl|blender|pan|jar)$/.test(p.word(k + 1)) && k + 2 < to) k += 2;
     const number = rangeAt(p, k, to);
     const unitAfter = number === undefined ? undefined : unitAt(p, number.end, to);
     const counted = number !== undefined || /^(juice|white|whites|yolk|yolks|zest|saft|all|rest|the)$/.test(p.word(k)) || unitAt(p, k, to) !== undefined;

@@ -6,8 +6,8 @@ import { larderId, nameEnd, thingAt, type ThingAt } from '../phrase/thing.ts';
 import { treatmentCelsius, treatments } from '../phrase/treatment.ts';
 import { isAlcoholic, isSolid } from '../vocabulary/vocabulary.ts';
 import { EMPTY, shown, type Label } from './label.ts';
-import { measuredBy, trailingUnit } from './measured.ts';
-import { emptyTail, foldJoin, readTail, shareOf, type Tail } from './tail.ts';
+import { isNamed, measuredBy, trailingUnit } from './measured.ts';
+import { BY_WEIGHT, emptyTail, foldJoin, readTail, shareOf, type Tail } from './tail.ts';
 
 export interface Measured { readonly measures: readonly Measure[]; readonly label: Label; readonly garnish: boolean; readonly topUp: boolean }
 
@@ -152,7 +152,7 @@ function partOf(p: Phrase, i: number, end: number, lead: NumberAt | undefined): 
   const part = p.word(k);
   if (!PARTS.has(part)) return undefined;
   k++;
-  const of = /^(of|von|de|d|einer|eines|vom|aus)$/.test(p.word(k));
+  const of = /^(of|von|de|d|einer|eines|vom|aus|from)$/.test(p.word(k));
   if (of && !/^(einer|eines)$/.test(p.word(k))) k++;
   const factors = approxAt(p, k, end);
   if (factors !== undefined && factors.key === 'about') k = factors.end;
@@ -271,6 +271,8 @@ function amountFirst(p: Phrase, i: number, end: number): Measured | undefined {
   const start = amountAt(p, i, end);
   if (start === undefined || start.number === undefined) return undefined;
   const { number } = start;
+  const sized = sizedCount(p, i, end, start);
+  if (sized !== undefined) return sized;
   if (!number.digits && number.article === true && start.unit === undefined && thingAt(p, start.end, end, 'count') === undefined) return undefined;
   // "1/2 Juice of 1 Lemon", "1 white of an Egg"
   if (start.unit === undefined) {
@@ -367,6 +369,7 @@ function amountFirst(p: Phrase, i: number, end: number): Measured | undefined {
   if (unit === null) {
     const id = larderId(what.thing);
     const fraction = number.fraction && number.low !== null && number.low < 1;
+    if (!fraction && number.digits && isPoured(what) && !/\b(?:lemon|lime|orange|grapefruit|zitronen|limetten)[\s-]?(?:juice|saft)$/.test(label)) { p.report('unit-missing', number.first, number.last, { number: p.slice(number.first, number.last), thing: what.thing.words }); return undefined; }
     const pourable = (id !== null && (isAlcoholic(id) || /liqueur|vermouth/.test(id))) || (id === null && /\b(wine|rum|gin|brandy|vermouth|liqueur|whiske?y|bitters?|sherry|port|curac[ao]+|absinthe|cordial|syrup)\b/.test(label));
     const wet = id !== null && !pourable && /juice|syrup|water|cream$|milk/.test(id) && /syrup|water|cream|milk|cordial|grenadine|orgeat/.test(label);
     unit = fraction && (pourable || wet) ? 'part' : number.low === null && !/few|several|ein paar|einige/i.test(p.slice(number.first, number.last)) ? null : 'piece';
@@ -380,6 +383,7 @@ function amountFirst(p: Phrase, i: number, end: number): Measured | undefined {
   if (before.ratio !== undefined) tail.ratio ??= before.ratio;
   if (twin !== undefined) tail.twin ??= twin;
   tail.plus.unshift(...plus);
+  if (unit === 'leaf' && /gelatin/.test(label)) unit = 'sheet';
   const amount: Amount | null = number.low === null ? rangeOfWords(p, number, start, unit) : { ...makeAmount(p, number, unitWritten, start.unitFrom, start.factors), unit };
   return build(p, i, end, { amount, unit, low: number.low, high: number.high }, { ...what, label }, tail, {});
 }
@@ -392,6 +396,42 @@ function lastOf(p: Phrase, from: number, end: number): ThingAt | undefined {
     if (what !== undefined && what.end === to && what.thing.link.kind === 'larder') return what;
   }
   return undefined;
+}
+
+const HOLDERS = new Set(['bottle', 'can', 'carton', 'packet', 'bottle-wine', 'bag', 'block']);
+/** "1 14-oz can coconut milk", "1 (750-ml) bottle rum", "one 750 ml bottle of vodka": so many of a size. */
+function sizedCount(p: Phrase, i: number, end: number, start: Start): Measured | undefined {
+  const number = start.number;
+  if (number === undefined || number.low === null) return undefined;
+  let count = number, size: NumberAt | undefined, sizeUnit: UnitAt | undefined, k = number.end;
+  const thousands = /^(\d) (\d{3})$/.exec(p.slice(number.first, number.last));
+  if (thousands !== null && start.unit !== undefined) {
+    count = { ...number, low: Number(thousands[1]), high: Number(thousands[1]) };
+    size = { ...number, low: Number(thousands[2]), high: Number(thousands[2]) };
+    sizeUnit = start.unit;
+    k = start.unit.end;
+  } else if (start.unit === undefined || p.isNumber(number.end)) {
+    const bracket = p.isMark(k, '(');
+    if (bracket) k++;
+    size = rangeAt(p, k, end);
+    if (size === undefined || !size.digits) return undefined;
+    sizeUnit = unitAt(p, p.isHyphen(size.end) ? size.end + 1 : size.end, end);
+    k = sizeUnit?.end ?? k;
+    if (bracket) { if (!p.isMark(k, ')')) return undefined; k++; }
+  }
+  if (size === undefined || sizeUnit === undefined || (sizeUnit.form.of !== 'ml' && sizeUnit.form.of !== 'g')) return undefined;
+  const holder = unitAt(p, k, end);
+  if (holder === undefined || !HOLDERS.has(holder.form.unit)) return undefined;
+  const from = p.word(holder.end) === 'of' ? holder.end + 1 : holder.end;
+  const what = thingAt(p, from, end, 'volume');
+  if (what === undefined) return undefined;
+  p.use(i, holder.end);
+  const tail = readTail(p, what.end, end, what.thing, true, what.first);
+  const at = p.span(number.first, number.last);
+  const digits = thousands === null ? at : { from: at.from, to: at.from + 1 };
+  const twinAt = thousands === null ? p.span(size.first, size.last) : { from: at.from + 2, to: at.to };
+  tail.twin ??= { ...makeAmount(p, size, sizeUnit, sizeUnit.end - 1, undefined), number: twinAt };
+  return build(p, i, end, { amount: { ...makeAmount(p, count, holder, k, undefined), number: digits }, unit: holder.form.unit, low: count.low, high: count.high }, what, tail, {});
 }
 
 /** "a few drops": a range and no number. */
@@ -438,8 +478,9 @@ function percentFirst(p: Phrase, i: number, end: number, percent: { readonly val
   const tail = readTail(p, what.end, end, what.thing, false, what.first);
   const span = p.span(i, percent.end);
   if (percent.kind === 'abv' || tail.amount !== undefined) {
+    const weighed = what.label.split(/[\s-]+/).some((word) => BY_WEIGHT.test(word));
     const id = larderId(what.thing);
-    if (percent.kind === 'abv' || id === null || isAlcoholic(id)) return build(p, i, end, { amount: null, unit: null, low: null, high: null }, what, tail, { strength: { value: percent.value, span } });
+    if (percent.kind === 'abv' || (id === null && !weighed) || (id !== null && isAlcoholic(id))) return build(p, i, end, { amount: null, unit: null, low: null, high: null }, what, tail, { strength: { value: percent.value, span } });
     tail.concentration ??= { value: percent.value, span };
     return build(p, i, end, { amount: null, unit: null, low: null, high: null }, what, tail, {});
   }
@@ -517,6 +558,9 @@ function nameFirst(p: Phrase, i: number, end: number): Measured | undefined {
   const tail = readTail(p, rest, end, what.thing, false, what.first);
   const known = what.thing.link.kind !== 'unknown';
   if (tail.amount === undefined && tail.share === undefined && !tail.toTaste && !tail.topUp && !tail.garnish && !(known && onlyName(p, what, rest, end, tail))) { p.used.set(before); p.problems.length = problemsBefore; return undefined; }
+  // "followed by 30 ml pineapple juice": the thing is the known one behind the amount
+  if (!known && tail.amountEnd !== undefined && isNamed(p, tail.amountEnd, end)) { p.used.set(before); p.problems.length = problemsBefore; return undefined; }
+  if (tail.amount !== undefined && tail.amount.unit === null && isPoured(what)) { p.used.set(before); p.problems.length = problemsBefore; p.report('unit-missing', tail.amountEnd === undefined ? what.first : tail.amountEnd - 1, tail.amountEnd ?? end, { number: number0(p, tail.amount), thing: what.thing.words }); return undefined; }
   if (tail.amount !== undefined) {
     const measured = measuredBy(tail.amount.unit);
     const link = what.thing.link;
@@ -531,6 +575,14 @@ function nameFirst(p: Phrase, i: number, end: number): Measured | undefined {
   }
   return build(p, i, end, { amount: null, unit: null, low: null, high: null }, what, tail, {});
 }
+const number0 = (p: Phrase, amount: Amount): string => p.text.slice(amount.number.from - p.place.base, amount.number.to - p.place.base);
+
+/** What is poured is never counted: "45 gin" lacks its unit. */
+function isPoured(what: ThingAt): boolean {
+  const id = larderId(what.thing);
+  return what.thing.link.kind !== 'unknown' && ((id !== null && isAlcoholic(id)) || /\b(?:juice|syrup|simple|cordial|saft|sirup|water|cream|milk|liqueur)s?$/.test(what.label));
+}
+
 /** Nothing but the name and facts about it stands in the line. */
 function onlyName(p: Phrase, what: ThingAt, from: number, end: number, tail: Tail): boolean {
   for (let k = from; k < end; k++) {

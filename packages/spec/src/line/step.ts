@@ -50,7 +50,7 @@ export function readStep(p: Phrase, i: number, verb: VerbAt, end: number): { rea
   for (const [from, to] of scan) { before = from === i ? '' : before; readFacts(p, from, to, name, facts, before, verb); }
   if (facts.through !== undefined && facts.times !== undefined && name === 'strain') { facts.through = { ...facts.through, times: facts.through.times * facts.times }; delete facts.times; }
   const step: Step = {
-    kind: 'step', path: p.path, span: p.span(i, end), verb: name, flags: [...facts.flags],
+    kind: 'step', path: p.path, span: p.span(i, end), verb: facts.through !== undefined && name === 'add' ? 'strain' : name, flags: [...facts.flags],
     ...(facts.seconds !== undefined ? { seconds: facts.seconds } : {}), ...(facts.temperature !== undefined ? { temperature: facts.temperature } : {}),
     ...(facts.times !== undefined ? { times: facts.times } : {}), ...(facts.ice !== undefined ? { ice: facts.ice.ice } : {}),
     ...(facts.through !== undefined ? { through: facts.through } : {}), ...(facts.into !== undefined ? { into: facts.into } : {}),
@@ -65,7 +65,7 @@ export function readStep(p: Phrase, i: number, verb: VerbAt, end: number): { rea
     : facts.measureLabel !== undefined && facts.measureLabel.low !== null ? { low: facts.measureLabel.low, high: facts.measureLabel.high, unit: facts.measureLabel.unit, ingredient: facts.measureLabel.ingredient } : {};
   const time = facts.seconds;
   const label: Label = {
-    ...EMPTY, kind: 'step', ...worked, verb: verb.row.reading,
+    ...EMPTY, kind: 'step', ...worked, verb: facts.through !== undefined && verb.row.verb === 'add' ? 'strain' : verb.row.reading,
     seconds: time === undefined || time.word !== undefined ? null : shown(time.low), celsius: shown(facts.writtenCelsius),
   };
   return { step, label };

@@ -22,6 +22,8 @@ export interface Tail {
   alternatives: Thing[];
   optional: boolean;
   amount?: Amount;
+  /** where its own amount ends, when that stood here */
+  amountEnd?: number;
   unitName?: string;
   seconds?: number;
   celsius?: number;
@@ -37,7 +39,7 @@ const SHARE_UNITS = new Set(['share']);
 const NO_MEASURE = new Set(['']);
 const CARRIED = new Set(['in', 'into', 'with', 'mit', 'en', 'dans']);
 /** Per cents of these are by weight, of solids or of fat, never of alcohol. */
-const BY_WEIGHT = /^(fat|cocoa|cacao|solids|solution|saline|acid|salt|syrup|milk|cream|sugar|brix|juice|fett|kakao|sodium|citric|malic|lactic|tartaric|acetic|vinegar|butterfat|butter|yogurt|yoghurt|kefir|buttermilk|chocolate|lösung|losung)$/;
+export const BY_WEIGHT = /^(fat|cocoa|cacao|solids|solution|saline|acid|salt|syrup|milk|cream|sugar|brix|juice|fett|kakao|sodium|citric|malic|lactic|tartaric|acetic|vinegar|butterfat|butter|yogurt|yoghurt|kefir|buttermilk|chocolate|lösung|losung)$/;
 
 /** True where a word near a per cent says it is by weight. */
 function saysWeight(p: Phrase, from: number, end: number, i: number, after: number): boolean {
@@ -91,7 +93,7 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
         tail.ratio = { a: ratio.parts[0] ?? 1, b: ratio.parts[1] ?? 1, by: ratio.by, byWritten: ratio.byWritten, span: p.span(k, ratio.end) };
         p.use(k, ratio.end); k = ratio.end; continue;
       }
-      const time = token.kind === 'number' || token.kind === 'word' && p.word(k) !== 'a' ? timeAt(p, k, end) : undefined;
+      const time = token.kind === 'number' || (start > k && p.isNumber(start)) || token.kind === 'word' && p.word(k) !== 'a' ? timeAt(p, start, end) : undefined;
       if (time !== undefined) {
         const value = (time.low + time.high) / 2, span = p.span(k, time.end);
         if (time.word === undefined) tail.seconds ??= value;
@@ -138,6 +140,7 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
           if (p.word(unitEnd) === 'x' || p.isMark(unitEnd, '×')) { /* "2 x 30 ml" is read at the head */ }
           if (!haveAmount && tail.amount === undefined && (unit !== undefined || number.digits)) {
             tail.amount = amount;
+            tail.amountEnd = of;
             if (unit !== undefined) tail.unitName = unit.form.unit;
             p.use(k, unitEnd); k = unitEnd; continue;
           }

@@ -10,7 +10,7 @@ export function verbAt(p: Phrase, i: number, end: number): VerbAt | undefined {
   const first = p.word(i);
   if (APART.has(first)) for (const { first: head, last, row } of verbsApart) {
     if (head !== first) continue;
-    for (let k = i + 2; k < Math.min(end, i + 7); k++) {
+    for (let k = i + 2; k < Math.min(end, i + 10); k++) {
       if (last.every((part, n) => p.word(k + n) === part)) return { row, end: i + 1, from: i, apart: k + last.length, rows: [row] };
     }
   }

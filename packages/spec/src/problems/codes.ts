@@ -7,7 +7,7 @@ export const PROBLEM_CODES = {
   'name-missing': [], 'key-late': ['key'], 'key-twice': ['key'], 'key-unclear': ['key', 'value'], 'glass-unknown': ['glass', 'nearest'],
   'build-twice': [], 'prep-twice': ['prep'], 'section-twice': ['section'], 'section-empty': ['section'], 'section-nameless': [], 'method-unknown': ['method', 'nearest'], 'variant-unclear': ['variant', 'section'],
   'prep-ring': ['prep'], 'prep-unclear': ['words', 'preps'],
-  unread: ['text'], 'step-unknown': ['word', 'nearest'], 'no-thing': ['amount'], 'no-amount': ['unit'], 'number-unclear': ['number'], 'number-unused': ['number'], 'second-measure': ['number'],
+  unread: ['text'], 'step-unknown': ['word', 'nearest'], 'no-thing': ['amount'], 'no-amount': ['unit'], 'unit-missing': ['number', 'thing'], 'number-unclear': ['number'], 'number-unused': ['number'], 'second-measure': ['number'],
   'amount-negative': ['number'], 'amount-too-large': ['number', 'limit'], 'share-too-large': ['number'], 'list-number': ['number'], 'temperature-too-low': ['number'],
   'variant-unknown': ['variant', 'variants'], 'figure-unknown': ['figure', 'figures'], 'bench-unclear': ['section'],
   'shelf-unclear': ['text'], 'accept-unclear': ['text'],
