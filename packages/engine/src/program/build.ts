@@ -6,8 +6,9 @@ import { addBlock, clearBlock, wholeMass } from '../matter/block.ts';
 import { actionsOf, measuresOf, stepRow, stepSeconds } from '../preps/prep.ts';
 import { leaveBehind } from '../preps/move.ts';
 import type { Context, StageBuilt } from './context.ts';
+import { placeTemperature } from './temperature.ts';
 import { glassOf, iceOf, level, type GlassBuilt, type IceBuilt } from './glass.ts';
-import { Occurrences, add, put, settle, solveShares, stage, textOf, vat, type Put, type Vat } from './vat.ts';
+import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat, type Put, type Vat } from './vat.ts';
 
 /** What stands in the glass, bottom to top. */
 export interface LayerBuilt { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly block: number; readonly mL: number; /** offset: 0 where a foam did not set and is liquid */ readonly stands: number; readonly at: Path }
@@ -133,9 +134,11 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
         if (a.measure) pourIn(a.measure, index);
         if (row.does === 'ice') {
           const where = inTin ? tin : glassVat;
-          const dry = a.flags.includes('dry');
+          // a hot drink is stirred, not chilled, unless ice is written
+          const hot = !a.ice && glassIce === null && list.some((p) => p.start.input >= 0 && ctx.book.list[p.start.input]!.value >= HOT_C);
+          const dry = a.flags.includes('dry') || hot;
           const usesGlassIce = !inTin && glassIce !== null && !a.ice;
-          if (dry) break;
+          if (dry) { stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, where); break; }
           const stageIce = iceStep(ctx, a, where, { usesGlassIce, iced, measures, melted, measured_mL, dilution, inGlass: !inTin });
           if (!inTin && !usesGlassIce) { setGlassIceFrom(stageIce); }
           iced = true; tinIce ||= inTin;
@@ -149,9 +152,15 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
           stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, glassVat);
           break;
         }
-        if (a.verb === 'build' && a.ice) setGlassIce(a.ice, use(a.ice), a.path);
-        else if (a.ice && glassIce === null) setGlassIce(a.ice, use(a.ice), a.path);
-        if (a.flags.includes('chilled')) break;
+        const here = inTin ? tin : glassVat;
+        if (row.does === 'rest') {
+          const t = placeTemperature(ctx, a, row.place ?? 'place/room'), time = stepSeconds(ctx, a, false);
+          settle(ctx, here);
+          if (time >= 0) rest(ctx, here, t, time, (a.temperature?.celsius ?? 0) < -5 ? 'freezer' : 'air'); else setTemperature(ctx, here, t);
+        } else if (row.does === 'set') setTemperature(ctx, here, placeTemperature(ctx, a, 'place/room'));
+        else if (row.does === 'boil') setTemperature(ctx, here, ctx.assume('word/boiling', a.path, 'place'));
+        else if (a.ice && (a.verb === 'build' || glassIce === null)) setGlassIce(a.ice, use(a.ice), a.path);
+        stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, here);
       }
     }
   });
@@ -195,6 +204,9 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
 function use(ice: IceWritten): string {
   return ice.kind === 'crushed' || ice.kind === 'pebble' ? 'crushed cup' : ice.kind === 'large cube' || ice.kind === 'sphere' ? 'one large cube' : 'build rocks';
 }
+
+/** A drink into which something this warm went is served hot. @source common-practice */
+const HOT_C = 50;
 
 interface IceStepOptions { readonly usesGlassIce: boolean; readonly iced: boolean; readonly measures: number; readonly melted: number; readonly measured_mL: number; readonly dilution: number; readonly inGlass: boolean }
 

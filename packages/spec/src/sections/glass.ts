@@ -9,7 +9,8 @@ export function glassOf(value: string): { readonly key: string } | { readonly br
   const plain = value.replace(/\([^()]*\)/g, ' ').replace(/,.*$/, '').trim();
   const words0 = plain.split(/\s+/).map(fold).filter((word) => word !== '' && !/^(a|an|the|chilled|frozen|cold|large|small|gekuhltes?|ein|one)$/.test(word));
   for (const list of [words0, words0.filter((word) => word !== 'glass' && word !== 'glas')]) {
-    const found = glasses.get(list.join(''));
+    // "rocks" is the rocks glass: the word glass may be left out
+    const found = glasses.get(list.join('')) ?? (list.length > 0 ? glasses.get(`${list.join('')}glass`) : undefined);
     if (found !== undefined) return { key: found.key };
   }
   const size = /(\d+(?:[.,]\d+)?)\s*(ml|cl|dl|l|oz)\b/i.exec(value);
