@@ -41,6 +41,6 @@ export function tally() {
 
 /** Runs a program to its end and returns its status and what it printed. */
 export function run(command, args, options = {}) {
-  const done = spawnSync(command, args, { cwd: root, encoding: 'utf8', maxBuffer: 1 << 27, ...options });
+  const done = spawnSync(command, args, { cwd: root, encoding: 'utf8', maxBuffer: 1 << 27, env: { ...process.env, NO_COLOR: '1', FORCE_COLOR: '0' }, ...options });
   return { status: done.status ?? 1, out: done.stdout ?? '', err: done.stderr ?? '', all: `${done.stdout ?? ''}${done.stderr ?? ''}`.trim() };
 }
