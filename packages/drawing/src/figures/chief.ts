@@ -17,9 +17,12 @@ export function drawWashline(pad: Pad, glass: GlassReading, frame: Frame): void 
   pad.open({ id: 'washline', within: 'glass', role: 'washline', washline_mm: glass.washline_mm, name: words('aloud.washline', { mm: shown(glass.washline_mm, 1), brim: shown(glass.profile.at(-1)?.[0] ?? 0, 0) }) });
   // Through the glass it lies between the walls; outside it stops at them.
   const r = (smooth(glass.profile, 0, glass.washline_mm).at(-1)?.[1] ?? 0) * stand.scale, wall = Math.max(glass.wall_mm * stand.scale, 2.4);
-  pad.line('washline', 0, y, stand.axis - r - wall, y);
-  pad.line('washline', stand.axis - r, y, stand.axis + r, y);
-  pad.line('washline', stand.axis + r + wall, y, frame.width, y);
+  if (y < frame.brim - 1) pad.line('washline', 0, y, frame.width, y);
+  else {
+    pad.line('washline', 0, y, stand.axis - r - wall, y);
+    pad.line('washline', stand.axis - r, y, stand.axis + r, y);
+    pad.line('washline', stand.axis + r + wall, y, frame.width, y);
+  }
   const x = frame.edge - 8;
   pad.path('hand', polygon([[x, y - 1.7], [x - (frame.phone ? 7.4 : 9.3), y - (frame.phone ? 14 : 16.7)], [x + (frame.phone ? 7.4 : 9.3), y - (frame.phone ? 14 : 16.7)]]));
   pad.line('level', x - 8, y + 3.6, x + 8, y + 3.6);

@@ -25,11 +25,9 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
       mark(pad, finding.severity, x + 2, y + 3);
       pad.text(x + 14, y + 14, [run(cut(finding.head, 150, SIZE.small, 500), SIZE.small, 'signal', 500)]);
     } else if (placed !== undefined) mark(pad, finding.severity, placed.captionAt.x + 22, placed.captionAt.y + 3);
-    else if (frame.washline !== null && reading.glass !== null && finding.severity === 'stop') {
-      // In the glass the block stands in the free space over the level.
-      const top = Math.min(frame.brim + 8, frame.washline - 22);
-      pad.path('stop', rect(frame.stand.axis - 60, top, 5.5, frame.washline - 2 - top));
-      pad.text(frame.stand.axis - 48, top + 14, [run(cut(finding.head, 190, SIZE.name, 500), SIZE.name, 'signal', 500)]);
+    else if (frame.washline !== null && reading.glass !== null && finding.severity === 'stop' && frame.washline < frame.brim - 3) {
+      // The block fills the gap between where the level stands and where it may stand.
+      pad.path('stop', rect(frame.left - 12, frame.washline + 2, 5.5, frame.brim - frame.washline - 2));
     }
   }
 }

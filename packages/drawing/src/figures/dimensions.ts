@@ -17,6 +17,8 @@ export function stretches(glass: GlassReading): Stretch[] {
   const out: Stretch[] = glass.layers.filter((l) => l.to_mm - l.from_mm > 0.05).map((l) => ({ from: l.from_mm, to: l.to_mm, what: l.name }));
   if (out[0] !== undefined) out[0] = { ...out[0], from: Math.min(out[0].from, 0) };
   const top = Math.max(out.at(-1)?.to ?? 0, glass.washline_mm);
+  const under = out.at(-1)?.to ?? 0;
+  if (top - under > 0.5 && out.length > 0) out.push({ from: under, to: top, what: words('ice.one', {}) });
   if (brim - top > 0.5) out.push({ from: top, to: brim, what: words('free', {}) });
   return out;
 }

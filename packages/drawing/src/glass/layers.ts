@@ -33,8 +33,8 @@ export function drawLayers(pad: Pad, glass: GlassReading, stand: Stand, scheme: 
 
 /** Level lines inside the glass, under the ice; the washline itself is drawn last. */
 export function drawLevels(pad: Pad, glass: GlassReading, stand: Stand): void {
-  for (const layer of glass.layers.slice(0, -1)) {
-    if (layer.to_mm <= layer.from_mm) continue;
+  for (const layer of glass.layers) {
+    if (layer.to_mm <= layer.from_mm || Math.abs(layer.to_mm - glass.washline_mm) < 0.05) continue;
     const r = (smooth(glass.profile, 0, layer.to_mm).at(-1)?.[1] ?? radiusAt(glass.profile, layer.to_mm)) * stand.scale, y = heightY(stand, layer.to_mm);
     pad.line('level', stand.axis - r, y, stand.axis + r, y);
   }

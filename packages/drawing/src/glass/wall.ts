@@ -50,9 +50,11 @@ function outerSide(glass: Shaped, stand: Stand, wall: number): Point[] {
   // Stem: a foot that rises to a slender stem, which opens into the bowl.
   const foot = Math.max(glass.foot_mm * scale, 12), stem = Math.max(3.6 * scale, 4.5);
   const bowl = heightY(stand, 0), under = bowl + glass.base_mm * scale;
-  const side: Point[] = [[foot, table], [foot, table - Math.max(1.4 * scale, 3)]];
-  for (const u of [0.55, 0.3, 0.12]) side.push([stem + (foot - stem) * u, table - (1.4 + 7 * (1 - u) ** 3) * scale]);
-  side.push([stem, table - Math.min(12, glass.stem_mm * 0.3) * scale], [stem, under + 8 * scale], [stem + 1.2 * scale, under + 3 * scale]);
+  const side: Point[] = [[foot, table], [foot, table - Math.max(1.2 * scale, 2.5)]];
+  const rise = Math.min(16, glass.stem_mm * 0.3);
+  for (let i = 1; i <= 10; i += 1) { const u = 1 - i / 10; side.push([stem + (foot - stem) * u ** 2.2, table - (1.2 + rise * (i / 10) ** 2.6) * scale]); }
+  const flare = Math.min(14, glass.stem_mm * 0.25);
+  for (let i = 0; i <= 6; i += 1) { const u = i / 6; side.push([stem + 2.6 * scale * u ** 2.4, under + (flare * (1 - u) + 1.5) * scale]); }
   // The bowl's outer side lies one wall off its inner side, along the normal.
   const bowlSide = smooth(glass.profile, 0, brim);
   for (const [i, [h, r]] of bowlSide.entries()) {

@@ -88,9 +88,13 @@ class Board {
     const fall: Fall = { lip: [from.axis + side * (half + wall), from.shelf - vesselSize(from.vessel, from.k).height + vesselSize(from.vessel, from.k).above], wall, side, land: [to.land, to.level], width: streamWidth(pour.mL, into) };
     if ((to.land - fall.lip[0]) * side < 8 || fall.lip[1] > to.level - 12 || !clears(fall, [to.near, to.lip], into ? 8 : 6)) return false;
     const width = textWidth(pour.amount, SIZE.body, 500) + 4;
-    const u = 0.5, x = fall.lip[0] + (to.land - fall.lip[0]) * u, y = fall.lip[1] - fall.width / 2 + (to.level - fall.lip[1]) * u * u;
-    const label: Box = { x: side === 1 ? x + fall.width * 0.5 + 9 : x - fall.width * 0.5 - 9 - width, y: y - 17, width, height: 15 };
-    if (!this.free(label, 5)) return false;
+    // The amount stands 8 px clear of the stream on its outer side, or inside of it where that is taken.
+    const spot = (u: number, outer: boolean): Box => {
+      const x = fall.lip[0] + (to.land - fall.lip[0]) * u, y = fall.lip[1] - fall.width / 2 + (to.level - fall.lip[1]) * u * u, right = outer === (side === 1);
+      return { x: right ? x + fall.width * 0.5 + 9 : x - fall.width * 0.5 - 9 - width, y: outer ? y - 17 : y + 2, width, height: 15 };
+    };
+    const label = [spot(0.5, true), spot(0.4, true), spot(0.3, true), spot(0.65, true), spot(0.5, false), spot(0.35, false)].find((box) => this.free(box, 5));
+    if (label === undefined) return false;
     this.streams.push({ from: from.key, to: to.key, amount: pour.amount, fall, label, into });
     this.poured.add(`${from.key}>${to.key}`);
     this.taken.push(label);

@@ -15,8 +15,8 @@ import { drawVessel, type Drawn } from './vessel.ts';
 
 /** Vessels with their captions, then what falls, is pressed and is written between them. */
 export function drawUpstream(pad: Pad, flow: Flow, reading: Reading, frame: Frame, at: Arrangement, scheme: Scheme): void {
-  const drawn = new Map<string, Drawn>();
-  for (const placed of at.placed) drawn.set(placed.key, drawOne(pad, reading, placed, scheme, flow));
+  const drawn = new Map<string, Drawn>(), poured = new Set(at.streams.map((s) => `${s.from}>${s.to}`));
+  for (const placed of at.placed) drawn.set(placed.key, drawOne(pad, reading, placed, scheme, flow, poured));
   for (const stream of at.streams) {
     const giver = at.placed.find((p) => p.key === stream.from);
     pad.open({ id: `fall:${stream.from}>${stream.to}`, within: null, role: 'fall', name: words('aloud.fall', { amount: stream.amount, giver: giver?.prep?.name ?? flow.build.title, receiver: stream.to === 'glass' ? reading.glass?.name ?? '' : stream.to === 'build' ? flow.build.title : stream.to }) });
@@ -35,7 +35,7 @@ function tintOf(placed: Placed | undefined, scheme: Scheme, strong: boolean): `#
   return tint(prep?.colour ?? '#f4f6f0', { at: strong ? 'glass' : 'upstream', scheme, turbidity: prep?.turbidity ?? 0, strength: prep?.figures['strength']?.value ?? null });
 }
 
-function drawOne(pad: Pad, reading: Reading, placed: Placed, scheme: Scheme, flow: Flow): Drawn {
+function drawOne(pad: Pad, reading: Reading, placed: Placed, scheme: Scheme, flow: Flow, poured: ReadonlySet<string>): Drawn {
   const { prep } = placed, id = placed.key;
   const first = reading.glass?.layers.find((l) => l.kind === 'liquid');
   const name = words('aloud.vessel', { letter: placed.caption.letter, name: prep?.name ?? flow.build.title, method: prep?.reading?.method ?? placed.vessel.kind, yield: prep?.reading == null ? '' : figureShown(prep.reading.yield), strength: prep?.reading?.figures['strength'] === undefined ? '' : `, ${figureShown(prep.reading.figures['strength'], 1)}` });
@@ -47,7 +47,7 @@ function drawOne(pad: Pad, reading: Reading, placed: Placed, scheme: Scheme, flo
   const gas = method === 'siphon foam' || placed.vessel.kind === 'siphon' ? 'gas-high' as const : method === 'carbonate' ? 'gas-low' as const : undefined;
   const drawn = drawVessel(pad, placed.vessel, placed.axis, placed.shelf, placed.k, { mL: placed.mL, fill, hatch, gas }, scheme);
   if (prep === null && flow.build.ice) drawStirringIce(pad, placed, drawn, scheme);
-  drawCaption(pad, placed, id);
+  drawCaption(pad, placed, id, poured);
   return drawn;
 }
 
@@ -61,12 +61,13 @@ function drawStirringIce(pad: Pad, placed: Placed, drawn: Drawn, scheme: Scheme)
   }
 }
 
-function drawCaption(pad: Pad, placed: Placed, id: string): void {
+function drawCaption(pad: Pad, placed: Placed, id: string, poured: ReadonlySet<string>): void {
   const { caption, captionAt: box, prep } = placed;
   if (caption.letter !== '') letter(pad, box.x + 8.5, box.y + 9.5, caption.letter);
   if (caption.name.length > 0) pad.text(box.x + 24, box.y + 14, caption.name);
   let y = box.y + 17;
   for (const line of caption.lines) {
+    if (line.from !== null && poured.has(`${line.from}>${id}`)) continue;
     y += line.giver === null ? 15 : 19;
     const figure = line.figure === null || prep?.reading == null ? undefined : line.figure === 'yield' ? prep.reading.yield : prep.reading.figures[line.figure];
     if (figure !== undefined && line.figure !== null) {
@@ -140,14 +141,15 @@ function drawHose(pad: Pad, reading: Reading, frame: Frame, from: Drawn | undefi
 function drawRaw(pad: Pad, raw: readonly string[], frame: Frame, scheme: Scheme): void {
   const level = frame.washline;
   if (level === null) return;
-  const { axis } = frame.stand, half = (frame.right - frame.left) / 2, top = Math.max(18, frame.brim - 86);
+  const { axis } = frame.stand, half = (frame.right - frame.left) / 2, lowest = Math.max(40, Math.min(frame.brim, level) - 80);
   pad.open({ id: 'raw', within: null, role: 'fall' });
-  const fill = tint('#f6f8f4', { at: 'glass', scheme });
+  const fill = tint('#f6f8f4', { at: 'glass', scheme }), n = raw.length;
   for (const [i, text] of raw.entries()) {
-    const x = axis - half * 0.62 + (i * half * 1.24) / Math.max(1, raw.length - 1 || 1) * (raw.length === 1 ? 0 : 1) + (raw.length === 1 ? half * 0.62 : 0);
+    const x = n === 1 ? axis : axis - half * 0.62 + (i * half * 1.24) / (n - 1);
+    // Inner streams begin higher, so that their words stand over the outer ones.
+    const left = i < n / 2, top = lowest - 22 * (left ? i : n - 1 - i);
     pad.path('fall', [['M', x - 5, top], ['L', x + 5, top], ['L', x + 3, level], ['L', x - 3, level], ['Z']], { fill });
     pad.path('arrowhead', [['M', x, level - 1], ['L', x - 1.8, level - 10], ['L', x + 1.8, level - 10], ['Z']]);
-    const left = i < raw.length / 2;
-    pad.text(left ? x - 11 : x + 11, top + 12 + (left ? raw.length / 2 - 1 - i : i - raw.length / 2) * -17 + 0, [run(text, SIZE.body, 'ink', 500)], left ? 'end' : 'start');
+    pad.text(left ? x - 11 : x + 11, top + 10, [run(text, SIZE.body, 'ink', 500)], left ? 'end' : 'start');
   }
 }
