@@ -8,6 +8,9 @@ export interface Spreads {
   readonly down: Float64Array; readonly up: Float64Array;
 }
 
+/** Numbers that are shown without a range: colours, the words of a sentence, the account of heat. */
+const PLAIN = /^(word:|tint_|turbid$|stands$|takes\/|balance:)/;
+
 /**
  * Ranges of all probes by differences taken at each input's own 2.5 and 97.5 % points, two-sided, added as squares.
  * An input that moves a probe the same way from both sides widens that side alone.
@@ -16,6 +19,7 @@ export interface Spreads {
 export function spreads(program: Program, w: Workspace): Spreads {
   const n = program.probes.length, inputs = program.inputs.length;
   const all = new Uint8Array(n).fill(1);
+  const ranged = Uint8Array.from(program.probes, (p) => (PLAIN.test(p.name) ? 0 : 1));
   const value = new Float64Array(n), out = new Float64Array(n);
   const down = new Float64Array(inputs * n), up = new Float64Array(inputs * n);
   const low2 = new Float64Array(n), high2 = new Float64Array(n);
@@ -36,9 +40,9 @@ export function spreads(program: Program, w: Workspace): Spreads {
       if (x[i] === input.value) continue;
       w.s.set(before.s);
       program.carry(w, from);
-      program.probe(w, out, all);
+      program.probe(w, out, ranged);
       const keep = side < 0 ? down : up;
-      for (let k = 0; k < n; k++) keep[i * n + k] = out[k]! - value[k]!;
+      for (let k = 0; k < n; k++) if (ranged[k]) keep[i * n + k] = out[k]! - value[k]!;
     }
     x[i] = input.value;
     for (let k = 0; k < n; k++) {
