@@ -85,7 +85,7 @@ async function fixedCases(folder, total) {
   ];
   for (const [name, args] of cases) {
     for (const json of [false, true]) {
-      const done = await washline(['read', ...(json ? ['--json'] : []), ...args]);
+      const done = await washline((json ? ['read', '--json'] : ['read']).concat(args));
       total.check(`${name}${json ? ', --json' : ''}: exit 2, a sentence, no stack`, complaints(done, { statuses: [2], json }));
     }
   }

@@ -13,11 +13,11 @@ export function terminalGlass(reading: Reading, size: { readonly width: number; 
   const { glass } = reading;
   if (glass === null || size.width < 30 || size.height < 8) return [];
   const brim = brimHeight(glass.profile), widest = Math.max(...glass.profile.map(([, r]) => r));
-  // A character is about twice as tall as wide.
+  // A character is about twice as tall as wide: two columns to the millimetres of a row.
   const column = 24, inner = size.width - column - 4;
   const rows = Math.max(6, Math.min(size.height - 1, Math.round((brim / (2 * widest)) * inner * 0.5)));
   const mm = brim / rows, across = (2 * mm) ** -1;
-  const half = Math.min(Math.floor(inner / 2), Math.round(widest * across * 2));
+  const half = Math.min(Math.floor(inner / 2), Math.round(widest * across * 4));
   const k = half / widest, ink = size.ascii === true ? PLAIN : INK;
   const [wall, lineInk, ice, corner, floor] = size.ascii === true ? ['|', '=', '#', '+', '-'] : ['│', '━', '▒', '╰', '─'];
   const strength = reading.figures['strength'];
