@@ -57,7 +57,7 @@ function drinkProbes(ctx: Context, b: BuildResult, serves: number): void {
   figures(ctx, 'drink', one, { temperature: b.temperature });
   if (b.iced) ctx.probe('dilution', 'drink', '%', 'ice-water-over-measures', ['crc-ice'], ({ s }, out, i) => { out[i] = s[b.dilution]!; });
   const levels = b.glass.levels;
-  for (const [name, k] of [['liquid_mm', LIQUID], ['washline_mm', WASHLINE], ['level_mm', LEVEL], ['ice_from_mm', ICE_FROM], ['ice_to_mm', ICE_TO]] as const) {
+  for (const [name, k] of [['liquid_mm', LIQUID], ['washline_mm', LEVEL], ['top_mm', WASHLINE], ['ice_from_mm', ICE_FROM], ['ice_to_mm', ICE_TO]] as const) {
     ctx.probe(name, 'glass', 'mm', 'stacked-frusta', ['geometry'], ({ s }, out, i) => { out[i] = s[levels + k]!; });
   }
   ctx.probe('over_mL', 'glass', 'mL', 'stacked-frusta', ['geometry'], ({ s }, out, i) => { out[i] = s[levels + OVER]!; });

@@ -8,7 +8,7 @@ type Look = (of: string, name: string) => number;
 /** The serving glass with its layers and ice, in millimetres from the floor. @source none - geometry */
 export function glassReading(c: Compiled, number: Look, figure: (of: string, name: string) => Figure): GlassReading {
   const b = c.build!, { shape, profile } = b.glass;
-  const liquid = number('glass', 'liquid_mm'), level = number('glass', 'level_mm');
+  const liquid = number('glass', 'liquid_mm'), level = number('glass', 'washline_mm');
   const layers: Layer[] = [];
   const parts = [
     ...b.layers.map((l, k) => ({ of: `layer:${k}`, name: l.name, kind: l.kind })),
@@ -42,7 +42,7 @@ export function glassReading(c: Compiled, number: Look, figure: (of: string, nam
     ? [{ kind: b.glassIce.kind, count: Math.max(1, b.glassIce.count), mass_g: number('glass', 'ice_g'), size_mm: b.glassIce.size_mm, clear: b.glassIce.clear, from_mm: number('glass', 'ice_from_mm'), to_mm: number('glass', 'ice_to_mm') }] : [];
   const washline = figure('glass', 'washline_mm');
   return {
-    name: c.ctx.document.head.glass?.value ?? shape.name.toLowerCase(), brim_mL: brimOf(c), washline_mm: washline.value, liquid_mm: liquid, profile,
+    name: c.ctx.document.head.glass?.value ?? shape.name.toLowerCase(), brim_mL: brimOf(c), washline_mm: washline.value, liquid_mm: liquid, top_mm: number('glass', 'top_mm'), profile,
     base_mm: shape.base_mm, wall_mm: shape.wall_mm, stem_mm: shape.stem_mm, foot_mm: shape.foot_mm,
     layers, ice, garnish: b.garnish.map((g) => g.thing.words), washline,
   };

@@ -24,7 +24,8 @@ export interface PrepReading {
 export interface Layer { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly from_mm: number; readonly to_mm: number; readonly colour: string; readonly turbidity: number; readonly mL: number; readonly strength: number | null }
 export interface GlassIce { readonly kind: string; readonly count: number; readonly mass_g: number; readonly size_mm: number | null; readonly clear: boolean; readonly from_mm: number; readonly to_mm: number }
 export interface GlassReading {
-  readonly name: string; readonly brim_mL: number; readonly washline_mm: number; readonly liquid_mm: number;
+  /** `washline_mm`: top of liquid and foam with the ice in them; `liquid_mm`: the level under the foam; `top_mm`: the highest point, ice that stands out included */
+  readonly name: string; readonly brim_mL: number; readonly washline_mm: number; readonly liquid_mm: number; readonly top_mm: number;
   /** inner radius by height, [mm, mm] from the floor up to the brim; above the brim it goes on as a cylinder */
   readonly profile: readonly (readonly [number, number])[];
   /** outer dimensions for the drawing */
