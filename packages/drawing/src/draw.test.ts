@@ -61,6 +61,18 @@ describe('the drawing of a reading', () => {
     expect(drawing.parts.some((p) => p.role === 'washline' || p.figure !== undefined)).toBe(false);
     expect(drawing.shapes.some((s) => s.part === 'wall')).toBe(true);
   });
+  it('stays a drawing however much is poured', () => {
+    for (const factor of [2, 30, 1e4, 1e9]) {
+      const high = DOUBLE_ROCKS.washline_mm * factor;
+      const glass = { ...DOUBLE_ROCKS, washline_mm: high, liquid_mm: high, washline: { ...DOUBLE_ROCKS.washline, value: high, low: high * 0.9, high: high * 1.1 }, layers: [{ ...DOUBLE_ROCKS.layers[0], name: 'drink', kind: 'liquid' as const, colour: '#d8e0a8', turbidity: 0, mL: 149 * factor, strength: 16, from_mm: 0, to_mm: high }], ice: DOUBLE_ROCKS.ice.map((i) => ({ ...i, from_mm: high - 20, to_mm: high })) };
+      for (const room of ROOMS) {
+        const drawing = draw({ ...CLEAR_COLADA, glass }, { ...room, scheme: 'light', document: clearColada() });
+        expect(collisions(drawing)).toEqual([]);
+        expect(drawing.shapes.length).toBeLessThan(700);
+        expect(drawing.parts.find((p) => p.role === 'washline')?.washline_mm).toBe(high);
+      }
+    }
+  });
   it('marks figures, layers, preps and the washline for whoever checks', () => {
     const { parts } = draw(CLEAR_COLADA, { width: 954, height: 862, scheme: 'light', document: clearColada() });
     expect(parts.filter((p) => p.reading === 'drink')).toHaveLength(1);

@@ -5,7 +5,7 @@ import { drawChief, drawWashline } from './figures/chief.ts';
 import { drawDimensions } from './figures/dimensions.ts';
 import { drawRest } from './figures/rest.ts';
 import { drawConsequence } from './figures/consequence.ts';
-import { EMPTY_GLASS, frameOf } from './frame.ts';
+import { cutOff, EMPTY_GLASS, frameOf } from './frame.ts';
 import { drawGarnish, drawRim } from './glass/garnish.ts';
 import { drawGround } from './glass/ground.ts';
 import { drawIce } from './glass/ice.ts';
@@ -38,13 +38,14 @@ export interface DrawOptions {
  * The whole drawing of a reading: ground, glass in section to scale with what stands in it, the washline and its numbers, dimensions,
  * and the vessels upstream. Levels are the reading's; what the reading does not say is not drawn.
  */
-export function draw(reading: Reading, options: DrawOptions): Drawing {
+export function draw(whole: Reading, options: DrawOptions): Drawing {
   const pad = new Pad();
   const { scheme } = options;
-  const flow = flowOf(reading, options.document ?? null);
+  const flow = flowOf(whole, options.document ?? null);
   const upstream = flow.preps.length > 0 || flow.build.vessel !== null;
-  const frame = frameOf(reading.glass, { width: options.width, height: options.height, upstream, stopped: (options.findings ?? []).some((f) => f.severity === 'stop'), pxPerMm: options.mmPerPx === undefined ? undefined : 1 / options.mmPerPx });
-  const shape = reading.glass ?? EMPTY_GLASS;
+  const frame = frameOf(whole.glass, { width: options.width, height: options.height, upstream, stopped: (options.findings ?? []).some((f) => f.severity === 'stop'), pxPerMm: options.mmPerPx === undefined ? undefined : 1 / options.mmPerPx });
+  const shape = whole.glass ?? EMPTY_GLASS;
+  const reading: Reading = whole.glass === null ? whole : { ...whole, glass: cutOff(whole.glass, frame) };
   drawGround(pad, frame, scheme);
   pad.open({ id: 'drink', within: null, role: 'reading', reading: 'drink' });
   drawChief(pad, reading, frame);
@@ -61,8 +62,8 @@ export function draw(reading: Reading, options: DrawOptions): Drawing {
   drawWall(pad, shape, frame.stand, scheme);
   if (reading.glass !== null) {
     drawRim(pad, reading.glass, frame.stand);
-    drawWashline(pad, reading.glass, frame);
-    drawDimensions(pad, reading.glass, frame);
+    drawWashline(pad, reading.glass, frame, whole.glass?.washline_mm ?? reading.glass.washline_mm);
+    if (reading.glass === whole.glass) drawDimensions(pad, reading.glass, frame);
     drawBeside(pad, reading, frame);
   }
   const places = arrange(flow, reading, frame);

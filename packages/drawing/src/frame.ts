@@ -23,6 +23,9 @@ export interface Frame {
 
 export interface FrameWish { readonly width: number; readonly height: number; readonly pxPerMm?: number | undefined; readonly upstream: boolean; readonly stopped: boolean; readonly foot?: number }
 
+/** The highest a level is drawn, px from the upper edge: its number stands over it, on a phone the list of pours too. */
+const HIGHEST = { wide: 66, phone: 186 };
+
 /** How wide the words of a stop may run, px. */
 export const HEAD_WIDTH = 286;
 
@@ -40,10 +43,19 @@ export function frameOf(glass: GlassReading | null, wish: FrameWish): Frame {
   const table = wish.height - under;
   const axis = phone ? Math.max(half + 24, Math.min(wish.width * 0.37, wish.width - column - half + 8)) : Math.min(wish.width * (wish.upstream ? 0.6 : 0.56), wish.width - column - half);
   const stand = standAt(shape, scale, axis, table);
-  const washline = glass !== null && glass.washline_mm > 0 ? heightY(stand, glass.washline_mm) : null;
+  // A level beyond the sheet is drawn at its upper edge; its figure says how high it is.
+  const washline = glass !== null && glass.washline_mm > 0 ? Math.max(phone ? HIGHEST.phone : HIGHEST.wide, heightY(stand, glass.washline_mm)) : null;
   return {
     width: wish.width, height: wish.height, phone, stand, left: axis - half, right: axis + half, brim: heightY(stand, brimHeight(shape.profile)), washline,
     edge: wish.width - (phone ? 10 : 18), shelf: phone ? 100 : 182, dims: axis - half - 37,
     head: wish.stopped && !phone ? { x: wish.width - 18 - HEAD_WIDTH, y: 14, width: HEAD_WIDTH, height: 92 } : null,
   };
+}
+
+/** The glass as far as it is on the sheet: what stands higher is cut off at the drawn washline. */
+export function cutOff(glass: GlassReading, frame: Frame): GlassReading {
+  const top = (frame.stand.floor - (frame.washline ?? 0)) / frame.stand.scale;
+  if (glass.washline_mm <= top + 0.01) return glass;
+  const low = <T extends { readonly from_mm: number; readonly to_mm: number }>(things: readonly T[]): T[] => things.map((t) => ({ ...t, from_mm: Math.min(t.from_mm, top), to_mm: Math.min(t.to_mm, top) }));
+  return { ...glass, washline_mm: top, top_mm: top, liquid_mm: Math.min(glass.liquid_mm, top), layers: low(glass.layers), ice: low(glass.ice) };
 }

@@ -6,7 +6,7 @@ export function figure(value: number, unit: string, half: number, grade: Figure[
 }
 
 export const DOUBLE_ROCKS: GlassReading = {
-  name: 'double rocks', brim_mL: 399.6, washline_mm: 74.1, liquid_mm: 59, profile: [[0, 36], [88, 40]], base_mm: 12, wall_mm: 2.1, stem_mm: 0, foot_mm: 0,
+  name: 'double rocks', brim_mL: 399.6, washline_mm: 74.1, liquid_mm: 59, top_mm: 74.1, profile: [[0, 36], [88, 40]], base_mm: 12, wall_mm: 2.1, stem_mm: 0, foot_mm: 0,
   layers: [
     { name: 'drink', kind: 'liquid', from_mm: 0, to_mm: 59, colour: '#d8e0a8', turbidity: 0, mL: 149, strength: 16.1 },
     { name: 'pineapple cloud', kind: 'foam', from_mm: 59, to_mm: 74.1, colour: '#f2df97', turbidity: 2, mL: 57, strength: 7.5 },
@@ -43,5 +43,5 @@ export function filled(profile: readonly (readonly [number, number])[], shares: 
     from = layer.to_mm;
     return layer;
   });
-  return { ...DOUBLE_ROCKS, profile, layers, ice: [], garnish: [], washline_mm: from, liquid_mm: layers.filter((l) => l.kind === 'liquid').at(-1)?.to_mm ?? 0, washline: figure(from, 'mm', 2), ...options };
+  return { ...DOUBLE_ROCKS, profile, layers, ice: [], garnish: [], washline_mm: from, top_mm: from, liquid_mm: layers.filter((l) => l.kind === 'liquid').at(-1)?.to_mm ?? 0, washline: figure(from, 'mm', 2), ...options };
 }

@@ -56,7 +56,7 @@ export function Page() {
           </ul>
           <nav aria-label="Views"><ul><li><a class="view" href="#glass" aria-current="page" onClick={(e) => { e.preventDefault(); document.getElementById('glass')?.focus(); }}><b>Glass</b> {level()}</a></li></ul></nav>
         </footer>
-        <Show when={pressed()} keyed>{(p) => <Slip pressed={p} reading={reading} why={why} onClose={() => setPressed(null)} />}</Show>
+        <Show when={pressed()} keyed>{(p) => <Slip pressed={p} reading={reading} why={why} document={() => state.now().document} onClose={() => setPressed(null)} />}</Show>
       </main>
       <Live now={state.now} />
       <pre data-text hidden>{state.text()}</pre>

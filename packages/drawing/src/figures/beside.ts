@@ -31,7 +31,7 @@ export function drawBeside(pad: Pad, reading: Reading, frame: Frame): void {
     if (item.reading !== null) pad.open({ id: `beside:${item.id}`, within: null, role: 'reading', reading: item.reading });
     const size = frame.phone ? 16 : SIZE.figure;
     pad.open({ id: `value:${item.id}`, within, role: 'figure', ...(item.aloud === null ? {} : { name: item.aloud }), ...(item.mark === null ? {} : { figure: item.mark }) });
-    if (item.mark !== null) pad.target({ x: frame.edge - textWidth(item.figure, size, 500) - 5, y: y - 25, width: textWidth(item.figure, size, 500) + 10, height: 25 });
+    if (item.mark !== null) pad.target({ x: frame.edge - textWidth(item.figure, size, 500) - 5, y: y - (frame.phone ? 34 : 25), width: Math.max(frame.phone ? 44 : 24, textWidth(item.figure, size, 500) + 10), height: frame.phone ? 44 : 25 });
     pad.text(frame.edge, y - 6, [run(item.figure, size, 'ink', 500)], 'end');
     if (room.pitch >= 40) pad.text(frame.edge, y + 15, [run(cut(item.under, frame.shelf + 10, SIZE.small), SIZE.small, 'ink2')], 'end');
   }

@@ -10,11 +10,11 @@ import { words } from '../words.ts';
 import { figureName, markOf } from './mark.ts';
 
 /** The washline with its level above and the strength of the whole drink below: the spine of the page. */
-export function drawWashline(pad: Pad, glass: GlassReading, frame: Frame): void {
+export function drawWashline(pad: Pad, glass: GlassReading, frame: Frame, level_mm: number): void {
   const y = frame.washline;
   if (y === null) return;
   const { stand } = frame;
-  pad.open({ id: 'washline', within: 'glass', role: 'washline', washline_mm: glass.washline_mm, name: words('aloud.washline', { mm: shown(glass.washline_mm, 1), brim: shown(glass.profile.at(-1)?.[0] ?? 0, 0) }) });
+  pad.open({ id: 'washline', within: 'glass', role: 'washline', washline_mm: level_mm, name: words('aloud.washline', { mm: shown(level_mm, 1), brim: shown(glass.profile.at(-1)?.[0] ?? 0, 0) }) });
   // Through the glass it lies between the walls; outside it stops at them.
   const r = (smooth(glass.profile, 0, glass.washline_mm).at(-1)?.[1] ?? 0) * stand.scale, wall = Math.max(glass.wall_mm * stand.scale, 2.4);
   if (y < frame.brim - 1) pad.line('washline', 0, y, frame.width, y);
@@ -51,6 +51,7 @@ function figure(pad: Pad, name: string, value: Figure, x: number, y: number, siz
   const text = shown(value.value, Math.max(least, decimalsFor(value.low, value.high)));
   pad.open({ id: `figure:${name}`, within: 'drink', role: 'figure', name: figureName('drink', name, value), figure: markOf('drink', name, value) });
   const width = textWidth(text, size, 500) + 6 + textWidth(unit, unitSize, 500);
-  pad.target({ x: x - width - 4, y: y - size * 0.8, width: width + 8, height: size * 0.98 });
+  const tall = Math.max(size * 0.98, 44);
+  pad.target({ x: x - width - 4, y: y - size * 0.8 - (tall - size * 0.98) * (name === 'washline' ? 1 : 0.4), width: width + 8, height: tall });
   pad.text(x, y, [run(text, size, 'ink', 500), run(unit, unitSize, 'ink', 500, 6)], 'end');
 }

@@ -1,7 +1,7 @@
 import type { Reading } from '../reading.ts';
 import type { Said } from '../draw.ts';
 import { HEAD_WIDTH, type Frame } from '../frame.ts';
-import { SIZE, broken, cut, run } from '../pen/lettering.ts';
+import { SIZE, broken, cut, run, runsWidth } from '../pen/lettering.ts';
 import type { Pad } from '../pen/pad.ts';
 import { polygon, rect } from '../pen/path.ts';
 import type { Arrangement } from '../prep/arrange.ts';
@@ -20,7 +20,10 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
     shown.add(rank);
     pad.open({ id: `finding:${i}`, within: null, role: 'finding', name: words('aloud.finding', { severity: finding.severity, what: finding.head }) });
     const placed = at.placed.find((p) => p.key === key);
-    if (placed !== undefined && !frame.phone) {
+    if (placed !== undefined && !frame.phone && placed.captionAt.y + placed.captionAt.height + 19 > frame.height) {
+      // No room under the caption: the mark alone, beside the name.
+      mark(pad, finding.severity, placed.captionAt.x + 30 + runsWidth(placed.caption.name), placed.captionAt.y + 2);
+    } else if (placed !== undefined && !frame.phone) {
       const x = placed.captionAt.x, y = placed.captionAt.y + placed.captionAt.height;
       mark(pad, finding.severity, x + 2, y + 3);
       pad.text(x + 14, y + 14, [run(cut(finding.head, 150, SIZE.small, 500), SIZE.small, 'signal', 500)]);

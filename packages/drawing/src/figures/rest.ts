@@ -26,7 +26,7 @@ export function drawRest(pad: Pad, reading: Reading, frame: Frame): void {
   for (const t of list) {
     const width = wide(t);
     pad.open({ id: `figure:${t.name}`, within: 'drink', role: 'figure', name: figureName('drink', t.name, t.figure), figure: markOf('drink', t.name, t.figure) });
-    pad.target({ x: x - 5, y: y - 15, width: width + 10, height: 36 });
+    pad.target({ x: x - 5, y: y - (frame.phone ? 18 : 15), width: Math.max(width + 10, frame.phone ? 44 : 24), height: frame.phone ? 44 : 36 });
     const at = frame.phone ? x : x + width, anchor = frame.phone ? 'start' as const : 'end' as const;
     pad.text(at, y, [run(t.value, size, 'ink', 500)], anchor);
     pad.text(at, y + 16, [run(t.word, SIZE.note, 'ink3')], anchor);

@@ -66,6 +66,9 @@ export function smooth(profile: Profile, from: number, to: number, every = 1.5):
     const a = knots[i] as readonly [number, number], b = knots[i + 1] as readonly [number, number], w = b[0] - a[0], t = (h - a[0]) / w;
     return a[1] * (1 + 2 * t) * (1 - t) ** 2 + (m[i] ?? 0) * w * t * (1 - t) ** 2 + b[1] * t * t * (3 - 2 * t) - (m[i + 1] ?? 0) * w * t * t * (1 - t);
   };
-  const count = Math.max(1, Math.ceil((to - from) / every));
-  return Array.from({ length: count + 1 }, (_, i) => { const h = from + ((to - from) * i) / count; return [h, at(h)]; });
+  // Over the brim the side is straight: one step is enough.
+  const brim = brimHeight(profile), end = Math.min(to, Math.max(from, brim));
+  const count = Math.max(1, Math.min(400, Math.ceil((end - from) / every)));
+  const side =  Array.from({ length: count + 1 }, (_, i) => { const h = from + ((end - from) * i) / count; return [h, at(h)] as [number, number]; });
+  return to > end ? [...side, [to, at(to)]] : side;
 }

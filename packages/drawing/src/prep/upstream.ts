@@ -73,7 +73,7 @@ function drawCaption(pad: Pad, placed: Placed, id: string, poured: ReadonlySet<s
     if (figure !== undefined && line.figure !== null) {
       const name = line.figure;
       pad.open({ id: `figure:${id}:${name}`, within: `prep:${id}`, role: 'figure', name: figureName(prep?.name ?? '', name, figure), figure: markOf(`prep:${prep?.key ?? ''}`, name, figure) });
-      pad.target({ x: box.x - 3, y: y - 11.5, width: textWidth(line.runs[0]?.text ?? '', SIZE.small) + 6, height: 15 });
+      pad.target({ x: box.x - 3, y: y - 11.5, width: Math.max(24, textWidth(line.runs[0]?.text ?? '', SIZE.small) + 6), height: 15 });
       pad.text(box.x, y, line.runs);
       pad.open({ id: `vessel:${id}`, within: `prep:${id}`, role: 'wall' });
     } else if (line.giver !== null) {
@@ -123,10 +123,11 @@ function drawHose(pad: Pad, reading: Reading, frame: Frame, from: Drawn | undefi
   pad.path('hose', hose, { stroke: 'ink', width: frame.phone ? 7 : 9.5 });
   pad.path('hose', hose, { stroke: 'wall', width: frame.phone ? 4.8 : 6.9 });
   const foam = reading.glass?.layers.find((l) => l.kind === 'foam');
-  const fill = foam === undefined ? 'paper' as const : tint(foam.colour, { at: 'glass', scheme, foam: true, turbidity: foam.turbidity });
+  // What does not set runs out as the liquid it is.
+  const fill = foam === undefined ? tintOf(placed, scheme, true) : tint(foam.colour, { at: 'glass', scheme, foam: true, turbidity: foam.turbidity });
   pad.path('hose', hose, { stroke: fill, width: frame.phone ? 2.8 : 4.3 });
   if (frame.washline > tip + 4) {
-    pad.path('fill', [['M', end - 3.8, tip], ['L', end + 3.8, tip], ['L', end + 3.8, frame.washline], ['L', end - 3.8, frame.washline], ['Z']], { fill, hatch: 'foam', stroke: 'ink', width: 0.9 });
+    pad.path('fill', [['M', end - 3.8, tip], ['L', end + 3.8, tip], ['L', end + 3.8, frame.washline], ['L', end - 3.8, frame.washline], ['Z']], { fill, hatch: foam === undefined ? undefined : 'foam', stroke: 'ink', width: 0.9 });
     pad.path('arrowhead', [['M', end, frame.washline - 1], ['L', end - 1.8, frame.washline - 9], ['L', end + 1.8, frame.washline - 9], ['Z']]);
   }
   if (amount === '') return;

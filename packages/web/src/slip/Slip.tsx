@@ -1,25 +1,22 @@
-import type { Figure, Why } from '@washline/engine';
+import type { Document, Figure, Why } from '@washline/engine';
 import type { Reading } from '../read.ts';
 import { decimalsFor, leastDecimals, shown, spreadShown, unitShown } from '@washline/drawing';
-import { For, Show, createMemo, createResource, onCleanup, onMount, type Accessor } from 'solid-js';
+import { For, Show, createEffect, createMemo, createResource, onCleanup, onMount, type Accessor } from 'solid-js';
 import type { Pressed } from '../glass/Glass.tsx';
-import { GRADE, methodWords, nameOf, inputWords } from './words.ts';
+import { GRADE, inputWords, linesByPath, methodWords, nameOf } from './words.ts';
 
 /** Why a figure is what it is: value, spread, grade, method, what it follows from, sources. A slip of the ruled sheet, one at a time. */
-export function Slip(props: { readonly pressed: Pressed; readonly reading: Accessor<Reading>; readonly why: Accessor<Why | null>; readonly onClose: () => void }) {
+export function Slip(props: { readonly pressed: Pressed; readonly reading: Accessor<Reading>; readonly why: Accessor<Why | null>; readonly document: Accessor<Document>; readonly onClose: () => void }) {
   let slip!: HTMLElement;
   const figure = createMemo(() => figureOf(props.reading(), props.pressed));
   const [titles] = createResource(() => import('./sources.ts').then((m) => m.titles));
+  const lines = createMemo(() => linesByPath(props.document()));
   const inputs = (): Why['inputs'] => [...(props.why()?.inputs ?? [])].filter((i) => i.share >= 0.005).sort((a, b) => b.share - a.share).slice(0, 8);
   const sources = (): string[] => [...new Set([...(figure()?.sources ?? []), ...inputs().map((i) => i.source)])];
+  // The sources come a moment later, and the slip grows.
+  createEffect(() => { titles(); queueMicrotask(() => { if (slip.isConnected) place(slip, props.pressed.at); }); });
   onMount(() => {
-    const room = slip.offsetParent?.getBoundingClientRect();
-    if (room !== undefined && room !== null) {
-      const { at } = props.pressed;
-      const left = Math.min(Math.max(8, at.left - room.left - slip.offsetWidth - 16), room.width - slip.offsetWidth - 8);
-      slip.style.left = `${at.left - room.left < slip.offsetWidth + 24 ? Math.min(at.right - room.left + 16, room.width - slip.offsetWidth - 8) : left}px`;
-      slip.style.top = `${Math.min(Math.max(8, at.top - room.top - 16), Math.max(8, room.height - slip.offsetHeight - 8))}px`;
-    }
+    place(slip, props.pressed.at);
     props.pressed.from.setAttribute('aria-expanded', 'true');
     slip.focus();
     const outside = (e: Event): void => { if (!slip.contains(e.target as Node)) props.onClose(); };
@@ -50,7 +47,7 @@ export function Slip(props: { readonly pressed: Pressed; readonly reading: Acces
             <ol class="inputs" aria-label="What moves it">
               <For each={inputs()}>{(input) => (
                 <li>
-                  <span class="what"><span>{inputWords(input.key)}</span><span>{shown(input.value, decimalsFor(input.low, input.high))} {unitShown(input.unit)}</span></span>
+                  <span class="what"><span>{inputWords(input.key, lines())}</span><span>{shown(input.value, decimalsFor(input.low, input.high))} {unitShown(input.unit)}</span></span>
                   <span class="share"><Span share={input.share} />{Math.round(input.share * 100)} % of the spread, {input.grade}</span>
                 </li>
               )}</For>
@@ -61,6 +58,14 @@ export function Slip(props: { readonly pressed: Pressed; readonly reading: Acces
       )}</Show>
     </section>
   );
+}
+
+/** At the end of the figure's leader: left of it where there is room, and inside the window. */
+function place(slip: HTMLElement, at: DOMRect): void {
+  const wide = document.documentElement.clientWidth, high = document.documentElement.clientHeight;
+  const left = at.left - slip.offsetWidth - 16 >= 8 ? at.left - slip.offsetWidth - 16 : Math.min(at.right + 16, wide - slip.offsetWidth - 8);
+  slip.style.left = `${left + scrollX}px`;
+  slip.style.top = `${Math.min(Math.max(8, at.top - 16), Math.max(8, high - slip.offsetHeight - 8)) + scrollY}px`;
 }
 
 function decimals(f: Figure): number { return decimalsFor(f.low, f.high, leastDecimals(f.unit)); }
