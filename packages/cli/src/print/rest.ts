@@ -1,18 +1,17 @@
 import type { Assumed, Path, Why } from '@washline/engine';
 import type { LineAt, Reading } from '../reader.ts';
 import { say } from '../sentences.ts';
+import { sayAssumed } from './assumed.ts';
 import { heading } from './heading.ts';
 import type { Ink } from './ink.ts';
-import { number, withSpread } from './numbers.ts';
+import { withSpread } from './numbers.ts';
 import { fit, wrap } from './text.ts';
 
 /** What was not written but needed, with the words that would replace it. */
 export function printAssumed(list: readonly Assumed[], ink: Ink): string[] {
   if (list.length === 0) return [];
   const rows = list.flatMap((assumed) => {
-    const range = assumed.low !== null && assumed.high !== null ? ` (${number(assumed.low)} to ${number(assumed.high)})` : '';
-    const value = typeof assumed.value === 'number' ? number(Number(assumed.value.toPrecision(4))) : assumed.value;
-    const what = `${assumed.key}: ${value} ${assumed.unit}${range}`.replace(/ {2,}/g, ' ').trim();
+    const what = sayAssumed(assumed);
     return wrap(assumed.say === '' ? what : say('read.assumed', { what, words: assumed.say }), '  ', '    ');
   });
   return [...heading('assumed', ink), ...rows];
