@@ -18,6 +18,7 @@ import { sharesOf } from './shares.ts';
 
 export interface ParseOptions { readonly language?: 'en' }
 
+type Report = (code: ProblemCode, line: number, column: number, span: Span, words?: Record<string, string | number>, path?: Path | null) => void;
 type Head = { -readonly [K in keyof Document['head']]: Document['head'][K] };
 
 /** A section while it is read: its rows are kept until all names are known. */
@@ -53,7 +54,7 @@ export function printedName(name: string): string {
 export function parse(text: string, options: ParseOptions = {}): Document {
   void options;
   const problems: Problem[] = [];
-  const report = (code: ProblemCode, line: number, column: number, span: Span, words: Record<string, string | number> = {}, path: Path | null = null): void => { problems.push(problem(code, path, line, column, span, words)); };
+  const report: Report = (code, line, column, span, words = {}, path = null) => { problems.push(problem(code, path, line, column, span, words)); };
   const empty: Document = { text, name: '', head: {}, serves: 1, sections: [], variants: [], problems, cut: true };
   if (text.length > LIMITS.bytes || utf8Length(text) > LIMITS.bytes) { report('text-too-large', 1, 1, { from: 0, to: 0 }, { limit: LIMITS.bytes / 1024 }); return empty; }
 
@@ -87,7 +88,7 @@ export function parse(text: string, options: ParseOptions = {}): Document {
 
     if (!nameSeen) {
       nameSeen = true;
-      const section = heading !== null && (heading.methodWritten || heading.kind !== 'prep' || heading.variant !== null && heading.unknownMethod === null && false);
+      const section = heading !== null && (heading.methodWritten || heading.kind !== 'prep');
       const key = note ? null : keyOf(trimmed);
       if (!note && !section && key === null && !isMeasure(trimmed)) { name = printedName(heading !== null && heading.kind === 'prep' && !heading.methodWritten && heading.unknownMethod === null || trimmed.endsWith(':') ? trimmed.replace(/:$/, '') : trimmed); continue; }
       report('name-missing', line, 1, span);
@@ -107,7 +108,7 @@ export function parse(text: string, options: ParseOptions = {}): Document {
       inHead = false;
       if (heading.kind === 'same') { current ??= buildOf(null, null, null); continue; }
       if (drafts.length >= LIMITS.sections) { report('too-many-sections', line, 1, span, { limit: LIMITS.sections }); cut = true; break; }
-      current = startSection(heading, drafts, open, buildOf, span, line, indent, report, all);
+      current = startSection(heading, drafts, open, buildOf, span, line, indent, report);
       continue;
     }
     inHead = false;
@@ -127,7 +128,7 @@ export function parse(text: string, options: ParseOptions = {}): Document {
   const known = drafts.some((draft) => draft.kind === 'accept') ? knownLines(drafts) : new Set<string>();
   const sections = drafts.map((draft): Section => readSection(draft, own, system, known, problems));
   for (const section of sections) if (section.heading !== null && section.headingLine !== null && section.lines.length === 0) report('section-empty', section.headingLine, columnIn(all, section.headingLine, section.heading.from), section.heading, { section: section.kind === 'prep' ? section.name : section.kind }, sectionPath(section));
-  rings(sections, own, problems);
+  rings(sections, problems);
   checkAmounts(sections, problems, all);
   problems.sort((a, b) => a.span.from - b.span.from);
   const variants = [...new Set(sections.map((section) => section.variant).filter((variant): variant is string => variant !== null))];
@@ -146,8 +147,7 @@ function isMeasure(text: string): boolean {
   return first !== undefined && first.kind === 'measure' && first.amount !== null && first.amount.unitSpan !== undefined && first.thing.link.kind === 'larder';
 }
 
-function startSection(heading: Heading, drafts: readonly Draft[], open: (draft: Omit<Draft, 'rows' | 'counts'>, counts?: boolean) => Draft, buildOf: (variant: string | null, heading: Span | null, line: number | null) => Draft, span: Span, line: number, indent: number, report: (code: ProblemCode, line: number, column: number, span: Span, words?: Record<string, string | number>, path?: Path | null) => void, all: readonly Row[]): Draft {
-  void all;
+function startSection(heading: Heading, drafts: readonly Draft[], open: (draft: Omit<Draft, 'rows' | 'counts'>, counts?: boolean) => Draft, buildOf: (variant: string | null, heading: Span | null, line: number | null) => Draft, span: Span, line: number, indent: number, report: Report): Draft {
   const variant = heading.variant === null ? null : printedName(heading.variant).toLowerCase();
   if (heading.kind === 'build') {
     const known = drafts.find((draft) => draft.kind === 'build' && draft.variant === variant);
@@ -172,7 +172,7 @@ function startSection(heading: Heading, drafts: readonly Draft[], open: (draft: 
 }
 
 /** "lemon / lime cordial": no variant where only this section has it and no section is named by the rest. */
-function settleVariants(drafts: readonly Draft[], report: (code: ProblemCode, line: number, column: number, span: Span, words?: Record<string, string | number>, path?: Path | null) => void): void {
+function settleVariants(drafts: readonly Draft[], report: Report): void {
   for (const draft of drafts) {
     if (draft.variant === null) continue;
     const shared = drafts.some((other) => other !== draft && other.variant === draft.variant);
@@ -188,7 +188,7 @@ function settleVariants(drafts: readonly Draft[], report: (code: ProblemCode, li
 }
 
 /** The same name twice in one variant: the first counts. */
-function twiceNamed(drafts: Draft[], report: (code: ProblemCode, line: number, column: number, span: Span, words?: Record<string, string | number>, path?: Path | null) => void): void {
+function twiceNamed(drafts: Draft[], report: Report): void {
   const first = new Map<string, Draft>();
   for (const draft of drafts) {
     if (draft.kind !== 'prep') continue;

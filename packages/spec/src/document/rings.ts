@@ -1,6 +1,6 @@
 import type { Problem, Section, Thing } from '@washline/engine';
 import { lookup } from '../names/lookup.ts';
-import type { OwnNames } from '../phrase/own-names.ts';
+import { foldOwn } from '../phrase/own-names.ts';
 import { problem } from '../problems/codes.ts';
 import { LIMITS } from './limits.ts';
 import { measuresOf } from './check.ts';
@@ -8,8 +8,7 @@ import { measuresOf } from './check.ts';
 interface Use { readonly to: string; readonly thing: Thing; readonly line: number; readonly path: Problem['path']; readonly column: number }
 
 /** Preps that need themselves, and chains of preps deeper than eight; in the base and in each variant. */
-export function rings(sections: readonly Section[], own: OwnNames, problems: Problem[]): void {
-  void own;
+export function rings(sections: readonly Section[], problems: Problem[]): void {
   const variants = [null, ...new Set(sections.map((section) => section.variant).filter((variant) => variant !== null))];
   const said = new Set<string>();
   for (const variant of variants) {
@@ -47,7 +46,6 @@ export function rings(sections: readonly Section[], own: OwnNames, problems: Pro
     }
   }
 }
-import { foldOwn } from '../phrase/own-names.ts';
 const sameName = (a: string, b: string): boolean => foldOwn(a) === foldOwn(b);
 
 function usesOf(section: Section): Use[] {

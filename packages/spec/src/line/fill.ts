@@ -33,7 +33,7 @@ export function readFill(p: Phrase, i: number, verb: string, from: number, end: 
   // "fill medium bar glass with …": the vessel before "with" or "full"
   const vessel = vesselAt(p, k, end);
   if (vessel !== undefined && /^(with|mit)$/.test(p.word(vessel))) k = vessel + 1;
-  else while (k < end && SKIPPED.test(p.word(k)) && !startsName(p, k, end)) k++;
+  else while (k < end && SKIPPED.test(p.word(k)) && !startsPortion(p, k)) k++;
   const approx = approxAt(p, k, end);
   const number = rangeAt(p, approx?.end ?? k, end);
   if (number === undefined || number.article === true || unitAt(p, number.end, end) === undefined) {
@@ -47,10 +47,10 @@ export function readFill(p: Phrase, i: number, verb: string, from: number, end: 
   const measure = read?.measures[0];
   if (read === undefined || measure === undefined) {
     const what = thingAt(p, k, end, 'volume');
-    if (what === undefined) return name === 'top' || name === 'fill' ? undefined : undefined;
+    if (what === undefined) return undefined;
     const tail = readTail(p, what.end, end, what.thing, false, what.first);
     const amount = tail.amount ?? null;
-    const plain: Measure = { kind: 'measure', path: p.path, span: p.span(what.first, end), amount, thing: what.thing, treatments: [...tail.treatments.filter((treatment) => treatment.key !== 'time')], optional: tail.optional, ...(tail.temperature !== undefined ? { temperature: tail.temperature } : {}), ...(tail.strength !== undefined ? { strength: tail.strength } : {}), ...(tail.ratio !== undefined ? { ratio: tail.ratio } : {}), ...(what.alternatives.length > 0 ? { alternatives: what.alternatives } : {}) };
+    const plain: Measure = { kind: 'measure', path: p.path, span: p.span(what.first, end), amount, thing: what.thing, treatments: tail.treatments.filter((treatment) => treatment.key !== 'time'), optional: tail.optional, ...(tail.temperature !== undefined ? { temperature: tail.temperature } : {}), ...(tail.strength !== undefined ? { strength: tail.strength } : {}), ...(tail.ratio !== undefined ? { ratio: tail.ratio } : {}), ...(what.alternatives.length > 0 ? { alternatives: what.alternatives } : {}) };
     return { fill: { kind: 'fill', path: p.path, span: p.span(i, end), verb: name, measure: plain }, label: { ...label, low: shown(amount?.low), high: shown(amount?.high), unit: amount?.unit ?? null, ingredient: what.label, celsius: shown(tail.celsius), strength: shown(tail.strength?.value) } };
   }
   const { low, high, unit, ingredient, strength, celsius } = read.label;
@@ -59,8 +59,9 @@ export function readFill(p: Phrase, i: number, verb: string, from: number, end: 
 function portionOr(p: Phrase, k: number, end: number): ReturnType<typeof readMeasure> {
   return /^(all|rest|remaining|remainder|a|an|dash|splash|some)$/.test(p.word(k)) || p.word(k) === 'the' ? readMeasure(p, k, end) : undefined;
 }
-function startsName(p: Phrase, k: number, end: number): boolean {
-  return p.word(k) === 'rest' || p.word(k) === 'remaining' || (p.word(k) === 'the' && /^(rest|remaining|remainder|balance)$/.test(p.word(k + 1)) && p.word(k + 2) === 'of') ? true : false && k < end;
+/** "the rest of the …" is what is meant, not a word to pass over. */
+function startsPortion(p: Phrase, k: number): boolean {
+  return (p.word(k) === 'rest' && p.word(k + 1) === 'of') || (p.word(k) === 'the' && /^(rest|remaining|remainder|balance)$/.test(p.word(k + 1)) && p.word(k + 2) === 'of');
 }
 
 function withIce(p: Phrase, i: number, verb: string, ice: IceWritten, words: string, label: Label, end: number): FillAt {

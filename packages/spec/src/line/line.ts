@@ -2,7 +2,7 @@ import type { Action, Garnish, Measure, Problem } from '@washline/engine';
 import { Phrase, type Place } from '../phrase/phrase.ts';
 import { rangeAt, unitAt } from '../phrase/amount.ts';
 import { iceAt } from '../phrase/ice.ts';
-import { nameEnd, thingAt } from '../phrase/thing.ts';
+import { nameEnd, ownFrom, thingAt } from '../phrase/thing.ts';
 import { problem } from '../problems/codes.ts';
 import { edits } from '../names/nearest.ts';
 import { verbs } from '../vocabulary/vocabulary.ts';
@@ -10,7 +10,8 @@ import { clauses } from './clauses.ts';
 import { brim, isFill, readFill, vesselFull } from './fill.ts';
 import { isDropped, isFinish, readGarnish } from './garnish.ts';
 import { EMPTY, type Label } from './label.ts';
-import { readMeasure, type Measured } from './measure.ts';
+import type { Measured } from './build.ts';
+import { readMeasure } from './measure.ts';
 import { readStep } from './step.ts';
 import { isImperative, verbAt, type VerbAt } from './verb.ts';
 
@@ -93,9 +94,8 @@ function reason(p: Phrase, i: number, end: number, text: string): Problem {
   return unread(place, text);
 }
 function hasSubstance(p: Phrase, i: number, end: number): boolean {
-  let words = 0;
-  for (let k = i; k < end; k++) { if (p.t[k]?.kind === 'number') return true; if (p.t[k]?.kind === 'word') words++; }
-  return words > 0 && thingAt(p, i, end, null)?.thing.link.kind !== 'unknown' && false;
+  for (let k = i; k < end; k++) if (p.t[k]?.kind === 'number') return true;
+  return false;
 }
 
 /** A list dash with a blank, a bullet, or a number that a neighbouring line counts on. */
@@ -161,12 +161,12 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
   // "Balance of glass, ginger ale"
   if (/^(balance|rest|remainder)$/.test(p.word(i)) && p.word(i + 1) === 'of' && /^(the )?glass/.test(p.slice(i + 2, i + 4).toLowerCase())) {
     const from = p.word(i + 2) === 'the' ? i + 4 : i + 3;
-    return filled(p, i, readFill(p, i, 'fill', p.isMark(from, ',') ? from + 1 : from, end));
+    return filled(readFill(p, i, 'fill', p.isMark(from, ',') ? from + 1 : from, end));
   }
   // "garnish: …", "Top: …", "Glass rim: salt"
   const colon = p.isMark(i + 1, ':') ? i + 2 : p.isDash(i + 1) ? i + 2 : -1;
   if (colon > 0 && /^(garnish|garnishes|garnitur|deko|dekoration|garnieren|decoration)$/.test(p.word(i))) return garnished(readGarnish(p, i, colon, end));
-  if (colon > 0 && /^(top|topper|fill|float|crown|auffullen|filler)$/.test(p.word(i))) return filled(p, i, readFill(p, i, p.word(i) === 'float' || p.word(i) === 'crown' ? p.word(i) : 'top', colon, end));
+  if (colon > 0 && /^(top|topper|fill|float|crown|auffullen|filler)$/.test(p.word(i))) return filled(readFill(p, i, p.word(i) === 'float' || p.word(i) === 'crown' ? p.word(i) : 'top', colon, end));
   if (colon > 0 && /^(rim|rand)$/.test(p.word(i))) return garnished(readGarnish(p, i, colon, end));
   if (/^(salt|sugar|half|chilli|tajin|salted|sugared|spiced|zucker|salz)$/.test(p.word(i)) && /^(rim|rand)/.test(p.word(end - 1)) && end - i <= 4) return garnished(readGarnish(p, i, p.word(i) === 'half' ? i + 1 : i, end));
   if (/^(zuckerrand|salzrand)$/.test(p.word(i))) return garnished(readGarnish(p, i, i, end));
@@ -222,7 +222,7 @@ function wholeIce(p: Phrase, i: number, end: number): One | undefined {
   return { actions: [{ kind: 'fill', path: p.path, span: p.span(i, end), verb: 'fill', measure: null, ice: found.ice }], label: { ...label, celsius: found.ice.temperature?.celsius ?? label.celsius } };
 }
 function thingOwn(p: Phrase, i: number, end: number): boolean {
-  for (let k = i; k < Math.min(end, i + 4); k++) { if (p.isNumber(k)) continue; const link = thingAt(p, k, end, null)?.thing.link.kind; if (link === 'prep' || link === 'shelf') return true; }
+  if (!p.place.own.empty) for (let k = i; k < Math.min(end, i + 4); k++) if (!p.isNumber(k) && ownFrom(p, k, end) !== undefined) return true;
   return false;
 }
 /** "absinthe rinse", "rum float": one of it. */
@@ -241,8 +241,12 @@ function vesselFullGlass(p: Phrase, i: number, end: number): boolean {
 function tryMeasure(p: Phrase, i: number, end: number): Measured | undefined {
   const used = p.used.slice(), count = p.problems.length;
   const read = readMeasure(p, i, end);
-  if (read === undefined) { p.used.set(used); p.problems.length = count; }
-  else {
+  if (read === undefined) {
+    const missing = p.problems.slice(count).find((one) => one.code === 'unit-missing');
+    p.used.set(used);
+    p.problems.length = count;
+    if (missing !== undefined && !p.problems.some((one) => one.code === 'unit-missing')) p.problems.push(missing);
+  } else {
     const first = read.measures[0];
     if (first !== undefined && first.thing.words === '' && first.amount === null) { p.used.set(used); p.problems.length = count; return undefined; }
   }
@@ -293,8 +297,7 @@ function germanEnd(p: Phrase, i: number, end: number): VerbAt | undefined {
 }
 
 const garnished = (read: ReturnType<typeof readGarnish>): One | undefined => (read === undefined ? undefined : { actions: [read.garnish], label: read.label });
-function filled(p: Phrase, i: number, read: ReturnType<typeof readFill>): One | undefined {
-  void p; void i;
+function filled(read: ReturnType<typeof readFill>): One | undefined {
   return read === undefined ? undefined : { actions: [read.fill], label: read.label };
 }
 
@@ -320,7 +323,6 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
     const read = readFill(p, i, key, from, to);
     if (read !== undefined) {
       const step0 = key === 'float' || key === 'layer' || key === 'sink';
-      if (step0) for (let k = from; k < to; k++) void k;
       return { actions: [read.fill], label: step0 ? { ...EMPTY, kind: 'step', verb: verb.row.reading, ...(read.label.low === null ? {} : { low: read.label.low, high: read.label.high, unit: read.label.unit, ingredient: read.label.ingredient }) } : read.label };
     }
     return step(p, i, verb, end);

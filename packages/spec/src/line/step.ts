@@ -41,12 +41,11 @@ export function readStep(p: Phrase, i: number, verb: VerbAt, end: number): { rea
   const { verb: name, flags } = engineVerb(verb.row.verb);
   const facts: Facts = { flags: new Set(flags) };
   let before: string = '';
-  let k = verb.end;
   if (/hard/.test(p.slice(verb.from, verb.end).toLowerCase())) facts.flags.add('hard');
   if (verb.row.verb === 'freeze' && /overnight/.test(p.slice(verb.from, verb.end).toLowerCase())) facts.seconds = { low: 28800, high: 50400, span: p.span(verb.from, verb.end), word: 'overnight' };
   if (verb.row.verb === 'reduce' && /half/.test(p.slice(verb.from, verb.end))) facts.to = { share: 0.5, span: p.span(verb.from, verb.end) };
   if (/return ?the ?first/i.test(p.slice(verb.from, verb.end))) { facts.flags.add('first'); before = 'first'; }
-  const scan = [[i, verb.from], [k, end]] as const;
+  const scan = [[i, verb.from], [verb.end, end]] as const;
   for (const [from, to] of scan) { before = from === i ? '' : before; readFacts(p, from, to, name, facts, before, verb); }
   if (facts.through !== undefined && facts.times !== undefined && name === 'strain') { facts.through = { ...facts.through, times: facts.through.times * facts.times }; delete facts.times; }
   const step: Step = {
@@ -96,7 +95,7 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
     const around = approxAt(p, k, end);
     const numberFrom = around !== undefined && around.key !== 'level' && around.key !== 'fat' ? around.end : k;
     const number = token.kind === 'number' || token.kind === 'word' || numberFrom > k ? rangeAt(p, numberFrom, end) : undefined;
-    if (number !== undefined && number.low !== null && number.high !== null && (number.digits || !number.article || before !== '' || true)) {
+    if (number !== undefined && number.low !== null && number.high !== null) {
       const done = readNumber(p, k, number, end, verb, facts, before, at, around);
       if (done > k) { k = done; before = ''; continue; }
     }
@@ -142,7 +141,6 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
       else if (word === 'fine' && verb === 'strain' && facts.through === undefined) facts.flags.add('fine');
       else if (word === 'double' && verb === 'strain' && facts.through === undefined) facts.flags.add('double');
       else if (word === 'twice') facts.times ??= 2;
-      else if (word === 'again' && false) facts.times ??= 1;
       else if (GAS.test(word) && facts.gas === undefined) facts.gas = { kind: word === 'co2' ? 'CO2' : 'N2O', span: p.span(k, k + 1) };
       else if (word === 'overnight' && facts.seconds === undefined) facts.seconds = { low: 28800, high: 50400, span: p.span(k, k + 1), word: 'overnight' };
       else if (/^(half|third|quarter)$/.test(word) && /^(by|a)$/.test(before) && facts.to === undefined) facts.to = { share: word === 'half' ? 0.5 : word === 'third' ? 2 / 3 : 0.75, span: p.span(k, k + 1) };

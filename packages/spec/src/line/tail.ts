@@ -137,7 +137,6 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
             }
           }
           if (joined === 'plus' && unit !== undefined) { tail.plus.push(amount); p.use(k, unitEnd); k = of; joined = null; continue; }
-          if (p.word(unitEnd) === 'x' || p.isMark(unitEnd, '×')) { /* "2 x 30 ml" is read at the head */ }
           if (!haveAmount && tail.amount === undefined && (unit !== undefined || number.digits)) {
             tail.amount = amount;
             tail.amountEnd = of;

@@ -6,6 +6,10 @@ export interface VerbAt { readonly row: VerbRow; readonly end: number; readonly 
 
 /** The longest verb phrase from i; a verb in two parts ("set … aside") counts where its second part follows. */
 export function verbAt(p: Phrase, i: number, end: number): VerbAt | undefined {
+  if (p.t[i]?.kind !== 'word') return undefined;
+  return p.once(verbAt, i, end, () => readVerb(p, i, end));
+}
+function readVerb(p: Phrase, i: number, end: number): VerbAt | undefined {
   const found = p.longest(i, end, 5, verbs);
   const first = p.word(i);
   if (APART.has(first)) for (const { first: head, last, row } of verbsApart) {

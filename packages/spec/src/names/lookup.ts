@@ -25,6 +25,8 @@ const RESPELT: readonly (readonly [RegExp, string])[] = [
   [/curacao/g, 'curacoa'], [/curacoa/g, 'curacao'], [/whiskey/g, 'whisky'], [/whisky/g, 'whiskey'], [/chil+[iey]+/g, 'chilli'], [/liquorice/g, 'licorice'], [/molasse(s?)$/g, 'molasses'], [/sulph/g, 'sulf'], [/centre/g, 'center'], [/fibre/g, 'fiber'],
 ];
 
+const ODD = /gelatine|flavou?red|pasteuri|yoghurt|colour|syrop|cura[co]+a|whisk|chil|liquorice|molasse|sulph|centre|fibre/;
+
 /** One form and its singular, plural and respelt neighbours. */
 function forms(folded: string): string[] {
   const out = [folded];
@@ -33,7 +35,7 @@ function forms(folded: string): string[] {
   if (folded.endsWith('s')) out.push(folded.slice(0, -1));
   else out.push(`${folded}s`);
   if (folded.endsWith('leaves')) out.push(`${folded.slice(0, -6)}leaf`);
-  for (const [from, to] of RESPELT) {
+  if (ODD.test(folded)) for (const [from, to] of RESPELT) {
     const other = folded.replace(from, to);
     if (other !== folded) out.push(other);
   }
@@ -63,10 +65,21 @@ export function lookupWhole(phrase: string, measured: Measured = null, system: s
   const folded = fold(phrase);
   if (folded === '') return undefined;
   for (const language of LANGUAGES) {
+    if (language !== 'en' && isEnglish(phrase)) continue;
     const found = exact(phrase, folded, language, measured, system);
     if (found !== undefined) return found;
   }
   return undefined;
+}
+/** True for a folded word of some English name. */
+export const isEnglishWord = (folded: string): boolean => names('en').words.has(folded);
+
+/** True where every word stands in some English name: no other language is asked then, nor loaded. */
+export function isEnglish(phrase: string): boolean {
+  if (!/^[\x20-\x7e]*$/.test(phrase)) return false;
+  const all = names('en').words;
+  for (const part of phrase.split(/[\s,-]+/)) if (part !== '' && !all.has(fold(part))) return false;
+  return true;
 }
 
 /** Only whether a folded phrase is a name as it stands, for matching over tokens. */

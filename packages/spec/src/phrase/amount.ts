@@ -1,5 +1,5 @@
 import type { Amount } from '@washline/engine';
-import { foldUnit, unitForms, type UnitForm } from '../vocabulary/units.ts';
+import { mayBeUnit, unitForms, type UnitForm } from '../vocabulary/units.ts';
 import { words } from '../vocabulary/vocabulary.ts';
 import type { Phrase } from './phrase.ts';
 
@@ -10,6 +10,12 @@ const OF_MATTER = new Set(['ml', 'g', 'piece', 'ratio', 'mm', '']);
 
 /** The unit that begins at i, longest form first. `of` says which sorts are looked for; English first, then the line's other language. */
 export function unitAt(p: Phrase, i: number, end: number, sorts: ReadonlySet<string> = OF_MATTER): UnitAt | undefined {
+  const token = p.t[i];
+  if (token === undefined || i >= end || (token.kind !== 'word' && !/^[%°/"']$/.test(token.text))) return undefined;
+  if (token.kind === 'word' && !mayBeUnit(token.fold)) return undefined;
+  return p.once(sorts, i, end, () => readUnit(p, i, end, sorts));
+}
+function readUnit(p: Phrase, i: number, end: number, sorts: ReadonlySet<string>): UnitAt | undefined {
   let key = '', best: UnitAt | undefined;
   for (let k = i, seen = 0; k < end && seen < 6; k++) {
     const token = p.t[k];
@@ -20,7 +26,7 @@ export function unitAt(p: Phrase, i: number, end: number, sorts: ReadonlySet<str
       if (p.isHyphen(k) && seen > 0) continue;
       if (!/[%°/"'()²³]/.test(token.text)) break;
     }
-    key += token.kind === 'word' ? (token.text === 'T' && seen === 0 ? 'T' : foldUnit(token.text)) : token.text;
+    key += token.kind === 'word' ? (token.text === 'T' && seen === 0 ? 'T' : token.fold) : token.text;
     seen++;
     const all = unitForms(key);
     if (all !== undefined) {
@@ -120,6 +126,11 @@ function exactFraction(key: string): number | undefined {
 
 /** A number or a range of two: "2", "10–15", "2 to 3", "1 1/2 to 2", "2 or 3", "between 15 and 20". */
 export function rangeAt(p: Phrase, i: number, end: number): NumberAt | undefined {
+  const kind = p.t[i]?.kind;
+  if (i >= end || (kind !== 'number' && kind !== 'word')) return undefined;
+  return p.once(rangeAt, i, end, () => readRange(p, i, end));
+}
+function readRange(p: Phrase, i: number, end: number): NumberAt | undefined {
   if (p.word(i) === 'between' || p.word(i) === 'zwischen') {
     const low = numberAt(p, i + 1, end);
     if (low !== undefined && (p.word(low.end) === 'and' || p.word(low.end) === 'und')) {

@@ -1,9 +1,9 @@
 import type { Action, Thing } from '@washline/engine';
 import { nearest } from '../names/nearest.ts';
 
-/** The nearest rows to every unknown thing of an action; looked up last, for what is left unknown only. */
+/** The nearest rows to every unknown thing of an action but a garnish; looked up last, for what is left unknown only. */
 export function withNearest<T extends Action>(action: T): T {
-  return near(action) as T;
+  return action.kind === 'garnish' ? action : near(action) as T;
 }
 function near(value: unknown): unknown {
   if (Array.isArray(value)) return value.some((one) => typeof one === 'object') ? value.map(near) : value;

@@ -19,16 +19,16 @@ export interface Place {
 }
 
 const beginnings = new WeakMap<ReadonlyMap<string, unknown>, ReadonlySet<string>>();
-/** False where no key of the map begins with the word's first three letters: most words fall out here. */
+/** False where no key of the map begins with the word's first three letters: most words fall out here; shorter words never do. */
 export function mayStart(map: ReadonlyMap<string, unknown>, folded: string): boolean {
   let known = beginnings.get(map);
   if (known === undefined) {
     const made = new Set<string>();
-    for (const key of map.keys()) for (let n = 1; n <= 3; n++) made.add(key.slice(0, n));
+    for (const key of map.keys()) made.add(key.slice(0, 3));
     beginnings.set(map, made);
     known = made;
   }
-  return known.has(folded.length > 3 ? folded.slice(0, 3) : folded);
+  return folded.length < 3 || known.has(folded.slice(0, 3));
 }
 
 /** One line's tokens, with what has been used of them. */
@@ -40,6 +40,7 @@ export class Phrase {
   readonly problems: Problem[] = [];
   /** where known names end that begin at a token, found before */
   readonly ends = new Map<number, number>();
+  readonly #kept = new Map<object, Map<number, unknown>>();
   path: Path;
 
   constructor(text: string, place: Place) {
@@ -50,6 +51,16 @@ export class Phrase {
     this.path = place.path;
   }
 
+  /** What was read at a place before, or reads it now: the same question is asked from several rules. */
+  once<T>(question: object, i: number, end: number, read: () => T): T {
+    let answers = this.#kept.get(question);
+    if (answers === undefined) { answers = new Map<number, unknown>(); this.#kept.set(question, answers); }
+    const key = i * 1024 + end;
+    if (answers.has(key)) return answers.get(key) as T;
+    const made = read();
+    answers.set(key, made);
+    return made;
+  }
   fold(i: number): string { return this.t[i]?.fold ?? ''; }
   word(i: number): string { const token = this.t[i]; return token !== undefined && token.kind === 'word' ? token.fold : ''; }
   isNumber(i: number): boolean { return this.t[i]?.kind === 'number'; }

@@ -1,8 +1,8 @@
 import type { LarderId, Thing } from '@washline/engine';
-import { lookup, lookupWhole, type Measured } from '../names/lookup.ts';
-import { names } from '../vocabulary/vocabulary.ts';
+import { isEnglishWord, lookup, lookupWhole, type Measured } from '../names/lookup.ts';
+import { names, type Names } from '../vocabulary/vocabulary.ts';
 import { foldOwn, singular } from './own-names.ts';
-import { mayStart, type Phrase } from './phrase.ts';
+import type { Phrase } from './phrase.ts';
 import { PLAIN, treatments } from './treatment.ts';
 import { fold } from '../names/fold.ts';
 
@@ -78,10 +78,10 @@ function knownFrom(p: Phrase, i: number, end: number): number {
   return found;
 }
 function findKnown(p: Phrase, i: number, end: number): number {
-  const table = names('en').byFold;
-  const german = names('de').byFold;
-  const first = p.t[i];
-  if (first !== undefined && first.kind === 'word' && !mayStart(table, first.fold) && !mayStart(german, first.fold)) return -1;
+  const found = longestIn(p, i, end, names('en'));
+  return found > i || isEnglishWord(p.word(i)) ? found : longestIn(p, i, end, names('de'));
+}
+function longestIn(p: Phrase, i: number, end: number, { byFold: table, beginnings }: Names): number {
   let key = '', best = -1;
   for (let k = i, seen = 0; k < end && seen < MAX_NAME; k++) {
     const token = p.t[k];
@@ -92,7 +92,8 @@ function findKnown(p: Phrase, i: number, end: number): number {
       else continue;
     } else { key += token.kind === 'number' ? token.text.replace(/[.,]/g, '') : token.fold; }
     seen++;
-    if ((table.has(key) || german.has(key)) && boundary(p, k + 1, end)) best = k + 1;
+    if (!beginnings.has(key)) break;
+    if (table.has(key) && boundary(p, k + 1, end)) best = k + 1;
   }
   return best;
 }
@@ -112,7 +113,7 @@ function beforeNumber(p: Phrase, i: number, end: number): number {
 export function nameEnd(p: Phrase, i: number, end: number): number { return knownFrom(p, i, end); }
 
 /** The spec's own name from i, whole, followed by a boundary. */
-function ownFrom(p: Phrase, i: number, end: number): { readonly link: Thing['link']; readonly end: number } | undefined {
+export function ownFrom(p: Phrase, i: number, end: number): { readonly link: Thing['link']; readonly end: number } | undefined {
   const { own, inside } = p.place;
   if (own.empty) return undefined;
   let key = '', best: { link: Thing['link']; end: number } | undefined;

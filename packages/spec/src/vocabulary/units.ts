@@ -25,6 +25,11 @@ for (const [unit, of, , , , system, , mark, languages] of compact.units) {
   }
 }
 
+const starts = new Set<string>();
+for (const key of forms.keys()) starts.add(key.slice(0, 2));
+/** False where no unit begins with a word's first two letters. */
+export const mayBeUnit = (folded: string): boolean => folded.length < 2 || starts.has(folded.slice(0, 2));
+
 /** Every unit a written form may mean, by its compared form. */
 export const unitForms = (key: string): readonly UnitForm[] | undefined => forms.get(key);
 

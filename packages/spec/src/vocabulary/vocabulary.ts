@@ -26,7 +26,13 @@ export interface NameRow {
   readonly when: string;
 }
 
-export interface Names { readonly byFold: ReadonlyMap<string, readonly NameRow[]>; readonly byStem: ReadonlyMap<string, readonly NameRow[]>; readonly rows: readonly NameRow[]; readonly preferred: ReadonlyMap<string, string> }
+export interface Names {
+  readonly byFold: ReadonlyMap<string, readonly NameRow[]>;
+  /** beginnings of names at the ends of their words, folded: where none of them fits, no longer name does */
+  readonly beginnings: ReadonlySet<string>;
+  /** every word of every name */
+  readonly words: ReadonlySet<string>;
+  readonly byStem: ReadonlyMap<string, readonly NameRow[]>; readonly rows: readonly NameRow[]; readonly preferred: ReadonlyMap<string, string> }
 
 const KINDS: Readonly<Record<string, NameRow['kind']>> = { '=': 'preferred', '+': 'synonym', '~': 'spelling', '*': 'plural', '^': 'old', '?': 'ambiguous' };
 const namesOf = new Map<string, Names>();
@@ -41,11 +47,16 @@ export function stemGerman(text: string): string {
 export function names(language: Language): Names {
   const known = namesOf.get(language);
   if (known !== undefined) return known;
-  const byFold = new Map<string, NameRow[]>(), byStem = new Map<string, NameRow[]>(), rows: NameRow[] = [], preferred = new Map<string, string>();
+  const byFold = new Map<string, NameRow[]>(), byStem = new Map<string, NameRow[]>(), rows: NameRow[] = [], preferred = new Map<string, string>(), beginnings = new Set<string>(), words = new Set<string>();
   const put = (map: Map<string, NameRow[]>, key: string, row: NameRow): void => {
     const list = map.get(key);
     if (list === undefined) map.set(key, [row]);
     else if (!list.some((other) => other.id === row.id)) list.push(row);
+  };
+  const note = (name: string): string => {
+    let joined = '';
+    for (const part of name.split(/[\s-]+/)) { const folded = fold(part); words.add(folded); joined += folded; beginnings.add(joined); }
+    return joined;
   };
   for (const entry of compact.names[language] ?? []) {
     const cells = entry.split('|');
@@ -57,14 +68,14 @@ export function names(language: Language): Names {
       const row: NameRow = { id, name, kind, assumed: kind === 'ambiguous' && cell.charAt(1) === 'a', when: kind === 'ambiguous' ? cell.slice(2, colon) : '' };
       rows.push(row);
       if (kind === 'preferred') preferred.set(id, name);
-      put(byFold, fold(name), row);
+      put(byFold, note(name), row);
       if (language === 'de') {
-        put(byFold, foldTyped(name), row);
+        if (/[äöü]/i.test(name)) { const typed = foldTyped(name); put(byFold, typed, row); beginnings.add(typed); }
         if (name.includes(' ')) put(byStem, stemGerman(name), row);
       }
     }
   }
-  const made = { byFold, byStem, rows, preferred };
+  const made = { byFold, byStem, rows, preferred, beginnings, words };
   namesOf.set(language, made);
   return made;
 }
