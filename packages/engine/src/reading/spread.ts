@@ -42,7 +42,10 @@ export function spreads(program: Program, w: Workspace): Spreads {
       program.carry(w, from);
       program.probe(w, out, ranged);
       const keep = side < 0 ? down : up;
-      for (let k = 0; k < n; k++) if (ranged[k]) keep[i * n + k] = out[k]! - value[k]!;
+      for (let k = 0; k < n; k++) {
+        // where a point makes a figure unknowable it says nothing of how far the figure goes
+        if (ranged[k] && !Number.isNaN(out[k]!)) keep[i * n + k] = out[k]! - value[k]!;
+      }
     }
     x[i] = input.value;
     for (let k = 0; k < n; k++) {
