@@ -34,7 +34,8 @@ function placeOf(finding: Finding): string {
 function oddsOf(finding: Finding): string[] {
   if (finding.margin === undefined || finding.odds === undefined) return [];
   const { value, low, high, unit } = finding.margin;
-  return wrap(say('read.margin', { value: short(value), low: short(low), high: short(high), unit, odds: Math.round(finding.odds * 100) }), '      ', '      ');
+  if (low === high) return [];                                           // it is so, or it is not: there is nothing to weigh
+  return wrap(say(value > 0 ? 'read.margin' : 'read.short', { value: short(Math.abs(value)), low: short(low), high: short(high), unit, odds: Math.round(finding.odds * 100) }), '      ', '      ');
 }
 
 const short = (value: number): string => number(Number(value.toPrecision(2)));

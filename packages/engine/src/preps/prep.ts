@@ -139,8 +139,8 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
 
   // what is left, and how warm it rests
   settle(ctx, v);
-  const own = ctx.tables.assumption('start/prep from the fridge') ? ctx.assume('start/prep from the fridge', ['preps', section.key], 'place') : -1;
   const stays = last !== null && (stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || last.temperature !== undefined);
+  const own = stays ? -1 : ctx.assume('start/prep from the fridge', ['preps', section.key], 'place');
   ctx.ops.push(({ s, x }) => {
     s[yield_g] = wholeMass(s, v.liquid);
     s[kept] = volumeAt20(s, v.liquid) + s[v.liquid + slot.unknown_g]!;

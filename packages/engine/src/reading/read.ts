@@ -6,6 +6,7 @@ import { GRADES } from '../provenance/types.ts';
 import type { Grade } from '../provenance/types.ts';
 import { compile, type Compiled } from '../program/compile.ts';
 import { diet } from './diet.ts';
+import { heard } from './heard.ts';
 import { glassReading } from './glass.ts';
 import { colourOf } from './colour.ts';
 import { place } from './place.ts';
@@ -107,9 +108,9 @@ function assumedOf(c: Compiled): Assumed[] {
   for (const i of c.program.inputs) {
     if (!i.assumed || i.role === 'model') continue;
     const range = i.spread.kind === 'range' ? i.spread : null;
-    out.push({ key: i.key, value: i.value, unit: i.unit, low: range?.low ?? null, high: range?.high ?? null, grade: i.grade, source: i.source, where: place(c.ctx.document, i.at ?? []), say: i.assumed.say });
+    out.push({ key: i.key, value: i.value, unit: i.unit, low: range?.low ?? null, high: range?.high ?? null, grade: i.grade, source: i.source, where: place(c.ctx.document, i.at ?? []), say: heard(i.key) ? i.assumed.say : '' });
   }
-  for (const word of c.ctx.book.words) out.push({ key: word.key, value: word.value, unit: '', low: null, high: null, grade: word.grade, source: word.source, where: place(c.ctx.document, word.at), say: word.say });
+  for (const word of c.ctx.book.words) out.push({ key: word.key, value: word.value, unit: '', low: null, high: null, grade: word.grade, source: word.source, where: place(c.ctx.document, word.at), say: heard(word.key) ? word.say : '' });
   return out;
 }
 
