@@ -19,7 +19,7 @@ function reading(change: Partial<Reading> = {}): Reading {
       },
     },
     glass: {
-      name: 'double rocks', brim_mL: 399.6, washline_mm: 50, liquid_mm: 40, profile: [[0, 38], [90, 42]], base_mm: 8, wall_mm: 3, stem_mm: 0, foot_mm: 0,
+      name: 'double rocks', brim_mL: 399.6, washline_mm: 50, liquid_mm: 40, top_mm: 50, profile: [[0, 38], [90, 42]], base_mm: 8, wall_mm: 3, stem_mm: 0, foot_mm: 0,
       layers: [
         { name: 'drink', kind: 'liquid', from_mm: 0, to_mm: 40, colour: '#ffffff', turbidity: 0, mL: 150, strength: 16 },
         { name: 'pineapple cloud', kind: 'foam', from_mm: 40, to_mm: 50, colour: '#ffffff', turbidity: 3, mL: 50, strength: null },
