@@ -1,5 +1,6 @@
 import type { Severity } from '@washline/engine';
 import type { Finding, Reading } from '../reader.ts';
+import { CODES } from '@washline/engine';
 import { say } from '../sentences.ts';
 import { heading } from './heading.ts';
 import type { Ink } from './ink.ts';
@@ -34,7 +35,7 @@ function placeOf(finding: Finding): string {
 function oddsOf(finding: Finding): string[] {
   if (finding.margin === undefined || finding.odds === undefined) return [];
   const { value, low, high, unit } = finding.margin;
-  if (low === high) return [];                                           // it is so, or it is not: there is nothing to weigh
+  if (CODES[finding.code]?.presence || low === high) return [];                                           // it is so, or it is not: there is nothing to weigh
   return wrap(say(value > 0 ? 'read.margin' : 'read.short', { value: short(Math.abs(value)), low: short(low), high: short(high), unit, odds: Math.round(finding.odds * 100) }), '      ', '      ');
 }
 

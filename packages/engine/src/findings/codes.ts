@@ -8,6 +8,8 @@ export interface CodeRow {
   /** about harm: stays in the exit status, accepted or not */
   readonly harm: boolean;
   readonly unit: string;
+  /** it is enough that the thing is there: the margin says how much of it, not how far beyond a limit */
+  readonly presence?: boolean;
   /** the limit the margin is counted from, where it is one number */
   readonly limit?: number;
   /** degrees: further limits with words of their own */
