@@ -2,6 +2,7 @@ import type { Action, Problem, Span } from '@washline/engine';
 import { readLine, type LineRead } from '../line/line.ts';
 import { withNearest } from '../phrase/near.ts';
 import type { Place } from '../phrase/phrase.ts';
+import type { Language } from '../vocabulary/vocabulary.ts';
 
 interface Kept { readonly read: LineRead; base: number; line: number; path: string; placed: LineRead }
 
@@ -10,13 +11,13 @@ const known = new Map<string, Kept>();
 const MOST = 4000;
 
 /** Reads a line, or takes it from those read before; `indent` puts the columns of its problems where they stand in the text. */
-export function cachedLine(text: string, place: Place, indent: number): LineRead {
-  const key = `${place.own.id}|${place.where}|${place.listed ? 1 : 0}|${place.system ?? ''}|${place.inside ?? ''}|${text}`;
+export function cachedLine(text: string, place: Place, indent: number, language: Language): LineRead {
+  const key = `${language}|${place.own.id}|${place.where}|${place.listed ? 1 : 0}|${place.system ?? ''}|${place.inside ?? ''}|${text}`;
   const kept = known.get(key);
   const path = place.path.join('/');
   if (kept === undefined) {
     const raw = readLine(text, { ...place, base: 0, path: ['', 0], line: 0 });
-    const read = { ...raw, actions: raw.actions.map(withNearest) };
+    const read = { ...raw, actions: raw.actions.map((action) => withNearest(action, language)) };
     if (known.size >= MOST) known.clear();
     const placed = move(read, place, indent);
     known.set(key, { read, base: place.base, line: place.line, path, placed });

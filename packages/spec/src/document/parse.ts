@@ -47,12 +47,11 @@ export function printedName(name: string): string {
  * Reads a spec: text to document, every line with its place, problems as values.
  *
  * @param text the decoded text, its byte order mark kept
- * @param options `language`: that of the words looked up first
+ * @param options `language`: that in which near names are offered
  * @returns the document; never throws, whatever the text
  * @source none - definition
  */
-export function parse(text: string, options: ParseOptions = {}): Document {
-  void options;
+export function parse(text: string, { language = 'en' }: ParseOptions = {}): Document {
   const problems: Problem[] = [];
   const report: Report = (code, line, column, span, words = {}, path = null) => { problems.push(problem(code, path, line, column, span, words)); };
   const empty: Document = { text, name: '', head: {}, serves: 1, sections: [], variants: [], problems, cut: true };
@@ -126,7 +125,7 @@ export function parse(text: string, options: ParseOptions = {}): Document {
   twiceNamed(drafts, report);
   const own = ownNames(drafts);
   const known = drafts.some((draft) => draft.kind === 'accept') ? knownLines(drafts) : new Set<string>();
-  const sections = drafts.map((draft): Section => readSection(draft, own, system, known, problems));
+  const sections = drafts.map((draft): Section => readSection(draft, own, system, known, problems, language));
   for (const section of sections) if (section.heading !== null && section.headingLine !== null && section.lines.length === 0) report('section-empty', section.headingLine, columnIn(all, section.headingLine, section.heading.from), section.heading, { section: section.kind === 'prep' ? section.name : section.kind }, sectionPath(section));
   rings(sections, problems);
   checkAmounts(sections, problems, all);
@@ -257,7 +256,7 @@ function isListed(draft: Draft, index: number): boolean {
   return number(index + 1) === own + 1 || number(index - 1) === own - 1;
 }
 
-function readSection(draft: Draft, own: OwnNames, system: string | null, known: ReadonlySet<string>, problems: Problem[]): Section {
+function readSection(draft: Draft, own: OwnNames, system: string | null, known: ReadonlySet<string>, problems: Problem[], language: 'en'): Section {
   const base = sectionPath(draft);
   const lines: Line[] = [], shelf: ShelfEntry[] = [], accept: AcceptEntry[] = [];
   let index = 0;
@@ -283,7 +282,7 @@ function readSection(draft: Draft, own: OwnNames, system: string | null, known: 
       lines.push({ path, line, span, text: bare, actions: [], kind: entry === undefined ? 'unread' : 'note' });
     } else {
       const place: Place = { path, line, base: offset, own, inside: draft.kind === 'prep' ? draft.key : null, system, where: draft.kind === 'prep' ? 'prep' : 'build', listed: isListed(draft, at) };
-      const read = cachedLine(bare, place, offset - row.from);
+      const read = cachedLine(bare, place, offset - row.from, language);
       problems.push(...read.problems);
       lines.push({ path, line, span, text: row.text.trim(), actions: read.actions, kind: read.actions[0]?.kind ?? 'unread' });
     }

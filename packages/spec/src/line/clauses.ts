@@ -50,7 +50,7 @@ const isNumberJoin = (p: Phrase, k: number): boolean => p.isNumber(k - 1) && p.i
 
 function endsSentence(p: Phrase, k: number): boolean {
   const next = p.t[k + 1], last = p.t[k - 1];
-  if (next === undefined || last === undefined || !next.gap) return false;
+  if (next === undefined || last === undefined || !next.gap || p.isMark(k - 1, '.')) return false;
   if (last.kind === 'word' && ABBREVIATED.test(last.fold) && !(next.kind === 'word' && /^[A-Z]/.test(next.text) && last.text.length > 3)) return false;
   return next.kind === 'number' || (next.kind === 'word' && (/^\p{Lu}/u.test(next.text) || verbAt(p, k + 1, p.t.length) !== undefined));
 }

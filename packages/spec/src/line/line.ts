@@ -104,6 +104,7 @@ function listMark(p: Phrase): number {
   if (first === undefined) return 0;
   if (first.kind === 'mark' && /^[-–—•*·▪◦☐+>]$/.test(first.text) && (p.t[1]?.gap ?? false)) return 1;
   if (first.kind === 'mark' && /^[•·▪◦☐*]$/.test(first.text)) return 1;
+  if (first.text === '[' && first.partner >= 1 && first.partner <= 2) return first.partner + 1;
   if (p.place.listed && first.kind === 'number' && p.t[1]?.kind === 'mark' && /^[.)]$/.test(p.t[1]?.text ?? '')) { p.use(0, 1); return 2; }
   return 0;
 }
@@ -183,7 +184,7 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
   if (!numeric) {
     // names that run to the end or to a number go before verbs ("Salt", "lime juice, 20 ml")
     const known = nameEnd(p, i, end);
-    const verb0 = verbAt(p, i, end);
+    const found = verbAt(p, i, end), verb0 = found !== undefined && p.word(found.end) === 'of' && found.end === i + 1 ? undefined : found;
     const nameFirst = known > i && (verb0 === undefined || known > verb0.end || (known === verb0.end && !actsAfter(p, known, end)));
     if (nameFirst) {
       const read = tryMeasure(p, i, end);

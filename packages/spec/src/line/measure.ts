@@ -45,7 +45,7 @@ function bareUnit(p: Phrase, i: number, end: number): Measured | undefined {
   if (unit.form.of === 'g' && !LOOSE.has(unit.form.unit)) return undefined;
   const of = /^(of|de|von)$/.test(p.word(unit.end)) || /^d['’]/.test(p.t[unit.end]?.text ?? '');
   if (!of && !(factors !== undefined) && !LOOSE.has(unit.form.unit)) return undefined;
-  if (['ml', 'cl', 'dl', 'l', 'mg', 'g', 'kg', 'oz', 'floz-uk', 'lb'].includes(unit.form.unit)) return undefined;
+  if (['ml', 'cl', 'dl', 'l', 'mg', 'g', 'kg', 'oz', 'floz-uk', 'lb'].includes(unit.form.unit) && !(of && factors !== undefined && factors.key !== 'about')) return undefined;
   const from = /^(of|de|von)$/.test(p.word(unit.end)) ? unit.end + 1 : unit.end;
   const what = thingAt(p, from, end, measuredBy(unit.form.unit));
   if (what === undefined) return undefined;
@@ -62,7 +62,8 @@ function nameFirst(p: Phrase, i: number, end: number): Measured | undefined {
   if (what0 === undefined) return undefined;
   const to = factEnd(p, what0.end, end);
   let what = to > what0.end ? relink(p, what0, what0.first, to, null) : what0;
-  const rest = p.isDash(what.end) || p.isMark(what.end, ':') || p.isMark(what.end, '–') ? what.end + 1 : what.end;
+  let rest = p.isDash(what.end) || p.isMark(what.end, ':') || p.isMark(what.end, '–') ? what.end + 1 : what.end;
+  while (p.isMark(rest, '.') || p.isMark(rest, '…')) rest++;
   const before = p.used.slice();
   const problemsBefore = p.problems.length;
   const tail = readTail(p, rest, end, what.thing, false, what.first);

@@ -10,7 +10,7 @@ const PARTS = new Set(['juice', 'zest', 'peel', 'rind', 'skin', 'white', 'whites
 /** "juice of half a lime", "Juice 1/2 Lemon", "zest of 2 lemons", "the white of an egg": a count of fruit. `lead` is a number before. */
 export function partOf(p: Phrase, i: number, end: number, lead: NumberAt | undefined): Measured | undefined {
   let k = i;
-  while (/^(the|fresh|freshly|squeezed|strained|der|die|das|den)$/.test(p.word(k))) k++;
+  while (/^(the|fresh|freshly|squeezed|strained|grated|finely|pared|thin|der|die|das|den)$/.test(p.word(k))) k++;
   const part = p.word(k);
   if (!PARTS.has(part)) return undefined;
   k++;

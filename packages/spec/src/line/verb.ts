@@ -12,7 +12,7 @@ export function verbAt(p: Phrase, i: number, end: number): VerbAt | undefined {
 function readVerb(p: Phrase, i: number, end: number): VerbAt | undefined {
   const found = p.longest(i, end, 5, verbs);
   const first = p.word(i);
-  if (APART.has(first)) for (const { first: head, last, row } of verbsApart) {
+  if (APART.has(first) && (found === undefined || found.end < i + 2)) for (const { first: head, last, row } of verbsApart) {
     if (head !== first) continue;
     for (let k = i + 2; k < Math.min(end, i + 10); k++) {
       if (last.every((part, n) => p.word(k + n) === part)) return { row, end: i + 1, from: i, apart: k + last.length, rows: [row] };

@@ -82,11 +82,6 @@ export function isEnglish(phrase: string): boolean {
   return true;
 }
 
-/** Only whether a folded phrase is a name as it stands, for matching over tokens. */
-export function isName(folded: string): boolean {
-  return names('en').byFold.has(folded);
-}
-
 const articles = /^(?:the|an?|some|of|de|du|des|d['’])\s+/i;
 
 /**

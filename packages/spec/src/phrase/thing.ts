@@ -1,7 +1,6 @@
 import type { LarderId, Thing } from '@washline/engine';
 import { isEnglishWord, lookup, lookupWhole, type Measured } from '../names/lookup.ts';
 import { names, type Names } from '../vocabulary/vocabulary.ts';
-import { foldOwn, singular } from './own-names.ts';
 import type { Phrase } from './phrase.ts';
 import { PLAIN, treatments } from './treatment.ts';
 import { fold } from '../names/fold.ts';
@@ -222,4 +221,3 @@ export function thingAt(p: Phrase, i: number, end: number, measured: Measured, t
 function isKnownStart(p: Phrase, i: number, end: number): boolean { return knownFrom(p, i, end) > i; }
 
 export const larderId = (thing: Thing): LarderId | null => (thing.link.kind === 'larder' ? thing.link.id : thing.link.kind === 'shelf' ? thing.link.larder : null);
-export { foldOwn, singular };

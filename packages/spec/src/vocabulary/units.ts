@@ -58,7 +58,7 @@ function makeRow(unit: string, system: string | null): UnitRow | undefined {
   const [, of, factor, low, high, , status] = row;
   const middle = typeof factor === 'number' ? factor : low !== null && high !== null ? (low + high) / 2 : null;
   if (middle === null || !UNIT_OF.has(of)) return undefined;
-  return { unit, of: of as UnitRow['of'], factor: middle, low: low ?? middle, high: high ?? middle, defined: status === 'defined', source: status === 'defined' ? 'si-nist-handbook-44' : 'common-practice' };
+  return { unit, of: of as UnitRow['of'], factor: middle, low: low ?? middle, high: high ?? middle, defined: status === 'defined', source: status === 'defined' ? 'hb44' : 'common-practice' };
 }
 const UNIT_OF = new Set(['ml', 'g', 'piece', 'mm', 's', '%', 'kPa', 'share']);
 
