@@ -1,4 +1,5 @@
 import { render } from 'solid-js/web';
+import '@fontsource-variable/national-park/wght.css';
 import './style/tokens.css';
 import './style/page.css';
 import { Page } from './Page.tsx';
@@ -7,5 +8,5 @@ render(() => <Page />, document.body);
 
 // Over plain http a browser keeps nothing for offline use.
 if (isSecureContext && 'serviceWorker' in navigator && import.meta.env.PROD) {
-  void import('virtual:pwa-register').then(({ registerSW }) => { registerSW({ immediate: true }); });
+  void import('virtual:pwa-register').then(({ registerSW }) => registerSW({ immediate: true }));
 }

@@ -26,7 +26,10 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
     } else if (placed !== undefined && !frame.phone) {
       const x = placed.captionAt.x, y = placed.captionAt.y + placed.captionAt.height;
       mark(pad, finding.severity, x + 2, y + 3);
-      pad.text(x + 14, y + 14, [run(cut(finding.head, 150, SIZE.small, 500), SIZE.small, 'signal', 500)]);
+      // Beside its vessel the words keep to the caption's side of it.
+      const room = placed.captionAt.x + placed.captionAt.width <= placed.box.x + 1 ? Math.max(84, placed.box.x - x - 20) : 150;
+      const lines = broken(finding.head, room, SIZE.small, 500), most = Math.min(3, Math.max(1, Math.floor((frame.height - y - 4) / 15)));
+      for (const [j, line] of lines.slice(0, most).entries()) pad.text(x + 14, y + 14 + j * 15, [run(cut(j === most - 1 && lines.length > most ? `${line} …` : line, room, SIZE.small, 500), SIZE.small, 'signal', 500)]);
     } else if (placed !== undefined) mark(pad, finding.severity, placed.captionAt.x + 22, placed.captionAt.y + 3);
     else if (frame.washline !== null && reading.glass !== null && finding.severity === 'stop' && frame.washline < frame.brim - 3) {
       // The block fills the gap between where the level stands and where it may stand.

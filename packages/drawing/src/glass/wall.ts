@@ -24,7 +24,7 @@ export function wallOutline(glass: Shaped, stand: Stand): Step[] {
   const steps: Step[] = polygon(down, false);
   // The foot's corners are cut with a radius, the lips are ground round.
   const corner = glass.stem_mm > 0 ? 1.5 : Math.min(16, glass.base_mm * scale * 0.6);
-  const out: Step[] = [...steps.slice(0, -1)];
+  const out: Step[] = steps.slice(0, -1);
   const footLeft = down.at(-1) as Point, footRight = up[0] as Point, beforeLeft = down.at(-2) ?? footLeft, afterRight = up[1] ?? footRight;
   out.push(['L', ...towards(footLeft, beforeLeft, corner)], ['Q', footLeft[0], footLeft[1], footLeft[0] + corner, footLeft[1]]);
   out.push(['L', footRight[0] - corner, footRight[1]], ['Q', footRight[0], footRight[1], ...towards(footRight, afterRight, corner)]);

@@ -44,12 +44,6 @@ export function iceTint(scheme: Scheme, at: 'glass' | 'upstream'): `#${string}` 
   return at === 'glass' ? '#e9f3f5' : '#eaf4f6';
 }
 
-/** How far two colours lie apart, ΔE-OK. */
-export function apart(a: string, b: string): number {
-  const p = toLab(a), q = toLab(b);
-  return Math.hypot(p[0] - q[0], p[1] - q[1], p[2] - q[2]);
-}
-
 /** WCAG 2 contrast of two colours. */
 export function contrast(a: string, b: string): number {
   const p = luminance(a), q = luminance(b);

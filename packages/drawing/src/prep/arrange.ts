@@ -137,7 +137,9 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, limit:
     const volume = stage?.figures['volume'] ?? reading.figures['volume'];
     const vessel = vesselFor(flow.build.vessel, (volume?.value ?? 150) + 250), size = vesselSize(vessel, k);
     const ice = flow.build.ice ? (stage?.figures['ice_left']?.value ?? 0) / 0.917 : 0;
-    const shelf = Math.min(line - 20, frame.brim - 46 + size.height);
+    // It stands by the glass, not by the line: when the level moves it stays.
+    const usual = frame.brim + (stand.floor - frame.brim) * 0.15;
+    const shelf = Math.min(line - 20, usual - 20, frame.brim - 46 + size.height);
     const mL = volume === undefined ? null : volume.value + ice;
     const caption = buildCaption(flow.build, reading);
     const axis = frame.left - 80 - size.width / 2;

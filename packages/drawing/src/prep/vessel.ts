@@ -12,8 +12,9 @@ interface Row { readonly mL: number; readonly profile: number[][]; readonly wall
 
 /** The smallest vessel of a kind that takes a volume with a little room. */
 export function vesselFor(kind: VesselKind, mL: number): Vessel {
-  const rows = vessels[kind] as Row[];
-  const row = rows.find((r) => r.mL * 0.88 >= mL) ?? (rows.at(-1) as Row);
+  const rows: readonly Row[] = vessels[kind];
+  const row = rows.find((r) => r.mL * 0.88 >= mL) ?? rows.at(-1);
+  if (row === undefined) throw new Error(`no vessel of kind ${kind}`);
   return { kind, mL: row.mL, profile: row.profile as unknown as Profile, wall: row.wall, base: row.base, steel: row.steel === true };
 }
 
@@ -56,7 +57,7 @@ export function drawVessel(pad: Pad, vessel: Vessel, axis: number, shelf: number
   const inner = smooth(vessel.profile, 0, brim, 4).map(([h, r]) => [r * k, y(h)] as const);
   if (vessel.steel) {
     const side = inner.map(([x, v]) => [x + wall / 2, v] as const), foot = floor + wall / 2 - 0.4;
-    const points: Point[] = [...[...side].reverse().map(([x, v]) => [axis - x, v] as Point)];
+    const points = [...side].reverse().map(([x, v]) => [axis - x, v] as Point);
     points[points.length - 1] = [axis - (side[0]?.[0] ?? 0), foot];
     const right: Point[] = side.map(([x, v]) => [axis + x, v] as Point);
     right[0] = [axis + (side[0]?.[0] ?? 0), foot];

@@ -46,7 +46,7 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
     if (e.inputType === 'historyRedo') { e.preventDefault(); state.redo(); }
   };
   return (
-    <div class="scroll" classList={{ 'editing-name': line() !== null && rows()[(line() ?? 1) - 1]?.kind === 'name' }}>
+    <div class="scroll" onScroll={(e) => { e.currentTarget.dataset['moved'] = String(e.currentTarget.scrollTop > 2); }} classList={{ 'editing-name': line() !== null && rows()[(line() ?? 1) - 1]?.kind === 'name' }}>
       <Margin entries={props.entries} mirror={() => mirror} rows={rows} width={width} state={state} />
       <div class="rows">
         <div class="mirror" ref={mirror} aria-hidden="true">
