@@ -39,7 +39,7 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
   let guard = 0;
   while (remaining > 1e-9 && guard++ < 4000) {
     // what the liquid is now: temperature, heat capacity, partial enthalpy of water, freezing point and its slope
-    let drink = temperatureOf(s, b.liquid, s[b.enthalpy]!, s[b.celsius]!);
+    let drink = temperatureOf(s, b.liquid, s[b.enthalpy]!, s[b.celsius]);
     let heat = enthalpy(s, b.liquid, drink + 0.5) - enthalpy(s, b.liquid, drink - 0.5);
     if (!(heat > 1e-6)) return;
     let ice = s[b.ice]!;
@@ -88,7 +88,7 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
     s[b.celsius] = drink;
     remaining -= stretch;
   }
-  s[b.celsius] = temperatureOf(s, b.liquid, s[b.enthalpy]!, s[b.celsius]!);
+  s[b.celsius] = temperatureOf(s, b.liquid, s[b.enthalpy]!, s[b.celsius]);
 }
 
 /**
@@ -98,7 +98,7 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
 function withoutIce(s: Float64Array, b: Bodies, surroundings: number, seconds: number, account: number): void {
   const ambient = s[surroundings]!, toVessel = s[surroundings + 2]!, toAir = s[surroundings + 3]!;
   const vesselHeat = s[b.vessel + 1]!;
-  const drink = temperatureOf(s, b.liquid, s[b.enthalpy]!, s[b.celsius]!);
+  const drink = temperatureOf(s, b.liquid, s[b.enthalpy]!, s[b.celsius]);
   s[b.celsius] = drink;
   const before = enthalpy(s, b.liquid, drink);
   const heat = enthalpy(s, b.liquid, drink + 0.5) - enthalpy(s, b.liquid, drink - 0.5);

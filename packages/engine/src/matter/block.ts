@@ -14,11 +14,6 @@ export function addBlock(s: Float64Array, to: number, from: number, share: numbe
   for (let i = 0; i < BLOCK; i++) s[to + i]! += share * s[from + i]!;
 }
 
-/** Multiplies every slot of a block. @source none - definition */
-export function scaleBlock(s: Float64Array, block: number, factor: number): void {
-  for (let i = 0; i < BLOCK; i++) s[block + i]! *= factor;
-}
-
 /** Empties a block. @source none - definition */
 export function clearBlock(s: Float64Array, block: number): void {
   for (let i = 0; i < BLOCK; i++) s[block + i] = 0;

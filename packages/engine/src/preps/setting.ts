@@ -1,4 +1,4 @@
-import type { Measure, Step } from '../document/types.ts';
+import type { Step } from '../document/types.ts';
 import { at } from '../matter/constituents.ts';
 import { AGENTS, GENERAL_FOAM, NEEDED_DECADES, agentOf, decadesLost, treatedLeft, type Agent } from '../texture/index.ts';
 import type { Context, MarginSeed, PrepBuilt } from '../program/context.ts';
@@ -112,9 +112,9 @@ function digested(ctx: Context, out: MarginSeed[], prep: PrepBuilt): void {
     const celsius = x.verb === 'boil' ? 100 : x.temperature?.celsius ?? 0;
     return celsius > 45 ? t + (decadesLost(enzyme, celsius, x.seconds?.low ?? 60) || 0) : t;
   }, 0);
-  const visit = (p: PrepBuilt, before: number, top: Measure | null) => {
+  const visit = (p: PrepBuilt) => {
     for (const put of p.puts) {
-      if (put.source.prep) { visit(put.source.prep, before, top ?? put.measure); continue; }
+      if (put.source.prep) { visit(put.source.prep); continue; }
       const row = put.source.ingredient;
       const enzyme = row?.text['protease'];
       if (!row || !enzyme || enzyme.startsWith('(')) continue;
@@ -139,6 +139,6 @@ function digested(ctx: Context, out: MarginSeed[], prep: PrepBuilt): void {
       });
     }
   };
-  visit(prep, 0, null);
+  visit(prep);
 }
 const capital = (t: string) => t.charAt(0).toUpperCase() + t.slice(1);

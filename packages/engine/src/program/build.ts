@@ -177,8 +177,8 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   ctx.ops.push(({ s }) => {
     addBlock(s, total, glassVat.liquid, 1);
     for (let i = 0; i < layers.length; i++) addBlock(s, total, layers[i]!.block, 1);
-    s[temperature] = wholeMass(s, glassVat.liquid) > 0 ? temperatureOf(s, glassVat.liquid, s[glassVat.liquid + slot.enthalpy_J]!, s[glassVat.celsius]!) : 4;
-    const t = s[temperature]!;
+    s[temperature] = wholeMass(s, glassVat.liquid) > 0 ? temperatureOf(s, glassVat.liquid, s[glassVat.liquid + slot.enthalpy_J]!, s[glassVat.celsius]) : 4;
+    const t = s[temperature];
     let liquid = volume(s, glassVat.liquid, t) + s[glassVat.liquid + slot.unknown_g]!, grams = wholeMass(s, glassVat.liquid);
     for (let i = 0; i < wet.length; i++) { liquid += s[wet[i]!.mL]!; grams += wholeMass(s, wet[i]!.block); }
     let foam = 0, foamGrams = 0;
@@ -272,7 +272,7 @@ function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonl
     s[balance + 1] = fused / 1000;
     s[balance + 2] = (s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!) + waterThen - iceBefore - hWet - fused) / 1000;
     s[balance + 3] = (s[v.content.vessel + 1]! * (s[v.content.vessel]! - vesselBefore)) / 1000;
-    s[balance + 4] = -s[account]! / 1000;
+    s[balance + 4] = -s[account] / 1000;
     s[balance + 5] = (whole - own - waterThen) / 1000;
   });
   return { built, mass: ice.mass, celsius: ice.celsius, balance };

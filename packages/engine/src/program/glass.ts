@@ -1,4 +1,4 @@
-import type { Garnish, IceWritten, Path } from '../document/types.ts';
+import type { IceWritten, Path } from '../document/types.ts';
 import { brim, cutOf, pieceMass, solidShare, standInto, withBrim, STANDING, OVER, type Profile } from '../glass/index.ts';
 import type { GlassShape } from '../larder/types.ts';
 import { spreadAbout } from './inputs.ts';
@@ -30,6 +30,9 @@ export function glassOf(ctx: Context, kindOfDrink: string): GlassBuilt {
 
 const SIZES: Readonly<Record<string, string>> = { crushed: 'ice/size/crushed', shaved: 'ice/size/crushed', pebble: 'ice/size/pebble', 'large cube': 'ice/size/large cube', sphere: 'ice/size/large cube' };
 
+/** Grams in the units ice is weighed in; a glass "three quarters full" is no mass and is assumed. @source none - definitions */
+const GRAMS: Readonly<Record<string, number>> = { g: 1, kg: 1000, oz: 28.349523125, 'oz-weight': 28.349523125, lb: 453.59237 };
+
 /** Ice of a step: its mass, size and temperature as inputs, from what was written or the usual. @source common-practice */
 export function iceOf(ctx: Context, ice: IceWritten | undefined, use: string, at: Path): IceBuilt {
   const kind = ice?.kind ?? 'cubes';
@@ -45,8 +48,9 @@ export function iceOf(ctx: Context, ice: IceWritten | undefined, use: string, at
   const bed = cut === 3;
   let mass: number, count = 0;
   const written = ice?.mass;
-  if (written) {
-    const value = ((written.low + written.high) / 2) * (written.unit === 'kg' ? 1000 : written.unit === 'oz' || written.unit === 'oz-weight' ? 28.349523125 : 1);
+  const per_g = written ? GRAMS[written.unit ?? ''] : undefined;
+  if (written && per_g !== undefined) {
+    const value = ((written.low + written.high) / 2) * per_g;
     mass = ctx.spread(`ice/mass/${at.join('/')}`, 'ice/mass', value, 'g', 'measure', { at });
     if (!bed) count = Math.max(1, Math.round(value / pieceMass(cut, size_mm)));
   } else if (ice?.count !== undefined || large) {
@@ -77,5 +81,3 @@ export function level(ctx: Context, glass: GlassBuilt, contents: { liquid_mL: nu
     s[levels + OVER]! *= f;
   });
 }
-
-export type { Garnish };

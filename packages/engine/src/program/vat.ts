@@ -1,7 +1,7 @@
-import type { Measure, Path, Step } from '../document/types.ts';
+import type { Measure, Path } from '../document/types.ts';
 import { enthalpy, freezingPoint, temperatureOf, volumeAt20 } from '../liquids/index.ts';
 import { advance } from '../ice/index.ts';
-import { BLOCK, CONSTITUENTS, at, slot } from '../matter/constituents.ts';
+import { at, slot } from '../matter/constituents.ts';
 import { addBlock, wholeMass } from '../matter/block.ts';
 import { pour } from './amounts.ts';
 import { sourceOf, unknownSource } from './bottle.ts';
@@ -40,7 +40,7 @@ export function put(ctx: Context, m: Measure, section: string, names: Occurrence
   if (m.portion !== undefined && source.prep) {
     const prep = source.prep;
     const part = typeof m.portion === 'number' ? m.portion : 1;
-    ctx.ops.push(({ s }) => { s[g] = m.portion === 'rest' ? Math.max(0, s[prep.yield_g]! - s[prep.used_g]!) : part * s[prep.yield_g]!; s[prep.used_g]! += s[g]!; });
+    ctx.ops.push(({ s }) => { s[g] = m.portion === 'rest' ? Math.max(0, s[prep.yield_g]! - s[prep.used_g]!) : part * s[prep.yield_g]!; s[prep.used_g]! += s[g]; });
     return { measure: m, source, g, start, occurrence, share: false };
   }
   const poured = m.amount ? pour(ctx, m, m.amount, source, occurrence) : null;
@@ -142,7 +142,7 @@ export function add(ctx: Context, v: Vat, p: Put, phase: 'liquid' | 'solids' | '
 export function settle(ctx: Context, v: Vat): void {
   if (!ctx.unsettled.delete(v.liquid)) return;
   ctx.ops.push(({ s }) => {
-    const t = temperatureOf(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, s[v.celsius]!);
+    const t = temperatureOf(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, s[v.celsius]);
     if (!Number.isNaN(t)) s[v.celsius] = t;                              // an empty vessel keeps its own
   });
 }
@@ -211,7 +211,3 @@ export function stage(ctx: Context, stages: StageBuilt[], of: string, step: { te
 export function textOf(ctx: Context, step: { span: { from: number; to: number } }): string {
   return ctx.document.text.slice(step.span.from, step.span.to).trim();
 }
-
-/** An empty block's length, for checks. */
-export const SLOTS = { BLOCK, GRAMS: CONSTITUENTS.length };
-export type { Step };

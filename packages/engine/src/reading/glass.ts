@@ -10,9 +10,7 @@ export function glassReading(c: Compiled, number: Look, figure: (of: string, nam
   const b = c.build!, { shape, profile } = b.glass;
   const liquid = number('glass', 'liquid_mm'), level = number('glass', 'washline_mm');
   const layers: Layer[] = [];
-  const parts = [
-    ...b.layers.map((l, k) => ({ of: `layer:${k}`, name: l.name, kind: l.kind })),
-  ];
+  const parts = b.layers.map((l, k) => ({ of: `layer:${k}`, name: l.name, kind: l.kind }));
   const base = { of: 'layer:base', name: c.ctx.document.name || 'drink', kind: 'liquid' as const };
   const unset = parts.filter((p) => p.kind === 'foam' && !(number(p.of, 'stands') > 0)).reduce((t, p) => t + number(p.of, 'mL'), 0);
   const look = (p: { of: string; name: string; kind: Layer['kind'] }, from_mm: number, to_mm: number): Layer => ({

@@ -143,7 +143,7 @@ function lineText(document: Document, path: Path): string {
 
 function why(c: Compiled, s: Spreads, at: (of: string, name: string) => number | undefined, name: string): Why {
   const [of, figure] = name.includes('/') ? [`prep:${name.slice(0, name.lastIndexOf('/'))}`, name.slice(name.lastIndexOf('/') + 1)] : ['drink', name];
-  const k = at(of, figure!) ?? at('glass', figure!);
+  const k = at(of, figure) ?? at('glass', figure);
   if (k === undefined || !Number.isFinite(s.value[k]!)) return { figure: name, method: '', sources: [], inputs: [] };
   const n = c.program.probes.length, inputs = c.program.inputs;
   const half = inputs.map((_, i) => ((s.up[i * n + k]! - s.down[i * n + k]!) / 2) ** 2);

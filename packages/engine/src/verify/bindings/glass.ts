@@ -4,7 +4,7 @@ import type { Profile } from '../../glass/index.ts';
 
 function profileOf(i: Inputs): Profile | undefined {
   const raw = i.raw('profile');
-  return Array.isArray(raw) && raw.every((pair) => Array.isArray(pair) && pair.length === 2 && pair.every((n) => typeof n === 'number')) ? (raw as unknown as Profile) : undefined;
+  return Array.isArray(raw) && raw.every((pair) => Array.isArray(pair) && pair.length === 2 && pair.every((n) => typeof n === 'number')) ? (raw) : undefined;
 }
 
 const FORMS: Readonly<Record<string, string>> = { cube: 'cubes', sphere: 'sphere', spear: 'spear' };

@@ -22,7 +22,7 @@ export const tasting: Bindings = {
   friedman_1_critical_value_exact: critical(0.01),
   friedman: (i) => {
     const sums = i.raw('rank_sums');
-    return Array.isArray(sums) && sums.every((s) => typeof s === 'number') ? friedman(sums as number[], i.number('n')) : undefined;
+    return Array.isArray(sums) && sums.every((s) => typeof s === 'number') ? friedman(sums, i.number('n')) : undefined;
   },
   rank_sum_lsd: (i) => rankSumDifference(i.number('n'), i.number('k'), i.number('z')),
   page_5_critical_l: (i) => pageCritical(i.number('k'), i.number('n'), i.number('z')),
