@@ -81,6 +81,16 @@ describe('the drawing of a reading', () => {
     expect(parts.find((p) => p.id === 'figure:strength')?.figure).toEqual({ reading: 'drink', name: 'strength', value: 15.3, unit: '% vol', low: 14.600000000000001, high: 16 });
     expect(parts.filter((p) => p.role === 'vessel').map((p) => p.prep)).toEqual(expect.arrayContaining(['coconut rum', 'clear pineapple', 'pineapple cloud']));
   });
+  it('shows each figure of the drink once, under its reading', () => {
+    const one = { ...CLEAR_COLADA, glass: { ...DOUBLE_ROCKS, layers: DOUBLE_ROCKS.layers.slice(0, 1), washline_mm: 59, top_mm: 65.2 } };
+    for (const reading of [CLEAR_COLADA, one]) for (const room of ROOMS) {
+      const { parts } = draw(reading, { ...room, scheme: 'light', document: clearColada() });
+      const of = parts.filter((p) => p.figure?.reading === 'drink');
+      expect(new Set(of.map((p) => p.figure?.name)).size).toBe(of.length);
+      expect(of.every((p) => p.within === 'drink')).toBe(true);
+      for (const name of ['washline', 'strength', 'volume', 'sugar', 'temperature']) expect(of.some((p) => p.figure?.name === name), `${name} at ${room.width}`).toBe(true);
+    }
+  });
   it('says a stop in words and with its block, never by colour alone', () => {
     const drawing = draw(CLEAR_COLADA, { width: 954, height: 862, scheme: 'light', document: clearColada(), findings: [{ severity: 'stop', head: 'The foam never sets.', rest: 'Fresh pineapple eats the gelatin.', path: ['preps', 'pineapple cloud', 1] }] });
     expect(drawing.shapes.some((s) => s.kind === 'path' && s.pen === 'stop')).toBe(true);

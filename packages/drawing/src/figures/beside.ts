@@ -15,6 +15,11 @@ import { figureName, markOf } from './mark.ts';
 
 interface Item { readonly id: string; readonly x: number; readonly y: number; readonly figure: string; readonly under: string; readonly grade: Grade | null; readonly mark: FigureMark | null; readonly aloud: string | null; readonly reading: string | null }
 
+/** Does the glass hold one layer alone, whose volume is the drink's? Then it stands on its leader and not in the row. */
+export function volumeOnLeader(reading: Reading): boolean {
+  return reading.figures['volume'] !== undefined && reading.glass?.layers.filter((l) => l.to_mm - l.from_mm > 0.05).length === 1;
+}
+
 /** Figures of what stands in the glass, each on its shelf, under the strength. */
 export function drawBeside(pad: Pad, reading: Reading, frame: Frame): void {
   const items = itemsOf(reading, frame);
@@ -24,7 +29,7 @@ export function drawBeside(pad: Pad, reading: Reading, frame: Frame): void {
   const places = shelves(items.slice(0, room.most), shelfX, room.pitch, room.top, room.bottom);
   for (const { index, y } of places) {
     const item = items[index] as Item;
-    const within = item.reading === null ? 'glass' : `beside:${item.id}`;
+    const within = item.reading !== null ? `beside:${item.id}` : item.mark !== null ? 'drink' : 'glass';
     pad.open({ id: `leader:${item.id}`, within: 'glass', role: 'leader' });
     pad.path('leader', [['M', item.x, item.y], ['L', shelfX, y], ['L', frame.edge, y]], dashOf(item.grade));
     pad.circle('dot', item.x, item.y, 2.2);
@@ -62,7 +67,7 @@ function itemsOf(reading: Reading, frame: Frame): Item[] {
     const own = reading.preps[layer.name]?.figures['strength'];
     const temperature = reading.figures['temperature'];
     const degrees = !frame.phone && temperature !== undefined && layer.kind === 'liquid' ? `, ${shown(temperature.value, 1)} °C` : '';
-    if (layers.length === 1 && reading.figures['volume'] !== undefined) {
+    if (reading.figures['volume'] !== undefined && volumeOnLeader(reading)) {
       items.push(of(`layer-${i}`, x, y, 'drink', 'volume', reading.figures['volume'], words('layer.one', {}) + degrees));
     } else if (own !== undefined && layer.kind !== 'liquid') {
       items.push(of(`layer-${i}`, x, y, `prep:${layer.name}`, 'strength', own, volume));

@@ -4,14 +4,15 @@ import { SIZE, run, textWidth } from '../pen/lettering.ts';
 import { figureShown } from '../pen/numbers.ts';
 import type { Pad } from '../pen/pad.ts';
 import { words } from '../words.ts';
+import { volumeOnLeader } from './beside.ts';
 import { figureName, markOf } from './mark.ts';
 
 const ORDER = ['volume', 'sugar', 'acidity', 'ph', 'brix', 'density', 'dilution', 'temperature', 'ethanol', 'energy', 'cost'] as const;
-const PHONE = ['volume', 'sugar', 'acidity', 'temperature'] as const;
+const PHONE = ['volume', 'sugar', 'acidity', 'dilution', 'temperature'] as const;
 
 /** The other figures of the whole drink, in one row under the glass: value above, its word below. */
 export function drawRest(pad: Pad, reading: Reading, frame: Frame): void {
-  const names: readonly string[] = frame.phone ? PHONE : ORDER;
+  const names: readonly string[] = (frame.phone ? PHONE : ORDER).filter((name) => name !== 'volume' || !volumeOnLeader(reading));
   const there = names.flatMap((name) => { const figure = reading.figures[name]; return figure === undefined ? [] : [{ name, figure, value: figureShown(figure), word: words(`short.${name}`, {}) }]; });
   if (there.length === 0) return;
   const size = frame.phone ? 14 : SIZE.body;
