@@ -81,16 +81,17 @@ export function readDocument(document: Document, tables: Tables, options: ReadOp
 
 function makeFigure(c: Compiled, s: Spreads, k: number): Figure {
   const probe = c.program.probes[k]!, n = c.program.probes.length, inputs = c.program.inputs;
-  let all = 0;
-  const half = new Float64Array(inputs.length);
-  for (let i = 0; i < inputs.length; i++) { half[i] = ((s.up[i * n + k]! - s.down[i * n + k]!) / 2) ** 2; all += half[i]!; }
-  let grade: Grade = 'compiled';
-  const sources = new Set<string>(probe.sources.filter((x) => x !== ''));
-  if (all > 0) {
-    let weakest = -1;
-    for (let i = 0; i < inputs.length; i++) if (half[i]! >= 0.01 * all) { weakest = Math.max(weakest, GRADES.indexOf(inputs[i]!.grade)); sources.add(inputs[i]!.source); }
-    grade = GRADES[Math.max(0, weakest)]!;
+  const sources = new Set<string>(probe.sources);
+  let weakest = -1;
+  const enough = 0.01 * s.variance[k]!;
+  if (enough > 0) {
+    for (let i = 0; i < inputs.length; i++) {
+      if (s.part[i * n + k]! < enough) continue;
+      weakest = Math.max(weakest, GRADES.indexOf(inputs[i]!.grade));
+      sources.add(inputs[i]!.source);
+    }
   }
+  const grade: Grade = weakest < 0 ? 'compiled' : GRADES[weakest]!;
   const value = s.value[k]!, low = s.low[k]!, high = s.high[k]!;
   const a = value - low, b = high - value;
   return { value, unit: probe.unit, low, high, skewed: Math.max(a, b) > 1e-12 && Math.abs(a - b) > 0.2 * Math.max(a, b), grade, method: probe.method, sources: [...sources] };
@@ -146,8 +147,7 @@ function why(c: Compiled, s: Spreads, at: (of: string, name: string) => number |
   const k = at(of, figure) ?? at('glass', figure);
   if (k === undefined || !Number.isFinite(s.value[k]!)) return { figure: name, method: '', sources: [], inputs: [] };
   const n = c.program.probes.length, inputs = c.program.inputs;
-  const half = inputs.map((_, i) => ((s.up[i * n + k]! - s.down[i * n + k]!) / 2) ** 2);
-  const all = half.reduce((a, b) => a + b, 0);
+  const all = s.variance[k]!;
   const fig = makeFigure(c, s, k);
   return {
     figure: name, method: fig.method, sources: fig.sources,
@@ -155,7 +155,7 @@ function why(c: Compiled, s: Spreads, at: (of: string, name: string) => number |
       const width = reach(input.spread, input.value);
       return {
         key: input.key, value: input.value, unit: input.unit, low: width.low, high: width.high, grade: input.grade, source: input.source,
-        slope: width.high > width.low ? (s.up[i * n + k]! - s.down[i * n + k]!) / (width.high - width.low) : 0, share: all > 0 ? half[i]! / all : 0,
+        slope: width.high > width.low ? (s.up[i * n + k]! - s.down[i * n + k]!) / (width.high - width.low) : 0, share: all > 0 ? s.part[i * n + k]! / all : 0,
       };
     }).filter((i) => i.share > 0.0005).sort((a, b) => b.share - a.share),
   };

@@ -6,6 +6,8 @@ export interface Spreads {
   readonly value: Float64Array; readonly low: Float64Array; readonly high: Float64Array;
   /** down and up by input and probe: `contribution[input * probes + probe]`, signed differences at the input's 2.5 and 97.5 % points */
   readonly down: Float64Array; readonly up: Float64Array;
+  /** half the difference between the two points squared, by input and probe, and their sum by probe: shares of variance are their ratios */
+  readonly part: Float64Array; readonly variance: Float64Array;
 }
 
 /** Numbers that are shown without a range: colours, the words of a sentence, the account of heat. */
@@ -22,6 +24,7 @@ export function spreads(program: Program, w: Workspace): Spreads {
   const ranged = Uint8Array.from(program.probes, (p) => (PLAIN.test(p.name) ? 0 : 1));
   const value = new Float64Array(n), out = new Float64Array(n);
   const down = new Float64Array(inputs * n), up = new Float64Array(inputs * n);
+  const part = new Float64Array(inputs * n), variance = new Float64Array(n);
   const low2 = new Float64Array(n), high2 = new Float64Array(n);
   const x = Float64Array.from(program.nominal);
   program.run(x, value, all, w);
@@ -52,16 +55,10 @@ export function spreads(program: Program, w: Workspace): Spreads {
       const a = down[i * n + k]!, b = up[i * n + k]!;
       const lower = Math.min(a, b, 0), upper = Math.max(a, b, 0);
       low2[k]! += lower * lower; high2[k]! += upper * upper;
+      const half = (b - a) / 2;
+      part[i * n + k] = half * half; variance[k]! += half * half;
     }
   }
   const low = Float64Array.from(value, (v, k) => v - Math.sqrt(low2[k]!)), high = Float64Array.from(value, (v, k) => v + Math.sqrt(high2[k]!));
-  return { value, low, high, down, up };
-}
-
-/** Which share of a probe's variance an input brings. @source none - definition */
-export function shareOf(s: Spreads, input: number, probe: number, probes: number, inputs: number): number {
-  const half = (i: number) => ((s.up[i * probes + probe]! - s.down[i * probes + probe]!) / 2) ** 2;
-  let all = 0;
-  for (let i = 0; i < inputs; i++) all += half(i);
-  return all > 0 ? half(input) / all : 0;
+  return { value, low, high, down, up, part, variance };
 }
