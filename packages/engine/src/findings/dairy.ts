@@ -24,7 +24,7 @@ export function dairy({ ctx, build }: Facts): void {
     const balance = curdleOf(ctx, milk, rest);
     ctx.margins.push({
       code: 'wash-will-not-curdle', at: milk[0]?.measure.path ?? ['preps', prep.section.key], unit: 'pH', sources: ['davies-white-1958', 'milk-buffer-peak'],
-      op: (w, out, i) => { out[i] = milk.length === 0 ? 1 : -balance(w, MARGIN); }, words: {},
+      op: (w, out, i) => { out[i] = milk.length === 0 ? 1 : -balance(w, MARGIN); }, words: milk.length === 0 ? { prep: prep.name, degree: 'no-milk' } : {},
       live: { pH: (w, out, i) => { out[i] = balance(w, MIX_PH); }, lemon: (w, out, i) => { out[i] = lemonNeeded(w, milk, rest); } },
       remedy: (n) => (milk.length > 0 && Number.isFinite(n['lemon']) ? { key: 'add-acid', words: { lemon: n['lemon']! }, splices: lineAfter(ctx.sections, last.measure, { literal: `${written(Math.ceil(n['lemon']! / 5) * 5)} ml lemon juice` }) } : undefined),
     });
@@ -68,51 +68,60 @@ function moveBefore(ctx: Context, milk: Measure, sour: Measure) {
 
 type Balance = (w: Workspace, which: number) => number;
 
+/** What dairy and all else bring to the balance of protons: mL, g of casein, mol of acids and strong ions. */
+interface Brought { readonly acids: Float64Array; serum: number; casein: number; ethanol: number; other: number; strong: number }
+const MOL = ACIDS.map((a) => MOLAR[a]!);
+const nothing = (): Brought => ({ acids: new Float64Array(ACIDS.length), serum: 0, casein: 0, ethanol: 0, other: 0, strong: 0 });
+
+/**
+ * Sums what is put together. Cations of a thing that is no salt count only as far as acids of it are known: the rest stands against those no
+ * table lists (tea), and makes nothing alkaline.
+ */
+function gather(o: Brought, s: Float64Array, milk: readonly Put[], rest: readonly Put[]): void {
+  o.acids.fill(0);
+  o.serum = 0; o.casein = 0; o.ethanol = 0; o.other = 0; o.strong = 0;
+  for (const p of milk) {
+    const g = s[p.g]!;
+    o.serum += g * (s[p.source.mL]! - s[p.source.block + at.fat]! / FAT_G_ML);
+    o.casein += g * s[p.source.block + at.casein]!;
+  }
+  for (const p of rest) {
+    const g = s[p.g]!, b = p.source.block;
+    let sour = 0;
+    for (let k = 0; k < MOL.length; k++) { const mol = (g * s[b + at.citric + k]!) / MOL[k]!; o.acids[k]! += mol; sour += mol; }
+    const strong = g * s[b + slot.charge_mol]!;
+    o.strong += salts(p) ? strong : Math.min(strong, sour);
+    o.other += g * s[p.source.mL]!;
+    o.ethanol += (g * s[b + at.ethanol]!) / 0.789239;
+  }
+}
+const salts = (p: Put): boolean => p.source.ingredient?.category === 'mineral' || (p.source.prep?.puts.some(salts) ?? false);
+const caseinShare = (o: Brought) => (1000 * o.casein) / o.serum / CASEIN_IN_SERUM;
+const heated = (milk: readonly Put[]) => (milk.some((p) => /uht|ultra/.test(p.source.ingredient?.text['heat_treatment'] ?? '')) ? ULTRA : FRESH);
+
 /** The balance of protons of some dairy with what is put to it, before any cloth. */
-function curdleOf(ctx: Context, milk: readonly Put[], rest: readonly Put[], extraCitric?: (w: Workspace) => number): Balance {
-  const acids = new Float64Array(ACIDS.length), out = new Float64Array(CURDLING);
-  const molar = ACIDS.map((a) => MOLAR[a]!);
-  const heat = milk.some((p) => /uht|ultra/.test(p.source.ingredient?.text['heat_treatment'] ?? '')) ? ULTRA : FRESH;
+function curdleOf(ctx: Context, milk: readonly Put[], rest: readonly Put[]): Balance {
+  const o = nothing(), out = new Float64Array(CURDLING), heat = heated(milk);
   const buffer = ctx.book.add({ key: 'model/milk buffer', value: 1, unit: 'share', spread: { kind: 'lognormal', cv: 0.15 }, grade: 'trade', source: 'common-practice', role: 'model' });
   const shift = ctx.book.add({ key: 'model/curdle ph', value: 0, unit: 'pH', spread: { kind: 'normal', sd: 0.15 }, grade: 'trade', source: 'common-practice', role: 'model' });
-  return (w, which) => {
-    const { s, x } = w;
-    acids.fill(0);
-    let serum = 0, casein = 0, ethanol = 0, other = 0, strong = 0;
-    for (const p of milk) { const g = s[p.g]!; serum += g * (s[p.source.mL]! - s[p.source.block + at.fat]! / FAT_G_ML); casein += g * s[p.source.block + at.casein]!; }
-    for (const p of rest) {
-      const g = s[p.g]!, b = p.source.block;
-      other += g * s[p.source.mL]!;
-      ethanol += (g * s[b + at.ethanol]!) / 0.789239;
-      strong += g * s[b + slot.charge_mol]!;
-      for (let k = 0; k < acids.length; k++) acids[k]! += (g * s[b + at.citric + k]!) / molar[k]!;
-    }
-    if (extraCitric) { const g = extraCitric(w); acids[0]! += g / molar[0]!; other += g * 21; }
-    if (serum <= 0) return NaN;
-    curdleInto(out, 0, serum, ((1000 * casein) / serum / CASEIN_IN_SERUM) * x[buffer]!, 6.7, acids, 0, strong, other, ethanol, 20, heat, 0, 0);
+  return ({ s, x }, which) => {
+    gather(o, s, milk, rest);
+    if (o.serum <= 0) return NaN;
+    curdleInto(out, 0, o.serum, caseinShare(o) * x[buffer]!, 6.7, o.acids, 0, o.strong, o.other, o.ethanol, 20, heat, 0, 0);
     return out[which]! + (which === MARGIN ? x[shift]! : 0);
   };
 }
 
-/** mL of lemon juice (47 g/L citric, 33 mM of strong cations left aside) that bring the mix half a pH beyond curdling. */
+/** mL of lemon juice (47 g/L citric, 33 mM of strong cations left aside) that bring the mix half a pH beyond curdling; NaN where 2 L do not. */
 function lemonNeeded(w: Workspace, milk: readonly Put[], rest: readonly Put[]): number {
-  const acids = new Float64Array(ACIDS.length), out = new Float64Array(CURDLING);
-  const molar = ACIDS.map((a) => MOLAR[a]!);
-  let serum = 0, casein = 0, ethanol = 0, other = 0, strong = 0;
-  const { s } = w;
-  for (const p of milk) { const g = s[p.g]!; serum += g * (s[p.source.mL]! - s[p.source.block + at.fat]! / FAT_G_ML); casein += g * s[p.source.block + at.casein]!; }
-  for (const p of rest) {
-    const g = s[p.g]!, b = p.source.block;
-    other += g * s[p.source.mL]!; ethanol += (g * s[b + at.ethanol]!) / 0.789239; strong += g * s[b + slot.charge_mol]!;
-    for (let k = 0; k < acids.length; k++) acids[k]! += (g * s[b + at.citric + k]!) / molar[k]!;
-  }
-  if (serum <= 0) return NaN;
-  const citric0 = acids[0]!;
+  const o = nothing(), out = new Float64Array(CURDLING), heat = heated(milk);
+  gather(o, w.s, milk, rest);
+  if (o.serum <= 0) return NaN;
+  const citric0 = o.acids[0]!;
   for (let mL = 5; mL <= 2000; mL += 5) {
-    acids[0] = citric0 + (mL * 0.047) / molar[0]!;
-    curdleInto(out, 0, serum, (1000 * casein) / serum / CASEIN_IN_SERUM, 6.7, acids, 0, strong + mL * 33e-6, other + mL, ethanol, 20, FRESH, 0, 0);
+    o.acids[0] = citric0 + (mL * 0.047) / MOL[0]!;
+    curdleInto(out, 0, o.serum, caseinShare(o), 6.7, o.acids, 0, o.strong + mL * 33e-6, o.other + mL, o.ethanol, 20, heat, 0, 0);
     if (out[MARGIN]! > 0.5 && out[MIX_PH]! < CLEAN_PH + 0.3) return mL;
   }
   return NaN;
 }
-

@@ -1,6 +1,13 @@
+import type { Step } from '../document/types.ts';
+import type { Context, PrepBuilt } from '../program/context.ts';
+import type { ProbeOp } from '../program/program.ts';
 import type { Facts } from './seed.ts';
 import { stepRow } from '../preps/prep.ts';
-import { lineOf } from '../program/edit.ts';
+import { lineAfter, lineOf } from '../program/edit.ts';
+
+/** A place this cold is there to set the fat, not to wash with it. °C */
+const SETTING = 8;
+const ROOM = 20;
 
 /** A fat that is set while it should wash. @source belitz-fats melting ranges */
 export function fat({ ctx }: Facts): void {
@@ -9,20 +16,40 @@ export function fat({ ctx }: Facts): void {
     const fats = prep.puts.filter((p) => p.source.form === 'fat' && p.source.ingredient?.cells['fat_melt_high_c']);
     if (fats.length === 0) continue;
     const melts = Math.max(...fats.map((p) => p.source.ingredient!.cells['fat_melt_high_c']!.value));
-    const rests = prep.steps.filter((x) => stepRow(x.verb).does === 'rest' && (x.temperature?.celsius ?? (x.verb === 'freeze' || x.verb === 'chill' ? -1 : 20)) > 8);
-    const warmest = [...rests].sort((a, b) => (b.temperature?.celsius ?? 20) - (a.temperature?.celsius ?? 20))[0];
-    const key = warmest ? (warmest.temperature ? warmest.temperature.celsius < 30 ? `place/room/${warmest.temperature.celsius}` : `temperature/${warmest.path.join('/')}` : 'place/room') : null;
-    const index = key ? ctx.book.list.findIndex((i) => i.key === key) : -1;
-    const { celsius: mixed } = prep.vat;
-    const contact = warmest?.temperature?.celsius ?? 20;
-    const where = warmest ? lineOf(ctx.sections, warmest) : undefined;
     const target = Math.ceil((melts + 7) / 5) * 5;
+    const rest = warmestRest(prep);
+    const line = rest && lineOf(ctx.sections, rest), last = prep.puts[prep.puts.length - 1]!.measure;
+    const met = rest ? restTemperature(ctx, rest) : asMixed(ctx, prep);
     ctx.margins.push({
-      code: 'fat-set-hard', at: warmest?.path ?? fats[0]!.measure.path, unit: 'K', sources: ['belitz-fats'], words: { melts, celsius: contact },
-      op: ({ s, x }, out, i) => { out[i] = melts - (index >= 0 ? x[index]! : warmest ? contact : s[mixed]!); },
-      ...(warmest && where ? { remedy: { key: 'rest-warm', words: { celsius: target }, splices: warmest.temperature
-        ? [{ from: warmest.temperature.span.from, to: warmest.temperature.span.to, literal: `at ${target} °C`.slice(/^at/.test(ctx.document.text.slice(warmest.temperature.span.from)) ? 0 : 3) }]
-        : [{ from: where.line.span.to, to: where.line.span.to, key: 'at' }] } } : {}),
+      code: 'fat-set-hard', at: rest?.path ?? fats[0]!.measure.path, unit: 'K', sources: ['belitz-fats'], words: { melts },
+      live: { celsius: met }, op: (w, out, i) => { met(w, out, i); out[i] = melts - out[i]!; },
+      remedy: !rest || !line ? { key: 'rest-first', words: { celsius: target }, splices: lineAfter(ctx.sections, last, { key: 'rest' }) }
+        : { key: 'rest-warm', words: { celsius: target }, splices: rest.temperature
+          ? [{ from: rest.temperature.span.from, to: rest.temperature.span.to, literal: `${/^at/i.test(ctx.document.text.slice(rest.temperature.span.from)) ? 'at ' : ''}${target} °C` }]
+          : [{ from: line.line.span.to, to: line.line.span.to, key: 'at' }] },
     });
   }
+}
+
+/** The step in which fat and spirit stand together at their warmest: a rest, or a bath that keeps them warm. */
+function warmestRest(prep: PrepBuilt): Step | undefined {
+  const warm = (x: Step) => x.temperature?.celsius ?? (x.verb === 'freeze' || x.verb === 'chill' || x.verb === 'store' ? -1 : ROOM);
+  const stands = (x: Step) => { const { does } = stepRow(x.verb); return does === 'rest' || does === 'set' && x.temperature !== undefined && x.verb !== 'cool'; };
+  return prep.steps.filter((x) => stands(x) && warm(x) > SETTING).sort((a, b) => warm(b) - warm(a))[0];
+}
+
+function restTemperature(ctx: Context, rest: Step): ProbeOp {
+  const t = rest.temperature;
+  const key = !t ? 'place/room' : t.celsius < 30 && !t.word ? `place/room/${t.celsius}` : t.word ? `word/${t.word}` : `temperature/${rest.path.join('/')}`;
+  const index = ctx.book.list.findIndex((i) => i.key === key);
+  return ({ x }, out, i) => { out[i] = index >= 0 ? x[index]! : t?.celsius ?? ROOM; };
+}
+
+/** With no rest in between: as they are after the last step before the cold. */
+function asMixed(ctx: Context, prep: PrepBuilt): ProbeOp {
+  const cold = prep.steps.findIndex((x) => stepRow(x.verb).does === 'rest' || (x.temperature?.celsius ?? ROOM) <= SETTING);
+  const before = cold < 0 ? prep.stages.length - 1 : cold - 1;
+  const probe = before < 0 ? undefined : ctx.probes.find((p) => p.probe.of === prep.stages[before]!.of && p.probe.name === 'temperature');
+  const room = ctx.book.list.findIndex((i) => i.key === 'place/room');
+  return probe?.op ?? (({ x }, out, i) => { out[i] = room >= 0 ? x[room]! : ROOM; });
 }

@@ -1,23 +1,35 @@
 import { OVER, brim } from '../glass/index.ts';
+import type { GlassShape } from '../larder/types.ts';
 import type { Facts } from './seed.ts';
+import table from '../../../../data/glass-families.json' with { type: 'json' };
 
 /** Does the glass hold it? Counted to the brim, ice and foam included. @source none - geometry */
 export function overfull({ ctx, build }: Facts): void {
   if (!build) return;
   const at = build.glass.levels;
-  const head = ctx.document.head.glass;
+  const head = ctx.document.head.glass, written = ctx.document.glass;
+  const last = build.puts[build.puts.length - 1]?.measure.path;
   ctx.margins.push({
-    code: 'glass-overfull', at: ['glass'], unit: 'mL', op: ({ s }, out, i) => { out[i] = s[at + OVER]!; },
-    words: { glass: build.glass.shape.name }, sources: ['geometry'], ...(build.glass.assumed ? { cap: 'warn' as const } : {}),
+    code: 'glass-overfull', at: head || !last ? ['glass'] : last, unit: 'mL', op: ({ s }, out, i) => { out[i] = s[at + OVER]!; },
+    words: { glass: build.glass.shape.name, ...(written && 'brim_mL' in written ? { brim: written.brim_mL, degree: 'brim' } : {}) }, sources: ['geometry'], ...(written ? {} : { cap: 'warn' as const }),
     remedy: (n) => {
-      const wanted = (n['high'] ?? 0) * 1.05 + build.glass.brim_mL * 1.02;
-      const larger = ctx.tables.glasses.map((key) => ctx.tables.glass(key)!).filter((g) => !NO_GLASS.has(g.key) && brim(g.profile) > wanted).sort((a, b) => brim(a.profile) - brim(b.profile))[0];
+      const shapes = ctx.tables.glasses.map((key) => ctx.tables.glass(key)!);
+      const larger = nextGlass(shapes, build.glass.shape.key, (build.glass.brim_mL + (n['margin'] ?? 0)) * ROOM);
       if (!larger) return undefined;
       const first = ctx.document.text.indexOf('\n') + 1;
-      return { key: 'larger-glass', words: { glass: larger.name }, splices: [head ? { from: head.span.from, to: head.span.to, literal: larger.name } : { from: first, to: first, literal: `glass: ${larger.name}\n` }] };
+      return { key: 'larger-glass', words: { glass: larger.name }, splices: head
+        ? [{ from: head.span.from, to: head.span.to, key: larger.key }]
+        : [{ from: first, to: first, literal: 'glass: ' }, { from: first, to: first, key: larger.key }, { from: first, to: first, literal: '\n' }] };
     },
   });
 }
 
-/** Vessels nobody drinks from. */
-const NO_GLASS = new Set(['mixing-vessel', 'shaker', 'siphon', 'jar', 'carafe', 'punch-bowl', 'bar-glass']);
+/** A glass of a name differs by 15 % from maker to maker; what it is to hold safely is less by that and a little. @source common-practice */
+const ROOM = 1.22;
+
+/** The smallest glass of the same family that holds so many mL, else the smallest of any family. @source common-practice */
+export function nextGlass(shapes: readonly GlassShape[], key: string, wanted_mL: number): GlassShape | undefined {
+  const fitting = shapes.filter((g) => brim(g.profile) >= wanted_mL).sort((a, b) => brim(a.profile) - brim(b.profile));
+  const own = table.families.filter((f) => f.includes(key)).flat(), any = new Set(table.families.flat());
+  return fitting.find((g) => own.includes(g.key)) ?? fitting.find((g) => any.has(g.key));
+}

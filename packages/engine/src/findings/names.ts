@@ -5,18 +5,22 @@ import { written } from '../program/edit.ts';
 
 /** What the spec names and what there is: unknown things, missing, unused and short preps. @source none - definition */
 export function names({ ctx, build, ordered }: Facts): void {
+  const puts = [...(build?.puts ?? []), ...[...ctx.preps.values()].flatMap((p) => p.puts)];
   for (const u of ctx.unknown) {
     const m = u.measure;
     const link = m.thing.link;
     const nearest = link.kind === 'unknown' ? link.nearest : [];
     const first = nearest[0];
+    // a bottle of the shelf is known by name: only its strength is missing
+    const why = u.why === 'ingredient-unknown' && link.kind === 'shelf' ? 'strength-unknown' : u.why;
+    const put = puts.find((p) => p.measure === m);
     ctx.margins.push({
-      code: u.why, at: m.path, unit: 'g',
-      op: (_, out, i) => { out[i] = 1; },
+      code: why, at: m.path, unit: 'g',
+      op: ({ s }, out, i) => { out[i] = Math.max(put ? s[put.g]! : 0, 1e-6); },
       words: { thing: m.thing.words, ...Object.fromEntries([0, 1, 2].map((k) => [`near${k + 1}`, nearest[k]?.name ?? ''])), near: nearest.map((n) => n.name).join(', ') },
       sources: ['none'],
-      ...(first && u.why === 'ingredient-unknown' ? { remedy: { key: 'use-name', words: { name: first.name }, splices: [{ from: m.thing.span.from, to: m.thing.span.to, literal: first.name }] } } : {}),
-      ...(u.why === 'strength-unknown' ? { remedy: { key: 'write-strength', words: {}, splices: [{ from: m.thing.span.to, to: m.thing.span.to, literal: ' 40 %' }] } } : {}),
+      ...(first && why === 'ingredient-unknown' ? { remedy: { key: 'use-name', words: { name: first.name }, splices: [{ from: m.thing.span.from, to: m.thing.span.to, literal: first.name }] } } : {}),
+      ...(why === 'strength-unknown' ? { remedy: { key: 'write-strength', words: {}, splices: [{ from: m.thing.span.to, to: m.thing.span.to, literal: ' 40 %' }] } } : {}),
     });
   }
   for (const section of ordered.unused) {
@@ -29,7 +33,7 @@ export function names({ ctx, build, ordered }: Facts): void {
     const { used_g, yield_g } = prep, block = prep.content.phase('liquid');
     const source = ctx.sources.get(`prep ${prep.name}`);
     if (!source) continue;
-    const takers = [...(build?.puts ?? []), ...[...ctx.preps.values()].flatMap((p) => p.puts)].filter((p) => p.source.prep === prep);
+    const takers = puts.filter((p) => p.source.prep === prep);
     if (takers.length === 0 || takers.some((p) => p.measure.portion !== undefined) && takers.length === 1) continue;
     const last = [...takers].reverse().find((p) => p.measure.amount);
     ctx.margins.push({

@@ -39,7 +39,8 @@ export function settingOf(ctx: Context, prep: PrepBuilt): MarginSeed[] {
     soaked(ctx, out, prep, f);
     hydrated(out, prep, f);
   }
-  if (agents.some((f) => f.agent.protease)) digested(ctx, out, prep);
+  const eaten = agents.find((f) => f.agent.protease);
+  if (eaten) digested(ctx, out, prep, nameOf(eaten.put));
   return out;
 }
 
@@ -60,7 +61,7 @@ function foam(out: MarginSeed[], prep: PrepBuilt, agents: readonly Found[]): voi
   const at0 = holders.find((f) => f.own)?.put.measure.path ?? path;
   const first = prep.puts[0]?.measure;
   out.push({
-    code: 'foam-no-whipper', at: at0, unit: 'share of a dose', sources: ['common-practice'], words: { prep: prep.name, agents: holders.map((f) => nameOf(f.put)).join(', ') || prep.name },
+    code: 'foam-no-whipper', at: at0, unit: 'share of a dose', sources: ['common-practice'], words: { prep: prep.name, agents: holders.map((f) => nameOf(f.put)).join(', '), ...(holders.length === 0 ? { degree: 'nothing' } : {}) },
     op: ({ s }, to, i) => { to[i] = LEAST - dose(s); }, live: { g: ({ s }, to, i) => { to[i] = (s[prep.yield_g]! / 1000) * (AGENTS['methylcellulose']!.dose.foam?.[0] ?? 10) * 1.2; } },
     remedy: (n) => (first ? { key: 'add-whipper', words: { g: written(n['g'] ?? 3) }, splices: lineAfter(prep.sections, first, { key: 'whipper' }) } : undefined),
   });
@@ -71,7 +72,7 @@ function foam(out: MarginSeed[], prep: PrepBuilt, agents: readonly Found[]): voi
   out.push({
     code: 'foam-too-strong', at: strong?.path ?? path, unit: '% vol', sources: [limits.source], words: { agent: main ? nameOf(main.put) : prep.name, limit: limits.stop },
     op: ({ s }, to, i) => { to[i] = strength(s) - limits.stop; }, warnFrom: limits.warn - limits.stop,
-    live: { strength: ({ s }, to, i) => { to[i] = strength(s); }, mL: ({ s }, to, i) => { to[i] = Math.max(0, s[prep.mL]! * (strength(s) / (limits.easy * 0.95) - 1)); } },
+    live: { strength: ({ s }, to, i) => { to[i] = strength(s); }, mL: ({ s }, to, i) => { to[i] = Math.max(0, s[prep.mL]! * (strength(s) / (Math.min(limits.warn, limits.stop - 2) * 0.93) - 1)); } },
     remedy: (n) => (first && (n['mL'] ?? 0) > 0 ? { key: 'weaken', words: { mL: Math.ceil(n['mL']! / 5) * 5 }, splices: lineAfter(prep.sections, first, { key: 'water' }) } : undefined),
   });
 }
@@ -107,7 +108,7 @@ function hydrated(out: MarginSeed[], prep: PrepBuilt, f: Found): void {
 }
 
 /** Decades of protease lost before it meets gelatin: by what was written, else by how the juice is usually sold. */
-function digested(ctx: Context, out: MarginSeed[], prep: PrepBuilt): void {
+function digested(ctx: Context, out: MarginSeed[], prep: PrepBuilt, agent: string): void {
   const heated = (steps: readonly Step[], enzyme: string) => steps.reduce((t, x) => {
     const celsius = x.verb === 'boil' ? 100 : x.temperature?.celsius ?? 0;
     return celsius > 45 ? t + (decadesLost(enzyme, celsius, x.seconds?.low ?? 60) || 0) : t;
@@ -120,7 +121,7 @@ function digested(ctx: Context, out: MarginSeed[], prep: PrepBuilt): void {
       if (!row || !enzyme || enzyme.startsWith('(')) continue;
       const m = put.measure;
       const fresh = m.treatments.some((t) => t.key === 'fresh' || t.key === 'squeezed') || (row.cells['protease_class']?.value ?? 0) >= 2;
-      const canned = m.treatments.some((t) => t.key === 'canned');
+      const canned = m.treatments.some((t) => t.key === 'canned') || /^(canned|tinned)/i.test(nameOf(put));
       const hold = m.held ? decadesLost(enzyme, m.held.celsius, m.held.seconds) || 0 : 0;
       const steps = heated(p.steps, enzyme) + (p === prep ? 0 : heated(prep.steps, enzyme));
       const known = hold + steps;
@@ -133,9 +134,9 @@ function digested(ctx: Context, out: MarginSeed[], prep: PrepBuilt): void {
       });
       const doubt = ctx.book.add({ key: `model/protease ${enzyme}`, value: 1, unit: 'share', spread: { kind: 'lognormal', cv: 0.3 }, grade: 'compiled', source: 'bromelain-juice-2000', role: 'model' });
       out.push({
-        code: 'gel-digested', at: m.path, unit: 'decades', sources: ['bromelain-juice-2000', 'common-practice'], words: { fruit: fresh && !/fresh/i.test(nameOf(put)) ? `Fresh ${nameOf(put)}` : capital(nameOf(put)) },
+        code: 'gel-digested', at: m.path, unit: 'decades', sources: ['bromelain-juice-2000', 'common-practice'], words: { agent, fruit: fresh && !/fresh/i.test(nameOf(put)) ? `Fresh ${nameOf(put)}` : capital(nameOf(put)) },
         op: ({ x }, to, i) => { to[i] = NEEDED_DECADES - x[lost]! - known * x[doubt]!; },
-        ...(enzyme === 'papain' ? {} : { remedy: { key: 'hold-hot', words: {}, splices: m.temperature ? [{ from: m.temperature.span.from, to: m.temperature.span.to, key: 'held-instead' }] : behind(m, 'held') } }),
+        ...(enzyme === 'papain' ? {} : { remedy: { key: 'hold-hot', words: {}, splices: m.held ? [{ from: m.held.span.from, to: m.held.span.to, key: 'held-instead' }] : m.temperature ? [{ from: m.temperature.span.from, to: m.temperature.span.to, key: 'held-instead' }] : behind(m, 'held') } }),
       });
     }
   };

@@ -17,7 +17,8 @@ const PROBLEMS = problems as Readonly<Record<string, string>>;
 export function sayFinding(f: Finding, file?: string): SaidFinding {
   const { remedy, words, ...rest } = f;
   const sentences = SENTENCES[f.code] ?? {};
-  const sentence = sentences[f.severity] ?? sentences['stop'] ?? sentences['warn'] ?? sentences['note'] ?? f.code;
+  const degree = words['degree'];
+  const sentence = (degree === undefined ? undefined : sentences[`${f.severity}.${degree}`]) ?? sentences[f.severity] ?? sentences['stop'] ?? sentences['warn'] ?? sentences['note'] ?? f.code;
   const all = { ...words, ...(f.margin ? { margin: f.margin.value } : {}) };
   const said = remedy ? REMEDIES[remedy.key] : undefined;
   return {
