@@ -40,7 +40,7 @@ async function rewrite(page: string, example: Example, text: string, status: num
   writeFileSync(page, `${whole.slice(0, fence)}\`\`\`output${info === '' ? '' : ` ${info}`}\n${text}${whole.slice(now.shown.to)}`);
 }
 
-const LEAST: Readonly<Record<string, number>> = { 'README.md': 3, 'spec.md': 12, 'read.md': 4, 'units.md': 3, 'preps.md': 3, 'washes.md': 3 };
+const LEAST: Readonly<Record<string, number>> = { 'README.md': 3, 'spec.md': 10, 'read.md': 4, 'units.md': 3, 'preps.md': 3, 'washes.md': 3 };
 
 describe.each(pages.map((page) => [relative(root, page), page] as const))('%s', (_name, page) => {
   const examples = examplesOf(page);
