@@ -185,7 +185,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, limit:
     const prep = flow.preps.find((p) => p.key === take.from) as FlowPrep, { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, k);
     const shelf = Math.min(line + 30 + size.height, frame.height - 74);
     const placed = board.put(prep, prep.key, vessel, mL, right - size.width / 2, shelf, captionOf(prep, flow, board.poured, false), ['under-left', 'under', 'left']);
-    if (placed === null) { board.overlaps += 1; continue; }
+    if (placed === null) { board.missed += 2; waiting.set(prep.key, prep); continue; }
     if (i === 0) { board.hose = { from: prep.key, amount: take.amount }; board.poured.add(`${prep.key}>glass`); }
     right = Math.min(placed.box.x, placed.captionAt.x) - 30;
   }
@@ -239,10 +239,12 @@ function writeAtReceivers(board: Board, takes: readonly Pour[]): void {
     const lines = [...takes.filter((t) => !board.poured.has(`${t.from}>build`)).map((t) => ({ giver: letter(t.from), text: t.amount })), ...flow.build.bought.map((text) => ({ giver: null, text }))];
     if (lines.length > 0) write(board, lines, [{ right: build.box.x - 9, bottom: build.shelf }, { right: build.box.x - 9, bottom: build.shelf - 20 }, { right: build.box.x - 9, bottom: build.box.y + lines.length * 16 }]);
   }
-  const rest = flow.glass.takes.filter((t) => !board.poured.has(`${t.from}>glass`)).map((t) => ({ giver: letter(t.from), text: t.amount }));
+  // A mixing vessel that found no room: what goes into it is said at the glass.
+  const mixed = build === undefined ? { takes: flow.build.takes, bought: flow.build.bought } : { takes: [], bought: [] };
+  const rest = [...mixed.takes, ...flow.glass.takes].filter((t) => !board.poured.has(`${t.from}>glass`)).map((t) => ({ giver: letter(t.from), text: t.amount }));
   const bought = flow.preps.length === 0 && flow.build.vessel === null ? flow.glass.bought.slice(4) : flow.glass.bought;
-  const lines = [...rest, ...bought.map((text) => ({ giver: null, text }))];
-  if (lines.length > 0) write(board, lines, [{ left: frame.right + 14, bottom: Math.min(frame.brim, (frame.washline ?? frame.brim) - 84) - 6 }]);
+  const lines = [...rest, ...[...mixed.bought, ...bought].map((text) => ({ giver: null, text }))];
+  if (lines.length > 0) write(board, lines, [{ left: frame.right + 14, bottom: Math.min(frame.brim, (frame.washline ?? frame.brim) - 84) - 6 }, { left: frame.right + 14, bottom: Math.min(frame.brim, (frame.washline ?? frame.brim) - 84) - 60 }]);
 }
 
 function write(board: Board, lines: readonly { giver: string | null; text: string }[], spots: readonly { right?: number; left?: number; bottom: number }[]): void {
