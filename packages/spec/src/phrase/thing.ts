@@ -42,7 +42,7 @@ function region(p: Phrase, i: number, end: number): Region {
       if (token.text === ',' && orFollows(p, k, end)) { k++; continue; }
       break;
     }
-    if (k > i && STOPS.has(token.fold) && !(k === i && NOT_FIRST.has(token.fold)) && !(token.fold === 'oder')) break;
+    if (k > i && STOPS.has(token.fold) && !(NOT_FIRST.has(token.fold) && leadsIn(p, i, k)) && !(token.fold === 'oder')) break;
     if (k === i && STOPS.has(token.fold) && !NOT_FIRST.has(token.fold)) break;
     k++;
     count++;
@@ -50,6 +50,11 @@ function region(p: Phrase, i: number, end: number): Region {
   while (k > i && p.t[k - 1]?.kind === 'mark' && !p.isMark(k - 1, ')')) k--;
   while (k > i + 1 && (p.word(k - 1) === 'and' || p.word(k - 1) === 'or')) k--;
   return { end: k };
+}
+/** "fresh-pressed", "freshly pressed", "cold pressed": what stands before the participle only says how. */
+function leadsIn(p: Phrase, i: number, k: number): boolean {
+  for (let j = i; j < k; j++) if (!p.isHyphen(j) && !p.isTreatment(j) && !/^(cold|hand|well|finely|roughly)$|ly$/.test(p.word(j))) return false;
+  return true;
 }
 function isAbbreviation(p: Phrase, point: number): boolean {
   return /^(dr|st|mr|mrs|o|arom|prof|sir|ste|no)$/.test(p.word(point - 1));
