@@ -20,7 +20,7 @@ export interface Battery {
   /** whether each raising spec comes with a remedy: all, none, or those named by their place in the list */
   readonly remedies: 'all' | 'none' | readonly number[];
 }
-interface Row { readonly code: string; readonly most: 'stop' | 'warn' | 'note'; readonly unit: string }
+interface Row { readonly code: string; readonly most: 'stop' | 'warn' | 'note'; readonly unit: string; readonly source: string; readonly harm: boolean }
 
 const path = (name: string) => new URL(`../../${name}`, import.meta.url);
 export const ROWS = (JSON.parse(readFileSync(path('data/findings.json'), 'utf8')) as { codes: Row[] }).codes;
