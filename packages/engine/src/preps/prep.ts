@@ -103,7 +103,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
           const share = ctx.assume(section.method.includes('agar') ? 'agar/water boiled off' : 'prep/boil-off', action.path, 'nature');
           ctx.ops.push(({ s, x }) => boilOff(s, v.liquid, ctx.lost, x[share]!));
         }
-        setTemperature(ctx, v, ctx.assume('word/boiling', action.path, 'place'));
+        setTemperature(ctx, v, boiling(ctx, action));
         boiled = true;
         break;
       }
@@ -114,7 +114,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
           const target = to && 'share' in to ? now * to.share : to ? ((to.amount.low + to.amount.high) / 2) : now * 0.5;
           reduceTo(s, v.liquid, ctx.lost, target);
         });
-        setTemperature(ctx, v, ctx.assume('word/boiling', action.path, 'place'));
+        setTemperature(ctx, v, boiling(ctx, action));
         boiled = true;
         break;
       }
@@ -157,7 +157,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   for (const p of list) if (p.source.prep) { takes.push({ prep: p.source.prep.section.key, g: p.g }); needs = Math.max(needs, p.source.prep.seconds); }
   const built: PrepBuilt = {
     name: section.name, section, content: v.content, used_g, yield_g, rest_C, mL: kept, seconds: seconds + needs, takes, stages,
-    vessel: siphon || section.method === 'siphon foam' ? 'siphon' : section.method === 'gel' ? 'tray' : section.method === 'carbonate' || section.method === 'bitters' ? 'bottle' : boiled ? 'pan' : 'jar',
+    vessel: siphon || section.method === 'siphon foam' ? 'siphon' : section.method === 'gel' ? 'tray' : section.method === 'carbonate' || section.method === 'bitters' ? 'bottle' : boiled && strained === 0 ? 'pan' : 'jar',
     foam, gel: section.method === 'gel', puts: list, steps: all, vat: v, sections: ctx.sections, setting: [],
   };
   built.setting = settingOf(ctx, built);
@@ -210,3 +210,8 @@ function extractAll(ctx: Context, v: Vat, puts: readonly Put[]): void {
   });
 }
 const SOLUBLE = Array.from({ length: slot.enthalpy_J }, (_, i) => i).filter((i) => i !== at.water && i !== at.fibre && i !== at.fat && i !== at.insolubles);
+
+/** What boils here: 100 °C less what height takes, a degree more for sugar. @source common-practice */
+export function boiling(ctx: Context, step: Step): number {
+  return ctx.book.add({ key: 'boiling point', value: 100, unit: '°C', spread: { kind: 'range', low: 97, high: 102 }, grade: 'trade', source: 'common-practice', role: 'place', at: step.path });
+}

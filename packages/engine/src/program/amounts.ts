@@ -71,8 +71,13 @@ function pieces(ctx: Context, m: Measure, count: number, occurrence: string): nu
   return ctx.book.add({ key: `pour/${occurrence}`, value: count, unit: 'pieces', spread: { kind: 'exact' }, grade: 'defined', source: 'written', role: 'measure', at: m.path });
 }
 
+/** Share of an egg that is not shell. @source usda-sr28 refuse 12 % */
+const OUT_OF_SHELL = 0.88;
+/** Leaves on a sprig. @source common-practice */
+const LEAVES_OF_A_SPRIG = 10;
+
 /** What one of a counted thing is, by unit and row: keys of the assumptions, the first that fits. */
-function eachOf(id: string, unit: string): { key: string; of: 'ml' | 'g' } | null {
+function eachOf(id: string, unit: string): { key: string; of: 'ml' | 'g'; factor?: number } | null {
   const fruit = FRUIT.exec(id)?.[1];
   if (fruit && !/peel|soda|acid|stretched|cordial/.test(id)) {
     if (unit === 'wedge') return fruit === 'lemon' || fruit === 'lime' ? { key: `fruit/yield/${fruit} wedge`, of: 'ml' } : null;
@@ -82,8 +87,13 @@ function eachOf(id: string, unit: string): { key: string; of: 'ml' | 'g' } | nul
   if (/-peel$/.test(id)) return { key: `fruit/peel/${FRUIT.exec(id)?.[1] ?? 'lemon'}`, of: 'g' };
   if (/^egg-white/.test(id)) return { key: 'egg/white', of: 'g' };
   if (/^egg-yolk/.test(id)) return { key: 'egg/yolk', of: 'g' };
+  if (id === 'egg-whole') return { key: 'egg/size', of: 'g', factor: OUT_OF_SHELL };
   if (id === 'passion-fruit') return { key: 'fruit/yield/passion fruit pulp', of: 'g' };
   if (unit === 'sprig') return { key: 'garnish/mint sprig', of: 'g' };
+  if (unit === 'leaf') return { key: 'garnish/mint sprig', of: 'g', factor: 1 / LEAVES_OF_A_SPRIG };
+  if (unit === 'slice' || unit === 'wheel') return { key: 'garnish/citrus wheel', of: 'g' };
+  if (/^cherry/.test(id)) return { key: 'garnish/cherry', of: 'g' };
+  if (/^olive/.test(id)) return { key: 'garnish/olive', of: 'g' };
   return null;
 }
 
@@ -97,7 +107,7 @@ function piece(ctx: Context, m: Measure, unit: string, count: number, source: So
   }
   const known = eachOf(row.id, unit);
   if (!known || !ctx.tables.assumption(known.key)) return null;
-  return { input: pieces(ctx, m, count, occurrence), bias: -1, each: ctx.assume(known.key, m.path), of: known.of, factor: 1 };
+  return { input: pieces(ctx, m, count, occurrence), bias: -1, each: ctx.assume(known.key, m.path), of: known.of, factor: known.factor ?? 1 };
 }
 
 /**

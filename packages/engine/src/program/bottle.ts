@@ -164,7 +164,7 @@ function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: str
 function ratioSyrup(ctx: Context, grams: Float64Array, m: Measure): void {
   const ratio = m.ratio!;
   const bulk = ratio.by === 'volume' ? 0.85 : 1;
-  if (!ratio.byWritten) ctx.book.word({ key: 'ratio/1:1', value: 'by weight', grade: 'trade', source: 'common-practice', at: m.path, say: `${ratio.a}:${ratio.b} by volume` });
+  if (!ratio.byWritten) ctx.book.word({ key: `ratio/${ratio.a}:${ratio.b}`, value: 'by weight', grade: 'trade', source: 'common-practice', at: m.path, say: `${ratio.a}:${ratio.b} by volume` });
   const sugar = ratio.a * bulk, share = sugar / (sugar + ratio.b);
   const before = SUGARS.reduce((t, i) => t + grams[i]!, 0);
   const pattern = SUGARS.map((i) => (before > 0 ? grams[i]! / before : i === at.sucrose ? 1 : 0));

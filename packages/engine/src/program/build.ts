@@ -3,7 +3,7 @@ import { enthalpy, temperatureOf, volume, volumeAt20, FUSION_J_PER_G, enthalpyOf
 import { SURROUNDINGS, ACCOUNT, advance, areaOfPieces } from '../ice/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { addBlock, clearBlock, wholeMass } from '../matter/block.ts';
-import { actionsOf, measuresOf, stepRow, stepSeconds } from '../preps/prep.ts';
+import { actionsOf, boiling, measuresOf, stepRow, stepSeconds } from '../preps/prep.ts';
 import { leaveBehind } from '../preps/move.ts';
 import type { Context, StageBuilt } from './context.ts';
 import { placeTemperature } from './temperature.ts';
@@ -75,9 +75,10 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   const emptyTin = (step: Step | null) => {
     const shaken = steps.some((a) => a.verb === 'shake' || a.verb === 'whip-shake');
     const hold = ctx.assume(shaken ? 'hold/shaker' : 'hold/mixing glass', step?.path ?? ['build'], 'tool');
-    const from = tin.liquid, to = glassVat.liquid;
+    const from = tin.liquid, to = glassVat.liquid, pulp = tin.content.has('solids') ? tin.content.phase('solids') : -1;
     ctx.ops.push(({ s, x }) => {
       leaveBehind(s, from, ctx.lost, x[hold]!);
+      if (pulp >= 0) { addBlock(s, ctx.lost, pulp, 1); clearBlock(s, pulp); }
       addBlock(s, to, from, 1);
       clearBlock(s, from);
       s[glassVat.celsius] = s[tin.celsius]!;
@@ -89,7 +90,10 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     const p = puts.get(m)!;
     if (!mixing && !wasStrained) mixing = mixesNext(index);
     else if (!mixing && wasStrained) mixing = actions.slice(index).some((a) => a.kind === 'step' && MIXERS.has(a.verb) && (a.verb !== 'stir' || a.ice !== undefined));
-    add(ctx, mixing ? tin : glassVat, p, 'liquid');
+    const form = p.source.form, into = mixing ? tin : glassVat;
+    const solid = form === 'botanical' || form === 'piece' || form === 'insoluble';
+    add(ctx, into, p, solid ? 'solids' : 'liquid');
+    if (form === 'piece') pressOut(ctx, into, p);
     if (m.carrier && puts.has(m.carrier)) add(ctx, mixing ? tin : glassVat, puts.get(m.carrier)!);
     if (mixing) inTin = true;
   };
@@ -139,7 +143,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
           const dry = a.flags.includes('dry') || hot;
           const usesGlassIce = !inTin && glassIce !== null && !a.ice;
           if (dry) { stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, where); break; }
-          const stageIce = iceStep(ctx, a, where, { usesGlassIce, iced, measures, melted, measured_mL, dilution, inGlass: !inTin });
+          const stageIce = iceStep(ctx, a, where, { usesGlassIce, glassIce: usesGlassIce ? glassIce : null, iced, measures, melted, measured_mL, dilution, inGlass: !inTin });
           if (!inTin && !usesGlassIce) { setGlassIceFrom(stageIce); }
           iced = true; tinIce ||= inTin;
           stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, where, stageIce.mass, dilution, true);
@@ -158,7 +162,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
           settle(ctx, here);
           if (time >= 0) rest(ctx, here, t, time, (a.temperature?.celsius ?? 0) < -5 ? 'freezer' : 'air'); else setTemperature(ctx, here, t);
         } else if (row.does === 'set') setTemperature(ctx, here, placeTemperature(ctx, a, 'place/room'));
-        else if (row.does === 'boil') setTemperature(ctx, here, ctx.assume('word/boiling', a.path, 'place'));
+        else if (row.does === 'boil') setTemperature(ctx, here, boiling(ctx, a));
         else if (a.ice && (a.verb === 'build' || glassIce === null)) setGlassIce(a.ice, use(a.ice), a.path);
         stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, here);
       }
@@ -173,8 +177,12 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
 
   // the drink as a whole, stirred together in thought
   const total = ctx.layout.take(BLOCK), base_mL = ctx.layout.take(1), gel_mL = ctx.layout.take(1), density = ctx.layout.take(1), foam_mL = ctx.layout.take(1), foamDensity = ctx.layout.take(1);
+  const serves = ctx.document.serves;                                      // the lines make so many; a glass holds one
   const floors = layers.filter((l) => l.kind === 'gel'), foams = layers.filter((l) => l.kind === 'foam'), wet = layers.filter((l) => l.kind === 'liquid');
+  // leaves and fruit in the glass are garnish: not drunk, not counted
+  const pulp = glassVat.content.has('solids') ? glassVat.content.phase('solids') : -1;
   ctx.ops.push(({ s }) => {
+    if (pulp >= 0) { addBlock(s, ctx.lost, pulp, 1); clearBlock(s, pulp); }
     addBlock(s, total, glassVat.liquid, 1);
     for (let i = 0; i < layers.length; i++) addBlock(s, total, layers[i]!.block, 1);
     s[temperature] = wholeMass(s, glassVat.liquid) > 0 ? temperatureOf(s, glassVat.liquid, s[glassVat.liquid + slot.enthalpy_J]!, s[glassVat.celsius]) : 4;
@@ -186,19 +194,36 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
       const f = foams[i]!, g = wholeMass(s, f.block);
       if (s[f.stands]! > 0) { foam += s[f.mL]!; foamGrams += g; } else { liquid += s[f.mL]!; grams += g; }
     }
-    s[base_mL] = liquid;
+    s[base_mL] = liquid / serves;
     s[density] = liquid > 0 ? grams / liquid : 1;
-    s[foam_mL] = foam;
+    s[foam_mL] = foam / serves;
     s[foamDensity] = foam > 0 ? foamGrams / foam : 0.25;
     let gel = 0;
     for (let i = 0; i < floors.length; i++) gel += s[floors[i]!.mL]!;
-    s[gel_mL] = gel;
+    s[gel_mL] = gel / serves;
     s[iceMass] = s[iceInGlass.mass]!;
   });
   const drink = wasStrained && glassIce === null ? (steps.some((a) => a.verb === 'shake') ? 'up, sour' : 'up, spirit-forward') : glassIce !== null ? (actions.some((a) => a.kind === 'fill' && !layers.some((l) => l.at === a.path)) ? 'highball' : 'rocks') : 'not said';
   const glass = glassOf(ctx, drink);
   level(ctx, glass, { liquid_mL: base_mL, density, foam_mL, foam_density: foamDensity, base_mL: gel_mL }, glassIce, iceMass);
   return { glass, glassIce, iceMass, layers, base: glassVat, total, stages, garnish, puts: list, steps, temperature, dilution, iced };
+}
+
+/** Fruit muddled or shaken gives part of its juice: 0.3 to 0.7 of all that is in it but fibre. @source common-practice */
+function pressOut(ctx: Context, v: Vat, p: Put): void {
+  const share = ctx.book.add({ key: `pressed out/${p.occurrence}`, value: 0.5, unit: 'share', spread: { kind: 'range', low: 0.3, high: 0.7, min: 0, max: 1 }, grade: 'trade', source: 'common-practice', role: 'nature', at: p.measure.path });
+  const solids = v.content.phase('solids');
+  ctx.ops.push(({ s, x }) => {
+    for (let i = 0; i < slot.enthalpy_J; i++) {
+      if (i === at.fibre || i === at.insolubles) continue;
+      const g = s[p.g]! * s[p.source.block + i]! * x[share]!;
+      s[solids + i]! -= g;
+      s[v.liquid + i]! += g;
+    }
+    const h = s[solids + slot.enthalpy_J]! * x[share]!;
+    s[solids + slot.enthalpy_J]! -= h;
+    s[v.liquid + slot.enthalpy_J]! += h;
+  });
 }
 
 function use(ice: IceWritten): string {
@@ -208,13 +233,13 @@ function use(ice: IceWritten): string {
 /** A drink into which something this warm went is served hot. @source common-practice */
 const HOT_C = 50;
 
-interface IceStepOptions { readonly usesGlassIce: boolean; readonly iced: boolean; readonly measures: number; readonly melted: number; readonly measured_mL: number; readonly dilution: number; readonly inGlass: boolean }
+interface IceStepOptions { readonly usesGlassIce: boolean; readonly glassIce: IceBuilt | null; readonly iced: boolean; readonly measures: number; readonly melted: number; readonly measured_mL: number; readonly dilution: number; readonly inGlass: boolean }
 
 
 /** A drink meets ice for a while: stir, shake and their like. Closes its account in joules. */
 function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonly built: IceBuilt; readonly mass: number; readonly celsius: number; readonly balance: number } {
   const verb = step.verb;
-  const built = iceOf(ctx, step.ice, verb === 'stir' ? 'stir' : verb === 'whip-shake' ? 'whip shake' : verb === 'flash-blend' ? 'flash blend' : verb, step.path);
+  const built = o.glassIce ?? iceOf(ctx, step.ice, verb === 'stir' ? 'stir' : verb === 'whip-shake' ? 'whip shake' : verb === 'flash-blend' ? 'flash blend' : verb, step.path);
   const time = verb === 'throw' || verb === 'roll' ? stepTurns(ctx, step) : stepSeconds(ctx, step, true);
   const kind = verb === 'shake' && step.flags.includes('hard') ? 'hard shake' : verb.replace('-', ' ');
   const agitation = ctx.assume(ctx.tables.assumption(`agitation/${kind}`) ? `agitation/${kind}` : 'agitation/stir', step.path, 'model');
@@ -223,7 +248,7 @@ function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonl
   const heat = ctx.assume(o.inGlass ? 'vessel/mixing glass heat' : shaken ? 'vessel/shaker heat' : 'vessel/mixing glass heat', step.path, 'tool');
   const vesselAt = ctx.assume(o.inGlass ? 'start/serving glass' : shaken ? 'start/shaker tin' : 'start/mixing glass', step.path, 'place');
   const room = ctx.assume('place/room', step.path, 'place');
-  const wet = ctx.assume(built.kind === 'crushed' ? 'ice/wet/crushed' : 'ice/wet/cubes', step.path, 'nature');
+  const wet = o.usesGlassIce ? -1 : ctx.assume(built.kind === 'crushed' ? 'ice/wet/crushed' : 'ice/wet/cubes', step.path, 'nature');
   const toVessel = ctx.assume(shaken ? 'conductance/drink to tin' : 'conductance/drink to mixing glass', step.path, 'model');
   const toAir = ctx.assume('conductance/vessel to air', step.path, 'model');
 

@@ -67,7 +67,7 @@ function drinkProbes(ctx: Context, b: BuildResult, serves: number): void {
   for (const p of parts) {
     const volume = ctx.layout.take(1);
     ctx.ops.push(({ s }) => { s[volume] = volumeAt20(s, p.block) + s[p.block + slot.unknown_g]!; });
-    ctx.probe('mL', p.of, 'mL', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[p.mL >= 0 ? p.mL : volume]!; });
+    ctx.probe('mL', p.of, 'mL', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[p.mL >= 0 ? p.mL : volume]! / serves; });
     ctx.probe('stands', p.of, '', '', [], ({ s }, out, i) => { out[i] = p.stands >= 0 ? s[p.stands]! : 1; });
     ctx.probe('strength', p.of, '% vol', 'ethanol-over-volume', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[volume]! > 0 ? (s[p.block + at.ethanol]! / 0.789239 / s[volume]!) * 100 : NaN; });
     ctx.probe('density', p.of, 'kg/m3', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[volume]! > 0 ? (wholeMass(s, p.block) / s[volume]!) * 1000 : NaN; });

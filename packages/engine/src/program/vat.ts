@@ -45,12 +45,12 @@ export function put(ctx: Context, m: Measure, section: string, names: Occurrence
   }
   const poured = m.amount ? pour(ctx, m, m.amount, source, occurrence) : null;
   if (poured) {
-    const { input, bias, each, of } = poured;
+    const { input, bias, each, of, factor } = poured;
     const foam = source.prep?.foam && section === 'build' ? source.prep.foam : null;
     ctx.ops.push(({ s, x }) => {
       let amount = x[input]!;
       if (bias >= 0) amount *= x[bias]!;
-      if (each >= 0) amount *= x[each]!;
+      if (each >= 0) amount *= x[each]! * factor;
       if (of === 'ml') { amount /= s[mL]!; if (foam) amount /= 1 + s[foam.overrun]! / 100; }
       s[g] = amount;
     });
@@ -63,7 +63,7 @@ export function put(ctx: Context, m: Measure, section: string, names: Occurrence
       // no amount, or one that cannot be turned into grams: carried as unknown matter, never as nothing
       const solid = source.form !== 'liquid' && source.form !== 'egg' && source.form !== 'puree';
       ctx.unknown.push({ measure: m, why: 'measure-vague' });
-      const vague = { ...unknownSource(ctx, m), form: 'liquid' };
+      const vague = { ...unknownSource(ctx, m), form: 'liquid', ...(source.ingredient ? { ingredient: source.ingredient } : {}) };
       ctx.ops.push(({ s }) => { s[g] = solid ? VAGUE_SOLID_G : VAGUE_LIQUID_G; });
       return { measure: m, source: vague, g, start, occurrence, share: false };
     }

@@ -20,12 +20,13 @@ const PLAIN: Readonly<Record<string, RegExp>> = {
 export function diet(ctx: Context, build: BuildResult | null): Declared {
   const allergens: Allergen[] = [], lines: Declared['lines'] = [];
   const seen = new Set<string>();
+  let unknown = false;                                                     // of what is not known nothing is promised
   const visit = (puts: readonly Put[], shownAs: string | null) => {
     for (const p of puts) {
       const path = p.measure.path;
       if (p.source.prep) { if (!seen.has(p.source.prep.name)) { seen.add(p.source.prep.name); visit(p.source.prep.puts, shownAs ?? p.measure.thing.words); } continue; }
       const row = p.source.ingredient;
-      if (!row) continue;
+      if (!row) { if (!p.source.known) lines.push({ path, vegan: 'check', vegetarian: 'check' }); unknown ||= !p.source.known; continue; }
       for (const a of row.allergens) {
         if (allergens.some((b) => b.group === a.group && b.from.join('/') === path.join('/'))) continue;
         const plain = PLAIN[a.group] ?? /$^/;
@@ -35,5 +36,5 @@ export function diet(ctx: Context, build: BuildResult | null): Declared {
     }
   };
   visit(build ? build.puts : [...ctx.preps.values()].flatMap((p) => p.puts), null);
-  return { allergens, vegan: !lines.some((l) => l.vegan === 'no'), vegetarian: !lines.some((l) => l.vegetarian === 'no'), lines };
+  return { allergens, vegan: !unknown && !lines.some((l) => l.vegan === 'no'), vegetarian: !unknown && !lines.some((l) => l.vegetarian === 'no'), lines };
 }

@@ -62,15 +62,15 @@ export function readDocument(document: Document, tables: Tables, options: ReadOp
   }
 
   const figures = build ? figuresOf('drink') : {};
-  const ethanol = Number.isFinite(number('drink', 'ethanol')) ? number('drink', 'ethanol') : 0;
+  const ethanol = number('drink', 'ethanol');
   const findings: Finding[] = judge(compiled, s, at);
   const declared = diet(ctx, build);
   const reading: Reading = {
     drink: document.name, variant: options.variant ?? null,
-    partial: problems.length > 0 || document.cut || ctx.unknown.length > 0,
+    partial: problems.length > 0 || document.cut,
     figures, stages: build ? stageReadings(build.stages) : [], preps,
     glass: build ? glassReading(compiled, number, (of, name) => figure(at(of, name)!)) : null,
-    standard_drinks: standardDrinks(ethanol),
+    standard_drinks: Number.isFinite(ethanol) ? standardDrinks(ethanol) : {},
     allergens: declared.allergens, vegan: declared.vegan, vegetarian: declared.vegetarian, diet: declared.lines,
     assumed: assumedOf(compiled),
     ...accept(document, findings),

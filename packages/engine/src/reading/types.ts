@@ -57,7 +57,8 @@ export interface Reading {
   readonly drink: string; readonly variant: string | null; readonly partial: boolean;
   readonly figures: Figures; readonly stages: readonly Stage[]; readonly preps: Readonly<Record<string, PrepReading>>;
   readonly glass: GlassReading | null;
-  readonly standard_drinks: Readonly<Record<'US' | 'UK' | 'AU', number>>;
+  /** empty where the ethanol is not known */
+  readonly standard_drinks: Readonly<Partial<Record<'US' | 'UK' | 'AU', number>>>;
   readonly allergens: readonly Allergen[];
   readonly vegan: boolean; readonly vegetarian: boolean;
   /** lines that keep it from being vegan or vegetarian, or leave it open */
