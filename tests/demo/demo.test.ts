@@ -124,6 +124,12 @@ describe('the book as a bartender and a chemist know it', () => {
     expect(co2!.value).toBeGreaterThan(6.5);
     expect(co2!.value).toBeLessThan(9);
   });
+  it('the gin and tonic counts the quinine of its cordial, below the 83 mg/kg of 21 CFR 172.575', () => {
+    const { text } = read('gin-and-tonic.drink').document;
+    const twice = readText(text.replace('25 ml tonic cordial', '75 ml tonic cordial'), { tables });
+    expect(twice.reading.findings.map((f) => f.code)).toContain('hazard-dose');
+    expect(read('gin-and-tonic.drink').reading.findings.map((f) => f.code)).not.toContain('hazard-dose');
+  });
   it('the vegan cloud of the clear colada is vegan', () => {
     const { reading, problems } = read('clear-colada.drink', 'vegan');
     expect(problems).toEqual([]);

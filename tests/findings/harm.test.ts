@@ -26,12 +26,14 @@ describe('what may hurt', () => {
     raises: [
       { text: steep('10 g cinchona bark', '500 ml water'), why: '12 % of 10 g in 500 mL is 2400 mg/kg, a third of the drink', source: LAW },
       { text: 'A\nTonic down (syrup):\n2 l tonic water\nreduce to 200 ml\n200 g sugar\nBuild:\n50 ml gin 40 %\n120 ml tonic down', why: 'tonic boiled down holds its quinine', source: LAW },
+      { text: 'A\n60 ml tonic cordial\n100 ml soda water', why: 'a cordial meant for four parts of soda, with less than two', source: LAW },
       { text: 'A\n60 ml aged rum 40 %\n2 g nutmeg', why: '2 g of nutmeg in a glass', source: 'reports of nutmeg poisoning from 5 g on' },
       { text: steep('3 g tonka bean'), why: '3 % of 3 g in 700 mL is over 10 mg/kg of coumarin', source: 'Directive 88/388 (repealed), alcoholic drinks' },
     ],
     twins: [
       { text: 'A\n60 ml gin 40 %\n150 ml tonic water', why: 'tonic as sold holds 25 to 60 mg/kg', source: LAW },
       { text: 'A\nNutmeg syrup (syrup):\n2 g nutmeg\n200 g sugar\n200 g water\nstrain through cheesecloth\nBuild:\n60 ml aged rum 40 %\n15 ml nutmeg syrup', why: 'a twentieth of the 2 g is in the glass', source: 'reports of nutmeg poisoning from 5 g on' },
+      { text: 'A\n50 ml gin 43 %\n25 ml tonic cordial\n100 ml soda water', why: 'a cordial with its four parts of soda', source: LAW },
       { text: 'A\n60 ml aged rum 40 %\n0.2 g nutmeg', why: 'a grating of nutmeg', source: 'reports of nutmeg poisoning from 5 g on' },
       { text: steep('5 g juniper berries'), why: 'juniper has no such limit', source: 'by definition' },
     ],
