@@ -15,7 +15,7 @@ export function imbalance(text: string, tables: Tables, variant: string | null =
     off[CONSTITUENTS.length]! += share * s[block + slot.unknown_g]!;
   };
   const puts = [...[...ctx.preps.values()].flatMap((p) => p.puts), ...(build?.puts ?? [])];
-  for (const p of puts) if (!p.source.prep) { count(p.source.block, s[p.g]!); scale += Math.abs(s[p.g]!); }
+  for (const p of puts) if (!p.source.prep && p.source.form !== 'ice') { count(p.source.block, s[p.g]!); scale += Math.abs(s[p.g]!); }
   for (const [extra, share] of ctx.extras) count(extra, share);
   count(ctx.lost, -1);
   for (const prep of ctx.preps.values()) {

@@ -181,8 +181,8 @@ export interface Document {
   readonly text: string;
   readonly name: string;
   readonly head: Readonly<Partial<Record<'about' | 'glass' | 'source' | 'serves' | 'measures' | 'language' | 'one' | 'part', { readonly value: string; readonly span: Span; readonly line: number }>>>;
-  /** what `glass:` was understood as: a key of group `glass`, or a brim volume */
-  readonly glass?: { readonly key: string } | { readonly brim_mL: number };
+  /** what `glass:` was understood as: a key of group `glass`, a brim volume, or both */
+  readonly glass?: { readonly key: string; readonly brim_mL?: number } | { readonly brim_mL: number };
   readonly serves: number;
   readonly sections: readonly Section[];
   readonly variants: readonly string[];

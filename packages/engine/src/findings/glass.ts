@@ -11,7 +11,7 @@ export function overfull({ ctx, build }: Facts): void {
   const last = build.puts[build.puts.length - 1]?.measure.path;
   ctx.margins.push({
     code: 'glass-overfull', at: head || !last ? ['glass'] : last, unit: 'mL', op: ({ s }, out, i) => { out[i] = s[at + OVER]!; },
-    words: { glass: build.glass.shape.name, ...(written && 'brim_mL' in written ? { brim: written.brim_mL, degree: 'brim' } : {}) }, sources: ['common-practice'], ...(written ? {} : { cap: 'warn' as const }),
+    words: { glass: build.glass.shape.name, ...(written?.brim_mL !== undefined && !('key' in written) ? { brim: written.brim_mL, degree: 'brim' } : {}) }, sources: ['common-practice'], ...(written ? {} : { cap: 'warn' as const }),
     remedy: (n) => {
       const shapes = ctx.tables.glasses.map((key) => ctx.tables.glass(key)!);
       const larger = nextGlass(shapes, build.glass.shape.key, (build.glass.brim_mL + (n['margin'] ?? 0)) * ROOM);

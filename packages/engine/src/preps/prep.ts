@@ -21,6 +21,9 @@ export function stepRow(verb: string): StepRow {
 const FOAMS = new Set(['siphon foam', 'foam']);
 const WASHES = new Set(['fat wash']);
 
+/** Verbs whose amount is of what is there already. */
+const NO_MATTER = new Set(['return-over-the-curd', 'discard', 'weigh', 'measure', 'taste']);
+
 /** All measures of a section in order, with those a line carries along and those a step brings. @source none - definition */
 export function measuresOf(lines: readonly Line[]): Measure[] {
   const out: Measure[] = [];
@@ -28,7 +31,7 @@ export function measuresOf(lines: readonly Line[]): Measure[] {
   for (const a of actionsOf(lines)) {
     if (a.kind === 'measure') take(a);
     else if (a.kind === 'fill' && a.measure) take(a.measure);
-    else if (a.kind === 'step' && a.measure) take(a.measure);
+    else if (a.kind === 'step' && a.measure && !NO_MATTER.has(a.verb)) take(a.measure);
   }
   return out;
 }
@@ -86,7 +89,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     last = action;
     seconds += occupies(action);
     const row = stepRow(action.verb);
-    if (action.measure) pourIn(action.measure);
+    if (action.measure && puts.has(action.measure)) pourIn(action.measure);
     settle(ctx, v);
     switch (row.does) {
       case 'rest': {

@@ -20,6 +20,7 @@ export interface BuildResult {
 
 const MIXERS = new Set(['stir', 'shake', 'whip-shake', 'dry-shake', 'throw', 'roll', 'blend', 'flash-blend']);
 const INTO_GLASS = new Set(['strain', 'fine-strain', 'double-strain', 'pour', 'serve', 'dirty-dump']);
+const STRAINS = new Set(['strain', 'fine-strain', 'double-strain']);
 const ON_TOP = new Set(['float', 'sink', 'crown', 'layer']);
 
 /** Compiles the drink at the glass. @source none - definition */
@@ -43,7 +44,8 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   const stages: StageBuilt[] = [];
   const garnish: Garnish[] = [];
   const steps = actions.filter((a): a is Step => a.kind === 'step');
-  let inTin = false, glassIce: IceBuilt | null = null, iced = false, tinIce = false;
+  let inTin = false, glassIce: IceBuilt | null = null, iced = false;
+  let left: { readonly built: IceBuilt; readonly mass: number; readonly celsius: number; readonly verb: string } | null = null;   // ice in the tin, and what it was last done to
   const iceMass = ctx.layout.take(1), iceInGlass = glassVat.content.ice;
 
   /** Are the measures from here on mixed in a vessel of their own? The next thing done to them tells. */
@@ -57,7 +59,8 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
         if (glassIce !== null && !a.ice) return false;
         return actions.slice(i + 1).some((b) => b.kind === 'step' && INTO_GLASS.has(b.verb)) || a.ice !== undefined || !actions.some((b) => b.kind === 'fill');
       }
-      if (INTO_GLASS.has(a.verb)) return true;
+      if (STRAINS.has(a.verb)) return true;
+      if (INTO_GLASS.has(a.verb)) return false;                            // poured from its bottle
     }
     return false;
   };
@@ -69,7 +72,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
       s[iceInGlass.mass] = x[g.mass]!; s[iceInGlass.celsius] = Math.min(0, x[g.celsius]!); s[iceInGlass.mass0] = x[g.mass]!; s[iceInGlass.area0] = area(x[g.mass]!);
     });
   };
-  let mixing = false;
+  let mixing = false, waiting: IceWritten | undefined;
   let wasStrained = false;
 
   const emptyTin = (step: Step | null) => {
@@ -84,6 +87,11 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
       s[glassVat.celsius] = s[tin.celsius]!;
     });
     ctx.unsettled.add(to);
+    if (left && (left.verb === 'blend' || left.verb === 'flash-blend' ? !step || !STRAINS.has(step.verb) : step?.verb === 'dirty-dump')) {
+      const ground = left.verb.includes('blend');
+      setGlassIceFrom({ ...left, built: { ...left.built, ...(ground ? { kind: 'crushed', count: 0 } : {}) } });
+    }
+    left = null;
     inTin = false; mixing = false; wasStrained = true;
   };
   const pourIn = (m: Measure, index: number) => {
@@ -96,6 +104,15 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     if (form === 'piece') pressOut(ctx, into, p);
     if (m.carrier && puts.has(m.carrier)) add(ctx, mixing ? tin : glassVat, puts.get(m.carrier)!);
     if (mixing) inTin = true;
+  };
+  /** Ice written as a measure: for the next shake or stir if that brings none, else into the glass. */
+  const iceIn = (m: Measure, index: number) => {
+    const ice: IceWritten = { kind: /crush/i.test(m.thing.words) ? 'crushed' : 'cubes', span: m.span, ...(m.amount ? { mass: m.amount } : {}), ...(m.temperature ? { temperature: m.temperature } : {}) };
+    putIce(ice, index, m.path);
+  };
+  const putIce = (ice: IceWritten, index: number, path: Path) => {
+    const next = actions.slice(index + 1).find((b): b is Step => b.kind === 'step' && (MIXERS.has(b.verb) || STRAINS.has(b.verb)));
+    if (next && MIXERS.has(next.verb) && !next.ice && !wasStrained && mixesNext(index + 1)) waiting = ice; else setGlassIce(ice, use(ice), path);
   };
   const onTop = (p: Put, kind: 'liquid' | 'foam' | 'gel', name: string) => {
     const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1), stands = ctx.layout.take(1);
@@ -110,7 +127,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     layers.push({ name, kind, block, mL, stands, at: p.measure.path });
   };
   const topUp = (fill: Fill, index: number) => {
-    if (fill.ice) { setGlassIce(fill.ice, 'build rocks', fill.path); return; }
+    if (fill.ice) { putIce(fill.ice, index, fill.path); return; }
     if (!fill.measure) return;
     if (inTin && !actions.slice(index).some((a) => a.kind === 'step' && INTO_GLASS.has(a.verb))) emptyTin(null);
     const p = puts.get(fill.measure)!;
@@ -125,6 +142,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     switch (a.kind) {
       case 'measure': {
         const prep = puts.get(a)!.source.prep;
+        if (puts.get(a)!.source.form === 'ice') { iceIn(a, index); break; }
         if (prep?.foam && !mixesNext(index)) onTop(puts.get(a)!, 'foam', prep.name);
         else if (prep?.gel && !mixesNext(index)) onTop(puts.get(a)!, 'gel', prep.name);
         else pourIn(a, index);
@@ -143,9 +161,12 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
           const dry = a.flags.includes('dry') || hot;
           const usesGlassIce = !inTin && glassIce !== null && !a.ice;
           if (dry) { stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, where); break; }
-          const stageIce = iceStep(ctx, a, where, { usesGlassIce, glassIce: usesGlassIce ? glassIce : null, iced, measures, melted, measured_mL, dilution, inGlass: !inTin });
+          const step = a.ice || !waiting ? a : { ...a, ice: waiting };
+          waiting = undefined;
+          const stageIce = iceStep(ctx, step, where, { usesGlassIce, glassIce: usesGlassIce ? glassIce : null, iced, measures, melted, measured_mL, dilution, inGlass: !inTin });
           if (!inTin && !usesGlassIce) { setGlassIceFrom(stageIce); }
-          iced = true; tinIce ||= inTin;
+          iced = true;
+          left = inTin ? { ...stageIce, verb: a.verb } : null;
           stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, where, stageIce.mass, dilution, true);
           ctx.balances.set(`stage:${stages.length - 1}`, stageIce.balance);
           break;
@@ -230,6 +251,8 @@ function use(ice: IceWritten): string {
   return ice.kind === 'crushed' || ice.kind === 'pebble' ? 'crushed cup' : ice.kind === 'large cube' || ice.kind === 'sphere' ? 'one large cube' : 'build rocks';
 }
 
+/** Heat capacity of soda-lime glass, J/(g K). @source memory 0.84 */
+const GLASS_J_GK = 0.84;
 /** A drink into which something this warm went is served hot. @source common-practice */
 const HOT_C = 50;
 
@@ -245,7 +268,9 @@ function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonl
   const agitation = ctx.assume(ctx.tables.assumption(`agitation/${kind}`) ? `agitation/${kind}` : 'agitation/stir', step.path, 'model');
   const chipping = ctx.tables.assumption(`agitation/area/${kind}`) ? ctx.assume(`agitation/area/${kind}`, step.path, 'model') : -1;
   const shaken = verb !== 'stir' && verb !== 'swizzle';
-  const heat = ctx.assume(o.inGlass ? 'vessel/mixing glass heat' : shaken ? 'vessel/shaker heat' : 'vessel/mixing glass heat', step.path, 'tool');
+  // a serving glass takes its mass times the heat capacity of glass
+  const heat = ctx.assume(o.inGlass ? 'glass/mass/rocks' : shaken ? 'vessel/shaker heat' : 'vessel/mixing glass heat', step.path, 'tool');
+  const perUnit = o.inGlass ? GLASS_J_GK : 1000;                           // J/K from g, or from kJ/K
   const vesselAt = ctx.assume(o.inGlass ? 'start/serving glass' : shaken ? 'start/shaker tin' : 'start/mixing glass', step.path, 'place');
   const room = ctx.assume('place/room', step.path, 'place');
   const wet = o.usesGlassIce ? -1 : ctx.assume(built.kind === 'crushed' ? 'ice/wet/crushed' : 'ice/wet/cubes', step.path, 'nature');
@@ -276,7 +301,7 @@ function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonl
       s[ice.mass] = mass - clinging; s[ice.celsius] = celsius; s[ice.mass0] = mass - clinging; s[ice.area0] = areaOfPieces(mass - clinging, x[built.size]!) * (chipping >= 0 ? x[chipping]! : 1);
       s[account + 2] = clinging;
     } else s[account + 2] = 0;
-    if (s[v.content.vessel + 1] === 0) { s[v.content.vessel + 1] = x[heat]! * 1000; s[v.content.vessel] = x[vesselAt]!; }
+    if (s[v.content.vessel + 1] === 0) { s[v.content.vessel + 1] = x[heat]! * perUnit; s[v.content.vessel] = x[vesselAt]!; }
     const iceBefore = s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!), vesselBefore = s[v.content.vessel]!;
     const hWet = s[account + 2]! > 0 ? enthalpy(s, water, 0) : 0;
     s[account] = 0; s[account + 1] = 0;

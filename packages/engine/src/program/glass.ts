@@ -22,8 +22,9 @@ export function glassOf(ctx: Context, kindOfDrink: string): GlassBuilt {
     ctx.book.word({ key: `glass/${kindOfDrink}`, value: key, grade: 'trade', source: 'common-practice', at, say: row?.say ?? 'glass: double rocks' });
   }
   const shape = ctx.tables.glass(key) ?? ctx.tables.glass('double-rocks')!;
-  const profile = written && 'brim_mL' in written ? withBrim(shape.profile, written.brim_mL) : shape.profile;
-  const spread = written && 'brim_mL' in written ? spreadAbout({ kind: 'per cent', a: -3, b: 3, unit: 'share', grade: 'trade', source: 'common-practice' }, 1) : { kind: 'range' as const, low: 0.85, high: 1.15, min: 0.3 };
+  const stated = written?.brim_mL;
+  const profile = stated === undefined ? shape.profile : withBrim(shape.profile, stated);
+  const spread = stated !== undefined ? spreadAbout({ kind: 'per cent', a: -3, b: 3, unit: 'share', grade: 'trade', source: 'common-practice' }, 1) : { kind: 'range' as const, low: 0.85, high: 1.15, min: 0.3 };
   const brimFactor = ctx.book.add({ key: `glass/brim/${key}`, value: 1, unit: 'share', spread, grade: 'trade', source: 'common-practice', role: 'tool', at });
   return { shape, profile, assumed, levels: ctx.layout.take(STANDING), brimFactor, brim_mL: brim(profile) };
 }

@@ -36,7 +36,7 @@ export function put(ctx: Context, m: Measure, section: string, names: Occurrence
   const g = ctx.layout.take(1);
   const start = startTemperature(ctx, m, source, occurrence);
   const mL = source.mL;
-  if (m.share) return { measure: m, source, g, start, occurrence, share: true };
+  if (m.share && !m.amount) return { measure: m, source, g, start, occurrence, share: true };
   if (m.portion !== undefined && source.prep) {
     const prep = source.prep;
     const part = typeof m.portion === 'number' ? m.portion : 1;

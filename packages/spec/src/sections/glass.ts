@@ -5,23 +5,22 @@ import { words } from '../vocabulary/vocabulary.ts';
 const glasses = words('glass');
 
 /** What `glass:` was understood as: a key of group `glass`, or a brim volume in mL. */
-export function glassOf(value: string): { readonly key: string } | { readonly brim_mL: number } | undefined {
-  const plain = value.replace(/\([^()]*\)/g, ' ').replace(/,.*$/, '').trim();
-  const words0 = plain.split(/\s+/).map(fold).filter((word) => word !== '' && !/^(a|an|the|chilled|frozen|cold|large|small|gekuhltes?|ein|one)$/.test(word));
-  for (const list of [words0, words0.filter((word) => word !== 'glass' && word !== 'glas')]) {
+export function glassOf(value: string): { readonly key: string; readonly brim_mL?: number } | { readonly brim_mL: number } | undefined {
+  const size = SIZE.exec(value);
+  const brim = size === null ? {} : { brim_mL: Number((size[1] ?? '0').replace(',', '.')) * (ML[(size[2] ?? 'ml').toLowerCase()] ?? 1) };
+  const plain = value.replace(/\([^()]*\)/g, ' ').replace(SIZE, ' ').replace(/^[\s,]+/, '').replace(/,.*$/, '').trim();
+  const said = plain.split(/\s+/).map(fold).filter((word) => word !== '' && !/^(a|an|the|of|chilled|frozen|cold|large|small|gekuhltes?|ein|one)$/.test(word));
+  const bare = said.filter((word) => word !== 'glass' && word !== 'glas');
+  for (const list of [said, bare]) {
     // "rocks" is the rocks glass: the word glass may be left out
     const found = glasses.get(list.join('')) ?? (list.length > 0 ? glasses.get(`${list.join('')}glass`) : undefined);
-    if (found !== undefined) return { key: found.key };
+    if (found !== undefined) return { key: found.key, ...brim };
   }
-  const size = /(\d+(?:[.,]\d+)?)\s*(ml|cl|dl|l|oz)\b/i.exec(value);
-  if (size !== null) {
-    const factor: Readonly<Record<string, number>> = { ml: 1, cl: 10, dl: 100, l: 1000, oz: 29.5735295625 };
-    return { brim_mL: Number((size[1] ?? '0').replace(',', '.')) * (factor[(size[2] ?? 'ml').toLowerCase()] ?? 1) };
-  }
-  const rest = words0.filter((word) => word !== 'glass' && !/\d/.test(word));
-  for (let n = rest.length; n >= 1; n--) { const found = glasses.get(rest.slice(rest.length - n).join('')); if (found !== undefined) return { key: found.key }; }
-  return undefined;
+  for (let n = bare.length; n >= 1; n--) { const found = glasses.get(bare.slice(bare.length - n).join('')); if (found !== undefined) return { key: found.key, ...brim }; }
+  return size === null ? undefined : (brim as { readonly brim_mL: number });
 }
+const SIZE = /(\d+(?:[.,]\d+)?)\s*(ml|cl|dl|l|oz)\b/i;
+const ML: Readonly<Record<string, number>> = { ml: 1, cl: 10, dl: 100, l: 1000, oz: 29.5735295625 };
 export function nearestGlass(value: string): string {
   const folded = fold(value);
   let best = 'coupe', least = Infinity;
