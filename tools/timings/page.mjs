@@ -17,11 +17,21 @@ export async function pageTimes() {
   const browser = await chromium.launch({ executablePath: place, args: FLAGS });
   try {
     const page = await browser.newPage();
-    const bodies = [];
-    page.on('response', (answer) => { bodies.push(answer.body().catch(() => Buffer.alloc(0))); });
+    const bodies = new Map();
+    page.on('response', (answer) => { bodies.set(answer.url(), answer.body().catch(() => Buffer.alloc(0))); });
+    // the moment the first drawing stands: what has come by then is the first load, what was asked for later is not
+    await page.addInitScript(() => {
+      const look = new MutationObserver(() => {
+        if (globalThis.drawnAt === undefined && document.querySelector('[data-drawing="glass"]')) { globalThis.drawnAt = performance.now(); look.disconnect(); }
+      });
+      look.observe(document, { childList: true, subtree: true });
+    });
     await page.goto(server.address);
-    await page.waitForFunction(() => Number(document.documentElement.dataset.read ?? 0) >= 1);
-    const first = (await Promise.all(bodies.slice())).reduce((sum, body) => sum + gzipSync(body).length, 0);
+    await page.waitForFunction(() => globalThis.drawnAt !== undefined && Number(document.documentElement.dataset.read ?? 0) >= 1);
+    await page.waitForTimeout(500);
+    const early = await page.evaluate(() => [location.href, ...performance.getEntriesByType('resource').filter((entry) => entry.startTime <= globalThis.drawnAt).map((entry) => entry.name)]);
+    let first = 0;
+    for (const url of new Set(early)) first += gzipSync((await bodies.get(url)) ?? Buffer.alloc(0)).length;
     const strokes = await typed(page);
     const p95 = strokes.sort((a, b) => a - b)[Math.floor(strokes.length * 0.95)] ?? Number.NaN;
     return [

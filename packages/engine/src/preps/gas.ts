@@ -33,7 +33,7 @@ export function chargeNitrous(ctx: Context, section: Section, v: Vat, step: Step
   ctx.probe('pressure', `prep:${section.key}`, 'bar', 'henry-and-headspace', ['sander-n2o'], ({ s, x }, out, i) => {
     const { pct, sugar, mL } = solvent(s, v.liquid);
     out[i] = mL > 0 && mL < x[gross]! ? siphonPressure(count * x[gas]!, mL / 1000, x[gross]! / 1000, s[rest_C]!, nitrousFactor(pct, sugar / 10)) : NaN;
-  });
+  }, true);
 }
 
 /**
@@ -55,5 +55,5 @@ export function carbonate(ctx: Context, section: Section, v: Vat, step: Step): v
   ctx.probe('co2', `prep:${section.key}`, 'g/L', 'henry-in-ethanol-and-sugar', ['carroll-1991', 'eu-wine'], ({ s }, out, i) => {
     const mL = volumeAt20(s, v.liquid);
     out[i] = mL > 0 ? ((s[v.liquid + slot.co2_mol]! * CO2_G_MOL) / mL) * 1000 : NaN;
-  });
+  }, true);
 }

@@ -41,8 +41,8 @@ export function compile(document: Document, tables: Tables, variant: string | nu
   if (build) drinkProbes(ctx, build, document.serves);
   seedFindings(ctx, build, ordered);
   for (const [i, m] of ctx.margins.entries()) {
-    ctx.probe(`margin:${m.code}`, `finding:${i}`, m.unit, m.code, m.sources, m.op);
-    for (const [word, op] of Object.entries(m.live ?? {})) ctx.probe(`word:${word}`, `finding:${i}`, '', '', [], op);
+    ctx.probe(`margin:${m.code}`, `finding:${i}`, m.unit, m.code, m.sources, m.op, true);
+    for (const [word, op] of Object.entries(m.live ?? {})) ctx.probe(`word:${word}`, `finding:${i}`, '', '', [], op, true);
   }
   return { program: program(ctx.book.list, ctx.book.firstOp, ctx.layout.length, ctx.ops, ctx.probes), ctx, build, ordered, variant };
 }

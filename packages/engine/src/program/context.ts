@@ -61,6 +61,9 @@ export interface MarginSeed {
   readonly warnFrom?: number;
 }
 
+/** More operations than any program has. */
+const LATE = 1 << 30;
+
 /** What compiling carries along. */
 export class Context {
   readonly document: Document;
@@ -110,7 +113,8 @@ export class Context {
   /** What a stage's account of heat stands at, by the stage's name: drink, melt, ice, vessel, air, mixing in kJ. */
   readonly balances = new Map<string, number>();
 
-  probe(name: string, of: string, unit: string, method: string, sources: readonly string[], op: ProbeOp): void {
-    this.probes.push({ probe: { name, of, unit, method, sources }, op });
+  /** Names a number of the reading. `late`: it reads inputs, or what later operations still change. */
+  probe(name: string, of: string, unit: string, method: string, sources: readonly string[], op: ProbeOp, late = false): void {
+    this.probes.push({ probe: { name, of, unit, method, sources, after: late ? LATE : this.ops.length }, op });
   }
 }

@@ -1,7 +1,9 @@
 import type { Input } from './inputs.ts';
 
 /** One number of a reading: what it is, of what, in which unit, by which method. */
-export interface Probe { readonly name: string; readonly of: string; readonly unit: string; readonly method: string; readonly sources: readonly string[] }
+export interface Probe { readonly name: string; readonly of: string; readonly unit: string; readonly method: string; readonly sources: readonly string[];
+  /** operations that stood when it was named: it reads what they left, which none after them changes */
+  readonly after: number }
 
 /** The buffers a run needs; made once, used again. */
 export interface Workspace { readonly s: Float64Array; x: Float64Array }
@@ -23,8 +25,8 @@ export interface Program {
   run(x: Float64Array, out: Float64Array, want: Uint8Array, w: Workspace): void;
   /** Carries the workspace through operations `from` up to, not including, `to` (all when absent), with its own `x`. */
   carry(w: Workspace, from: number, to?: number): void;
-  /** Evaluates the wanted probes of a workspace that was carried to its end. */
-  probe(w: Workspace, out: Float64Array, want: Uint8Array): void;
+  /** Evaluates the wanted probes of a workspace that was carried to its end, those alone that an operation from `from` on can move. */
+  probe(w: Workspace, out: Float64Array, want: Uint8Array, from?: number): void;
 }
 
 /** Puts operations and probes together. @source none - definition */
@@ -32,7 +34,8 @@ export function program(inputs: readonly Input[], firstOp: readonly number[], le
   const nominal = Float64Array.from(inputs, (i) => i.value);
   const compute = probes.map((p) => p.op);
   const carry = (w: Workspace, from: number, to: number = ops.length) => { for (let i = from; i < to; i++) ops[i]!(w); };
-  const probe = (w: Workspace, out: Float64Array, want: Uint8Array) => { for (let i = 0; i < compute.length; i++) if (want[i]) compute[i]!(w, out, i); };
+  const after = Int32Array.from(probes, (p) => p.probe.after);
+  const probe = (w: Workspace, out: Float64Array, want: Uint8Array, from = -1) => { for (let i = 0; i < compute.length; i++) if (want[i] && after[i]! > from) compute[i]!(w, out, i); };
   return {
     inputs,
     probes: probes.map((p) => p.probe),

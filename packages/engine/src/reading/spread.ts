@@ -43,7 +43,8 @@ export function spreads(program: Program, w: Workspace): Spreads {
       if (x[i] === input.value) continue;
       w.s.set(before.s);
       program.carry(w, from);
-      program.probe(w, out, ranged);
+      out.set(value);                                                      // what the input cannot reach stays
+      program.probe(w, out, ranged, from);
       const keep = side < 0 ? down : up;
       for (let k = 0; k < n; k++) {
         // where a point makes a figure unknowable it says nothing of how far the figure goes
