@@ -108,7 +108,7 @@ describe('the book as a bartender and a chemist know it', () => {
   });
   it('the layers stand by density, the densest lowest', () => {
     const { glass } = read('three-floors.drink').reading;
-    expect(glass!.layers.map((l) => l.name)).toEqual(['Three floors', 'orange liqueur', 'overproof rum']);
+    expect(glass!.layers.map((l) => l.name)).toEqual(['crème de cassis', 'orange liqueur', 'overproof rum']);
     const strengths = glass!.layers.map((l) => l.strength!);
     expect(strengths).toEqual([...strengths].sort((a, b) => a - b));
     for (const l of glass!.layers) expect(l.mL).toBeCloseTo(10, 6);

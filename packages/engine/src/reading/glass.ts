@@ -1,4 +1,4 @@
-import { heightOf } from '../glass/index.ts';
+import { heightOf, stand } from '../glass/index.ts';
 import type { Compiled } from '../program/compile.ts';
 import { colourOf } from './colour.ts';
 import type { Figure, GlassIce, GlassReading, Layer } from './types.ts';
@@ -11,7 +11,9 @@ export function glassReading(c: Compiled, number: Look, figure: (of: string, nam
   const liquid = number('glass', 'liquid_mm'), level = number('glass', 'washline_mm');
   const layers: Layer[] = [];
   const parts = b.layers.map((l, k) => ({ of: `layer:${k}`, name: l.name, kind: l.kind }));
-  const base = { of: 'layer:base', name: c.ctx.document.name || 'drink', kind: 'liquid' as const };
+  // one thing alone is called by its name, a mix by the drink's
+  const poured = b.puts.filter((p) => !b.layers.some((l) => l.at === p.measure.path) && p.source.form !== 'ice');
+  const base = { of: 'layer:base', name: (poured.length === 1 ? poured[0]!.measure.thing.words : c.ctx.document.name) || 'drink', kind: 'liquid' as const };
   const unset = parts.filter((p) => p.kind === 'foam' && !(number(p.of, 'stands') > 0)).reduce((t, p) => t + number(p.of, 'mL'), 0);
   const look = (p: { of: string; name: string; kind: Layer['kind'] }, from_mm: number, to_mm: number): Layer => ({
     name: p.name, kind: p.kind, from_mm, to_mm, mL: number(p.of, 'mL') + (p.of === 'layer:base' ? unset : 0),
@@ -42,9 +44,26 @@ export function glassReading(c: Compiled, number: Look, figure: (of: string, nam
   return {
     name: c.ctx.document.head.glass?.value ?? shape.name.toLowerCase(), brim_mL: brimOf(c), washline_mm: washline.value, liquid_mm: liquid, top_mm: number('glass', 'top_mm'), profile,
     base_mm: shape.base_mm, wall_mm: shape.wall_mm, stem_mm: shape.stem_mm, foot_mm: shape.foot_mm,
-    layers, ice, garnish: b.garnish.map((g) => g.thing.words), washline,
+    layers, ice, garnish: b.garnish.map((g) => g.thing.words), washline, ...wouldStand(c, parts, number),
   };
 }
+
+type Part = { readonly of: string; readonly name: string; readonly kind: Layer['kind'] };
+
+/** Where the washline would be had the foam set: the same glass and ice, the foam at its usual overrun. */
+function wouldStand(c: Compiled, parts: readonly Part[], number: Look): Pick<GlassReading, 'unset'> {
+  const failed = parts.find((p) => p.kind === 'foam' && !(number(p.of, 'stands') > 0));
+  const ice = c.build!.glassIce;
+  if (!failed) return {};
+  const mL = number(failed.of, 'mL'), liquid = number('layer:base', 'mL'), swells = 1 + USUAL_OVERRUN / 100;
+  const { level_mm } = stand(c.build!.glass.profile, {
+    liquid_mL: liquid, liquid_density: number('layer:base', 'density') / 1000, foam_mL: mL * swells, foam_density: number(failed.of, 'density') / 1000 / swells,
+    ...(ice && number('glass', 'ice_g') > 0 ? { ice: { kind: ice.kind, count: Math.max(1, ice.count), mass_g: number('glass', 'ice_g') / Math.max(1, ice.count), ...(ice.size_mm > 0 ? { size_mm: ice.size_mm } : {}) } } : {}),
+  });
+  return { unset: { name: failed.name, washline_mm: level_mm } };
+}
+/** A gelatin foam's usual overrun, per cent. @source common-practice */
+const USUAL_OVERRUN = 300;
 
 function brimOf(c: Compiled): number {
   const p = c.build!.glass.profile;

@@ -33,6 +33,8 @@ export interface GlassReading {
   readonly layers: readonly Layer[]; readonly ice: readonly GlassIce[];
   readonly garnish: readonly string[];
   readonly washline: Figure;
+  /** a foam that did not set, and the level it would have stood at */
+  readonly unset?: { readonly name: string; readonly washline_mm: number };
 }
 export interface Allergen { readonly group: string; readonly from: Path; readonly certain: boolean; readonly hidden: boolean }
 export interface Assumed { readonly key: string; readonly value: number | string; readonly unit: string; readonly low: number | null; readonly high: number | null; readonly grade: Grade; readonly source: SourceKey; readonly where: Place; readonly say: string }
