@@ -2,9 +2,10 @@ import { approxAt, rangeAt, unitAt, type Approx, type NumberAt, type UnitAt } fr
 import { percentAt, ratioAt } from '../phrase/facts.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { larderId, nameEnd, ownFrom, thingAt } from '../phrase/thing.ts';
-import { isAlcoholic } from '../vocabulary/vocabulary.ts';
+import { isAlcoholic, words } from '../vocabulary/vocabulary.ts';
 import type { Tail } from './tail.ts';
 
+const glasses = words('glass');
 /** Words between a number and its unit or noun that say only size or state ("1 large ice cube", "3 thin slices"). */
 export const BETWEEN = new Set(['large', 'small', 'medium', 'big', 'thin', 'thick', 'fresh', 'good', 'generous', 'healthy', 'whole', 'long', 'short', 'wide', 'nice', 'ripe', 'tiny', 'level', 'single', 'extra', 'medium-sized', 'grosse', 'grosses', 'grosser', 'kleine', 'kleiner', 'frische', 'frischer', 'dunne', 'dicke']);
 
@@ -20,7 +21,7 @@ export function amountAt(p: Phrase, i: number, end: number): Start | undefined {
   if (p.isMark(k, '×') || (p.word(k) === 'x' && p.t[k]?.kind === 'word')) {
     const after = rangeAt(p, k + 1, end);
     const unit = after === undefined ? undefined : unitAt(p, after.end, end);
-    if (after !== undefined && unit !== undefined && after.low !== null && after.high !== null && number.low !== null && number.high !== null) {
+    if (after !== undefined && unit !== undefined && unit.form.of !== 'mm' && after.low !== null && after.high !== null && number.low !== null && number.high !== null) {
       const product: NumberAt = { low: number.low * after.low, high: number.high * after.high, end: after.end, digits: true, fraction: false, first: number.first, last: after.last };
       return { number: product, factors, unit, unitFrom: after.end, end: unit.end };
     }
@@ -36,6 +37,12 @@ export function amountAt(p: Phrase, i: number, end: number): Start | undefined {
     let j = k;
     while (j < end && j < k + 3 && (BETWEEN.has(p.word(j)) || p.isMark(j, ','))) j++;
     if (j > k) { unit = unitAt(p, j, end); unitFrom = j; }
+  }
+  if (unit === undefined) {
+    // "1 claret glass of sherry": a glass named by what is drunk from it
+    const named = p.longest(k, end, 3, glasses);
+    const glass = named === undefined ? undefined : p.word(named.end) === 'glass' ? named.end : named.end > k + 1 && p.word(named.end - 1) === 'glass' ? named.end - 1 : undefined;
+    if (glass !== undefined && p.word(glass + 1) === 'of') { unit = unitAt(p, glass, end); unitFrom = glass; }
   }
   if (unit !== undefined && !unitHolds(p, unit, unitFrom, end, number)) unit = undefined;
   return { number, factors, unit, unitFrom: unit === undefined ? k : unitFrom, end: unit?.end ?? k };

@@ -2,16 +2,17 @@ import type { Action, Garnish, Measure, Problem } from '@washline/engine';
 import { Phrase, type Place } from '../phrase/phrase.ts';
 import { rangeAt, unitAt } from '../phrase/amount.ts';
 import { iceAt } from '../phrase/ice.ts';
-import { nameEnd, ownFrom, thingAt } from '../phrase/thing.ts';
+import { larderId, nameEnd, ownFrom, thingAt } from '../phrase/thing.ts';
 import { problem } from '../problems/codes.ts';
 import { edits } from '../names/nearest.ts';
-import { verbs } from '../vocabulary/vocabulary.ts';
+import { category, verbs } from '../vocabulary/vocabulary.ts';
 import { clauses } from './clauses.ts';
 import { brim, isFill, readFill, vesselFull } from './fill.ts';
 import { isDropped, isFinish, readGarnish } from './garnish.ts';
 import { EMPTY, type Label } from './label.ts';
 import type { Measured } from './build.ts';
 import { readMeasure } from './measure.ts';
+import { onTop } from './on-top.ts';
 import { readStep } from './step.ts';
 import { isImperative, verbAt, type VerbAt } from './verb.ts';
 
@@ -147,6 +148,7 @@ function readClause(p: Phrase, i0: number, end0: number, later: boolean): One | 
   return undefined;
 }
 
+const YIELDS = /^(serves|makes|yields?|ergibt|reicht)$/;
 function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | undefined {
   let i = i0, end = end0;
   while (end > i && (p.isMark(end - 1, '.') || p.isMark(end - 1, '!') || p.isMark(end - 1, ','))) end--;
@@ -164,6 +166,11 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
     const from = p.word(i + 2) === 'the' ? i + 4 : i + 3;
     return filled(readFill(p, i, 'fill', p.isMark(from, ',') ? from + 1 : from, end));
   }
+  if (/^(balance|remainder)$/.test(p.word(i)) && /^(with|in)$/.test(p.word(i + 1))) return filled(readFill(p, i, 'fill', i + 2, end));
+  // a yield names no matter: "Serves 4", "Makes about 500 ml"
+  if (YIELDS.test(p.word(i)) && startsAmount(p, p.word(i + 1) === 'about' || p.word(i + 1) === 'ca' ? i + 2 : i + 1, end)) return undefined;
+  const finished = onTop(p, i, end);
+  if (finished !== undefined) return garnished(finished);
   // "garnish: …", "Top: …", "Glass rim: salt"
   const colon = p.isMark(i + 1, ':') ? i + 2 : p.isDash(i + 1) ? i + 2 : -1;
   if (colon > 0 && /^(garnish|garnishes|garnitur|deko|dekoration|garnieren|decoration)$/.test(p.word(i))) return garnished(readGarnish(p, i, colon, end));
@@ -200,7 +207,7 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
     if (last !== undefined) { const one = acted(p, i, last, end); if (one !== undefined) return one; }
   } else {
     const last = germanEnd(p, i, end);
-    if (last !== undefined && (last.row.verb === 'shake' || !nounVerb(p, last))) { const one = acted(p, i, last, end); if (one !== undefined) return one; }
+    if (last !== undefined && last.row.form !== 'participle' && (last.row.verb === 'shake' || !nounVerb(p, last))) { const one = acted(p, i, last, end); if (one !== undefined) return one; }
     const verb0 = verbAt(p, i, end);
     if (verb0 !== undefined && usable(p, verb0, end) && !p.isNumber(i) && isImperative(verb0.row) && unitAt(p, i, end) === undefined) { const one = acted(p, i, verb0, end); if (one !== undefined) return one; }
   }
@@ -219,7 +226,7 @@ function wholeIce(p: Phrase, i: number, end: number): One | undefined {
   if (found.end < end && !p.isMark(found.end, '(') && !p.isMark(found.end, ',') && !/^(in|into|off|for)$/.test(p.word(found.end))) { p.used.set(used); return undefined; }
   const read = tryMeasure(p, i, end);
   if (read?.measures[0]?.thing.link.kind !== 'larder' && !/cube|sphere|block|spear/.test(found.words)) { p.used.set(used); return undefined; }
-  const label: Label = read !== undefined && read.measures[0]?.thing.link.kind === 'larder' ? read.label : { ...EMPTY, kind: 'measure', low: found.ice.mass?.low ?? found.ice.count ?? null, high: found.ice.mass?.high ?? found.ice.count ?? null, unit: found.unit, ingredient: found.ice.mass === undefined ? `${found.words.replace(/\s*\b(?:cubes?)$/, '')} ice`.trim() : found.words };
+  const label: Label = read !== undefined && read.measures[0]?.thing.link.kind === 'larder' ? read.label : { ...EMPTY, kind: 'measure', low: found.ice.mass?.low ?? found.ice.count ?? null, high: found.ice.mass?.high ?? found.ice.count ?? null, unit: found.unit, ingredient: found.ice.mass === undefined ? `${found.words.replace(/\s*\b(?:cubes?)$/, '').replace(/\s*\bice$/, '')} ice`.trim() : found.words };
   return { actions: [{ kind: 'fill', path: p.path, span: p.span(i, end), verb: 'fill', measure: null, ice: found.ice }], label: { ...label, celsius: found.ice.temperature?.celsius ?? label.celsius } };
 }
 function thingOwn(p: Phrase, i: number, end: number): boolean {
@@ -306,7 +313,7 @@ function filled(read: ReturnType<typeof readFill>): One | undefined {
 function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined {
   const key = verb.row.verb, word = p.word(verb.from);
   const german = verb.row.language === 'de' && verb.end === end && verb.from > i;
-  const from = german ? i : verb.end, to = german ? verb.from : end;
+  const from = german ? i : verb.end, to = german ? verb.from : verb.apart === end && verb.apartFrom !== undefined ? verb.apartFrom : end;
   if (key === 'garnish') {
     const read = readGarnish(p, i, from, to);
     if (/^(garnish|garnished|garnishing|garnieren|garniert|garniere|finish|trim)$/.test(word)) return garnished(read) ?? step(p, i, verb, end);
@@ -314,6 +321,13 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
     return { actions: done.actions, label: done.label };
   }
   if (key === 'grate' && !/^(grate)$/.test(word) && verb.row.form === 'participle') return undefined;
+  // what thickens is strewn into a liquid, not onto a drink
+  if (key === 'grate' && /^(sprinkle|bestreuen)$/.test(word)) {
+    const number = rangeAt(p, from, to);
+    const strewn = thingAt(p, number === undefined ? from : unitAt(p, number.end, to)?.end ?? number.end, to, 'weight');
+    const id = strewn === undefined ? null : larderId(strewn.thing);
+    if (id !== null && category(id) === 'texture') return step(p, i, { ...verb, row: { ...verb.row, verb: 'disperse', reading: 'stir' } }, end);
+  }
   if (key === 'grate' || key === 'twist' || key === 'rim') {
     if (key === 'rim') { const thing = p.slice(from, to).match(/\bwith\b|\bmit\b/) === null ? undefined : behindWith(p, from, to); const read = readGarnish(p, i, thing ?? from, to); return garnished(read); }
     const read = readGarnish(p, i, from, to);

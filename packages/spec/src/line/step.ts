@@ -169,9 +169,19 @@ function namedMeasure(p: Phrase, i: number, end: number): { readonly measure: Me
   return { measure: { kind: 'measure', path: p.path, span: p.span(i, what.end), amount: null, thing: what.thing, treatments: [], optional: false, ...(all ? { portion: 'all' as const } : {}) }, end: what.end };
 }
 
+const VESSEL_NOUN = /^(shaker|tin|tins|glass|jar|bottle|bowl|pan|pot|flask|siphon|whipper|keg|jug|pitcher|beaker|becher|glas|schale|topf|flasche)$/;
+const IN_ML: Readonly<Record<string, number>> = { ml: 1, cl: 10, dl: 100, l: 1000, oz: 29.5735295625, 'floz-uk': 28.4130625, pint: 473.176473, quart: 946.352946 };
 /** A number of a step: vessel, target, gas, turns, ice or matter. Returns where reading goes on, or k when it is none of them. */
 function readNumber(p: Phrase, k: number, number: { readonly low: number | null; readonly high: number | null; readonly end: number; readonly first: number; readonly last: number; readonly digits: boolean; readonly fraction: boolean; readonly article?: boolean }, end: number, verb: string, facts: Facts, before: string, at: VerbAt, around: ReturnType<typeof approxAt>): number {
   const low = number.low ?? 0, high = number.high ?? low;
+  // "in a shaker of 300 g steel": what describes the vessel is no matter of the step
+  if (/^(of|weighing|holding|aus|von)$/.test(p.word(k - 1)) && VESSEL_NOUN.test(p.word(k - 2))) {
+    const size = unitAt(p, p.isHyphen(number.end) ? number.end + 1 : number.end, end);
+    if (size === undefined || size.form.of !== 'ml' && size.form.of !== 'g') return k;
+    const litres = IN_ML[size.form.unit];
+    if (size.form.of === 'ml' && litres !== undefined && VESSEL.test(p.word(k - 2))) { facts.vessel = { value: low * litres, span: p.span(k, size.end) }; p.use(k, size.end); }
+    return size.end;
+  }
   const next = p.word(p.isHyphen(number.end) ? number.end + 1 : number.end);
   if (TURNS.test(next) && (number.digits || !number.article)) { facts.times ??= (low + high) / 2; const to = number.end + 1; p.use(k, to); return to; }
   if (next === 'g' && (verb === 'centrifuge')) { facts.speed = { value: (low + high) / 2, unit: 'g', span: p.span(k, number.end + 1) }; p.use(k, number.end + 1); return number.end + 1; }
@@ -199,8 +209,7 @@ function readNumber(p: Phrase, k: number, number: { readonly low: number | null;
     let j = unit.end;
     while (/^(whipping|cream|soda|isi|glass|plastic|large|small)$/.test(p.word(j))) j++;
     if (VESSEL.test(p.word(j)) && unit.form.of === 'ml') {
-      const factor: Readonly<Record<string, number>> = { ml: 1, cl: 10, dl: 100, l: 1000, oz: 29.5735295625, 'floz-uk': 28.4130625, pint: 473.176473, quart: 946.352946 };
-      facts.vessel = { value: low * (factor[unit.form.unit] ?? 1), span: p.span(k, unit.end) };
+      facts.vessel = { value: low * (IN_ML[unit.form.unit] ?? 1), span: p.span(k, unit.end) };
       p.use(k, unit.end);
       return j + 1;
     }
@@ -221,7 +230,7 @@ function readNumber(p: Phrase, k: number, number: { readonly low: number | null;
         p.use(k, unit.end);
         return named?.end ?? unit.end;
       }
-      const made = measureWithin(p, k, unit.end, end);
+      const made = measureWithin(p, k, unit.end, end, /^(dissolve|disperse|whisk|melt|infuse|soak)$/.test(verb));
       if (made !== undefined) { facts.measure = made.measure; facts.measureLabel = made.label; return made.end; }
     }
     return k;
@@ -242,10 +251,12 @@ function readNumber(p: Phrase, k: number, number: { readonly low: number | null;
 }
 
 /** A measure inside a step: up to where the next "in", "into", "for", "over" begins. */
-function measureWithin(p: Phrase, k: number, least: number, end: number): { readonly measure: Measure; readonly label: Label; readonly end: number } | undefined {
+function measureWithin(p: Phrase, k: number, least: number, end: number, carried = false): { readonly measure: Measure; readonly label: Label; readonly end: number } | undefined {
   let to = least;
   while (to < end && !/^(in|into|for|over|on|at|until|through|and|then|onto|with|gently|slowly|around|to)$/.test(p.word(to)) && !p.isMark(to, ';')) to++;
   if (to === least) return undefined;
+  // "dissolve 100 g sugar in 100 ml water": what carries it goes with it
+  if (carried && /^(in|into)$/.test(p.word(to)) && rangeAt(p, to + 1, end)?.digits === true) { to += 2; while (to < end && !/^(for|over|on|at|until|through|and|then|onto|with|gently|slowly|around|to)$/.test(p.word(to)) && !p.isMark(to, ';') && !p.isMark(to, ',')) to++; }
   const before = p.used.slice(), problems = p.problems.length;
   const read = readMeasure(p, k, to);
   const measure = read?.measures[0];

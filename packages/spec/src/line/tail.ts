@@ -57,6 +57,7 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
   let k = from;
   let treated: { key: string; span: { from: number; to: number }; seconds?: number; celsius?: number } | undefined;
   let joined: 'in' | 'plus' | 'or' | 'to' | 'at' | 'held' | null = null;
+  let plus = false;
   const alcoholic = thing === null ? null : larderId(thing);
   const flush = (): void => { if (treated !== undefined) tail.treatments.push(treated as Treatment); treated = undefined; };
   while (k < end) {
@@ -161,7 +162,7 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
     }
     if (token.kind === 'mark') {
       if (token.text === '@') joined = 'at';
-      else if (token.text === '+') joined = 'plus';
+      else if (token.text === '+') { joined = 'plus'; plus = true; }
       else if (token.text === ',' || token.text === ')' || token.text === ';') { if (token.text === ',') flush(); if (token.text !== ')' || joined !== 'held') joined = joined === 'held' ? 'held' : null; }
       k++;
       continue;
@@ -189,13 +190,13 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
       continue;
     }
     if (word === 'at' || word === 'bei' || word === 'to' && treated !== undefined) { joined = joined === 'held' ? 'held' : 'at'; k++; continue; }
-    if (word === 'plus') { joined = 'plus'; k++; continue; }
+    if (word === 'plus') { joined = 'plus'; plus = true; k++; continue; }
     if (word === 'each' || word === 'je') tail.each = true;
     const loose = unitAt(p, k, end, NO_MEASURE);
     if (loose?.form.unit === 'to-taste') { tail.toTaste = true; k = loose.end; continue; }
     if (word === 'optional' || word === 'optionally') { tail.optional = true; k++; continue; }
     if (word === 'to' && (p.word(k + 1) === 'taste')) { tail.toTaste = true; k += 2; continue; }
-    if (word === 'to' && (p.word(k + 1) === 'garnish' || p.word(k + 1) === 'decorate') || word === 'for' && (p.word(k + 1) === 'garnish' || p.word(k + 1) === 'garnishing') || word === 'as' && (p.word(k + 1) === 'garnish' || p.word(k + 2) === 'garnish') || (word === 'zur' || word === 'als') && /^(deko|dekoration|garnitur|garnish)$/.test(p.word(k + 1))) { tail.garnish = true; k += 2; continue; }
+    if (word === 'to' && (p.word(k + 1) === 'garnish' || p.word(k + 1) === 'decorate') || word === 'for' && (p.word(k + 1) === 'garnish' || p.word(k + 1) === 'garnishing') || word === 'as' && (p.word(k + 1) === 'garnish' || p.word(k + 2) === 'garnish') || (word === 'zur' || word === 'als') && /^(deko|dekoration|garnitur|garnish)$/.test(p.word(k + 1))) { tail.garnish = !plus; k += 2; continue; }
     if ((word === 'to' || word === 'zum') && /^(top|fill|auffullen|auffuellen)$/.test(p.word(k + 1)) || word === 'auffullen' || word === 'topper') { tail.topUp = true; k += 2; continue; }
     if (word === 'from' && /^(freezer|fridge|refrigerator)$/.test(p.word(k + 1) === 'the' ? p.word(k + 2) : p.word(k + 1))) {
       const cold = (p.word(k + 1) === 'the' ? p.word(k + 2) : p.word(k + 1)) === 'freezer';

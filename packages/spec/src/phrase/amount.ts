@@ -115,9 +115,17 @@ export function numberAt(p: Phrase, i: number, end: number): NumberAt | undefine
   let value = row.value, after = to;
   if (row.value === 1 && /^halbe[nrsm]?$/.test(p.word(after))) return { low: 0.5, high: 0.5, end: after + 1, digits: false, fraction: true, first: i, last: after + 1 };
   if (p.word(after) === 'and' && p.word(after + 1) === 'a' && p.word(after + 2) === 'half') { value += 0.5; after += 3; }
+  else if (andFraction(p, after, end) !== undefined) { const more = andFraction(p, after, end); value += more?.value ?? 0; after = more?.end ?? after; }
   else if (row.key !== 'couple' && p.word(after) === 'dozen' && row.value < 12) { value *= 12; after++; }
   const low = row.key === 'couple' && row.low !== null ? row.low : value;
   return { low, high: row.key === 'couple' ? value : value, end: after, digits: false, fraction: false, first: i, last: after, article: /^(a|an|ein.*)$/.test(row.written) };
+}
+/** "and one-half", "and three quarters" behind a whole number. */
+function andFraction(p: Phrase, i: number, end: number): { readonly value: number; readonly end: number } | undefined {
+  if (p.word(i) !== 'and') return undefined;
+  const found = p.longest(p.word(i + 1) === 'a' ? i + 2 : i + 1, end, 3, fractions);
+  const value = found === undefined ? undefined : exactFraction(found.value.key) ?? undefined;
+  return found === undefined || value === undefined || value >= 1 ? undefined : { value, end: found.end };
 }
 function exactFraction(key: string): number | undefined {
   const match = /^(\d)\/(\d)$/.exec(key);

@@ -36,6 +36,7 @@ export function iceAt(p: Phrase, i: number, end: number): IceAt | undefined {
     } else if (unit !== undefined && /^(piece|block|sphere)$/.test(unit.form.unit) && iceWord(p, p.word(unit.end) === 'of' ? unit.end + 1 : unit.end, end) !== undefined && !PLAIN.has(p.word(at))) { count = number.low; digits = number.digits; k = unit.end; }
     else { if (count !== undefined) break; count = number.low; digits = number.digits; k = number.end; }
     marks.push([number.first, k]);
+    if (count !== undefined && (p.isMark(k, '×') || p.word(k) === 'x') && p.isNumber(k + 1)) k++;
   }
   while (ADJECTIVES.has(p.word(k)) && k < end && iceWord(p, k, end) === undefined) { if (p.word(k) === 'clear') clear = true; if (/^(large|big|giant)$/.test(p.word(k))) large = true; k++; }
   const inner = sizeAt(p, k, end);

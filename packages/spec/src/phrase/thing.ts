@@ -1,6 +1,6 @@
 import type { LarderId, Thing } from '@washline/engine';
 import { isEnglishWord, lookup, lookupWhole, type Measured } from '../names/lookup.ts';
-import { names, type Names } from '../vocabulary/vocabulary.ts';
+import { names, verbs, type Names } from '../vocabulary/vocabulary.ts';
 import type { Phrase } from './phrase.ts';
 import { PLAIN, treatments } from './treatment.ts';
 import { fold } from '../names/fold.ts';
@@ -11,7 +11,7 @@ const STOPS = new Set([
   'dissolved', 'floated', 'dispersed', 'held', 'kept', 'warmed', 'heated', 'mixed', 'whisked', 'beaten', 'cut', 'pressed', 'soaked', 'bloomed', 'melted', 'chilled', 'strained', 'sliced', 'split', 'diced', 'peeled', 'cooled', 'softened', 'hydrated', 'shaken', 'poured', 'drizzled', 'twisted', 'topped',
   'mit', 'zum', 'zur', 'bei', 'auf', 'aus', 'ins', 'im', 'pro', 'je', 'fur', 'uber', 'durch', 'nach', 'als', 'oder', 'bis', 'ohne', 'und',
 ]);
-const NOT_FIRST = new Set(['dissolved', 'melted', 'pressed', 'chilled', 'beaten', 'strained', 'sliced', 'diced', 'peeled', 'soaked', 'bloomed', 'whisked', 'cut', 'split', 'softened', 'hydrated', 'warmed', 'heated', 'topped', 'cooled', 'straight']);
+const NOT_FIRST = new Set(['dissolved', 'melted', 'pressed', 'chilled', 'beaten', 'strained', 'sliced', 'diced', 'peeled', 'soaked', 'bloomed', 'whisked', 'cut', 'split', 'softened', 'hydrated', 'warmed', 'heated', 'topped', 'cooled', 'straight', 'twisted', 'mixed', 'shaken']);
 const MAX_NAME = 9;
 /** German joining words that end a name only where the name is not known with them. */
 const ARTICLES = new Set(['the', 'a', 'an', 'some', 'of', 'your', 'my', 'this', 'der', 'die', 'das', 'den', 'de', 'du', 'des', 'der', 'di', 'del', 'la', 'le', 'les', 'el', 'dem', 'desired']);
@@ -22,11 +22,16 @@ function boundary(p: Phrase, i: number, end: number): boolean {
   const token = p.t[i];
   if (token === undefined || token.kind === 'number' || token.kind === 'bad') return true;
   if (token.kind === 'mark') return !(p.isHyphen(i) || token.text === '&' || token.text === '/' || token.text === '+');
-  return STOPS.has(token.fold) || token.fold === 'and' || token.fold === 'or' || token.fold === 'abv' || token.fold === 'proof' || token.fold === 'x';
+  return STOPS.has(token.fold) || token.fold === 'and' || token.fold === 'or' || token.fold === 'abv' || token.fold === 'proof' || token.fold === 'x' || isDoneWith(p, i);
 }
 
 /** Words that point at something else and name nothing. */
 const PRONOUNS = /^(it|them|this|that|these|those|everything|which|you|we|i|is|are|was|be|es|sie|ihn)$/;
+
+/** "sugar saturated with bitters", "mint muddled in syrup": the participle before what it was done with ends the name. */
+function isDoneWith(p: Phrase, k: number): boolean {
+  return /^(with|in|by|mit|into)$/.test(p.word(k + 1)) && (/ed$/.test(p.word(k)) || verbs.get(p.word(k))?.some((row) => row.form === 'participle') === true);
+}
 
 interface Region { readonly end: number }
 /** Where the words of a name that is not known end. */
@@ -42,6 +47,7 @@ function region(p: Phrase, i: number, end: number): Region {
       if (token.text === ',' && orFollows(p, k, end)) { k++; continue; }
       break;
     }
+    if (k > i && isDoneWith(p, k)) break;
     if (k > i && STOPS.has(token.fold) && !(NOT_FIRST.has(token.fold) && leadsIn(p, i, k)) && !(token.fold === 'oder')) break;
     if (k === i && STOPS.has(token.fold) && !NOT_FIRST.has(token.fold)) break;
     k++;
