@@ -251,6 +251,10 @@ function use(ice: IceWritten): string {
   return ice.kind === 'crushed' || ice.kind === 'pebble' ? 'crushed cup' : ice.kind === 'large cube' || ice.kind === 'sphere' ? 'one large cube' : 'build rocks';
 }
 
+/** Room between packed pieces for each volume of ice, at 0.6 solid. @source common-practice */
+const VOID_PER_ICE = 0.4 / 0.6;
+/** Share of a glass vessel's mass in its floor. @source common-practice */
+const FLOOR = 0.2;
 /** Heat capacity of soda-lime glass, J/(g K). @source memory 0.84 */
 const GLASS_J_GK = 0.84;
 /** A drink into which something this warm went is served hot. @source common-practice */
@@ -272,6 +276,7 @@ function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonl
   const heat = ctx.assume(o.inGlass ? 'glass/mass/rocks' : shaken ? 'vessel/shaker heat' : 'vessel/mixing glass heat', step.path, 'tool');
   const perUnit = o.inGlass ? GLASS_J_GK : 1000;                           // J/K from g, or from kJ/K
   const vesselAt = ctx.assume(o.inGlass ? 'start/serving glass' : shaken ? 'start/shaker tin' : 'start/mixing glass', step.path, 'place');
+  const holds = ctx.assume(o.inGlass ? 'glass/brim/not said' : shaken ? 'vessel/shaker volume' : 'vessel/mixing glass volume', step.path, 'model');
   const room = ctx.assume('place/room', step.path, 'place');
   const wet = o.usesGlassIce ? -1 : ctx.assume(built.kind === 'crushed' ? 'ice/wet/crushed' : 'ice/wet/cubes', step.path, 'nature');
   const toVessel = ctx.assume(shaken ? 'conductance/drink to tin' : 'conductance/drink to mixing glass', step.path, 'model');
@@ -299,9 +304,16 @@ function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonl
       s[liquid + at.water]! += clinging;
       s[liquid + slot.enthalpy_J]! += clinging > 0 ? enthalpy(s, water, 0) : 0;
       s[ice.mass] = mass - clinging; s[ice.celsius] = celsius; s[ice.mass0] = mass - clinging; s[ice.area0] = areaOfPieces(mass - clinging, x[built.size]!) * (chipping >= 0 ? x[chipping]! : 1);
+      // stirred ice stands in the drink: what stands out of it is not wetted; shaken ice is
+      if (!shaken) s[ice.area0]! *= Math.min(1, (volumeAt20(s, liquid) + s[liquid + slot.unknown_g]!) / (VOID_PER_ICE * (mass / 0.917)));
       s[account + 2] = clinging;
     } else s[account + 2] = 0;
-    if (s[v.content.vessel + 1] === 0) { s[v.content.vessel + 1] = x[heat]! * perUnit; s[v.content.vessel] = x[vesselAt]!; }
+    if (s[v.content.vessel + 1] === 0) {
+      // of the vessel only what is wetted takes part: its floor and the wall up to drink and ice
+      const filled = (volumeAt20(s, liquid) + s[ice.mass]! / 0.917) / x[holds]!;
+      s[v.content.vessel + 1] = x[heat]! * perUnit * Math.min(1, shaken ? 1 : FLOOR + (1 - FLOOR) * filled);
+      s[v.content.vessel] = x[vesselAt]!;
+    }
     const iceBefore = s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!), vesselBefore = s[v.content.vessel]!;
     const hWet = s[account + 2]! > 0 ? enthalpy(s, water, 0) : 0;
     s[account] = 0; s[account + 1] = 0;
