@@ -32,6 +32,8 @@ export function amountFirst(p: Phrase, i: number, end: number): Measured | undef
   if (sized !== undefined) return sized;
   if (!number.digits && number.article === true && start.unit === undefined && thingAt(p, start.end, end, 'count') === undefined) return undefined;
   // "1/2 Juice of 1 Lemon", "1 white of an Egg"
+  // "a favourite drink at …": talk, no matter
+  if (start.unit === undefined && /\b(?:drink|cocktail|recipe|variation|riff|version|classic)s?$/i.test(thingAt(p, start.end, end, 'count')?.label ?? '')) return undefined;
   if (start.unit === undefined) {
     const part = partOf(p, start.end, end, number);
     if (part !== undefined) { p.use(i, start.end); return part; }

@@ -2,7 +2,7 @@ import { lookupWhole } from '../names/lookup.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { isImperative, verbAt } from './verb.ts';
 
-const ABBREVIATED = /^(dr|st|mr|mrs|fl|oz|no|ca|approx|vol|tsp|tbsp|tbs|bsp|min|sec|hr|pt|qt|lb|gal|doz|c|t|el|tl|bl|msp|n|b|ds|lbs|abv|appr|std|stk|tr|spr|sir|arom|o|g|s|e|i)$/;
+const ABBREVIATED = /^(dr|st|mr|mrs|fl|oz|no|ca|approx|vol|tsp|tbsp|tbs|bsp|min|sec|hr|pt|qt|lb|gal|doz|c|t|el|tl|bl|msp|n|b|ds|lbs|abv|appr|std|stk|tr|spr|sir|arom|o|g|s|e|i|max|sek|stdn|ca|mind|evtl|ggf|ungef|gr)$/;
 /** Verbs that are as well nouns or treatments: an action begins with them only behind a step. */
 const NOUNS = new Set(['salt', 'juice', 'zest', 'smoke', 'mist', 'float', 'split', 'dust', 'wash', 'mash', 'cut', 'slice', 'light', 'brown', 'bottle', 'label', 'measure', 'score', 'age', 'store', 'bloom', 'spray', 'twist', 'rim', 'ice', 'plate', 'present', 'gas', 'press', 'top', 'draw', 'spin', 'load', 'seal', 'stand', 'oven', 'date', 'cover', 'trim', 'roll', 'beat', 'buzz', 'puree', 'peel', 'cold brew', 'present', 'rest', 'shake', 'use', 'take', 'crown', 'pass', 'season', 'chill', 'sink', 'layer', 'cap', 'dump', 'toast', 'keep', 'blend', 'mix', 'portion', 'vac', 'date', 'flame', 'pare', 'frost', 'milkshake', 'fold']);
 
@@ -75,5 +75,7 @@ function beginsStep(p: Phrase, i: number, step: boolean, afterComma = false): bo
     return verb.end >= p.t.length || p.t[verb.end]?.kind === 'mark' || p.isNumber(verb.end) || /^(the|a|an|it|with|into|in|for|on|over|at|again|through|until|up|off|hard|well|aside|to|overnight|all|briefly|gently)$/.test(next);
   }
   if (verb.rows.some((row) => row.form === 'participle') || p.isTreatment(i)) return false;
+  // "1 dash absinthe and shake": the last word of a line is what to do
+  if (/^(shake|stir|mix|blend|chill|muddle|roll|rest)$/.test(word) && /^(and|then)$/.test(p.word(i - 1)) && p.t.slice(verb.end).every((token) => token.kind === 'mark' || /^(well|hard|again|briskly|gently)$/.test(token.fold))) return true;
   return verb.end > i + 1 ? !afterComma || !p.isTreatment(i) : !NOUNS.has(word);
 }

@@ -61,6 +61,8 @@ function portionOr(p: Phrase, k: number, end: number): ReturnType<typeof readMea
 }
 /** "the rest of the …" is what is meant, not a word to pass over. */
 function startsPortion(p: Phrase, k: number): boolean {
+  const of = p.word(k) === 'the' ? k + 2 : k + 1;
+  if (/^(glass|goblet|tumbler|drink)$/.test(p.word(of + 1) === 'the' ? p.word(of + 2) : p.word(of + 1))) return false;
   return (p.word(k) === 'rest' && p.word(k + 1) === 'of') || (p.word(k) === 'the' && /^(rest|remaining|remainder|balance)$/.test(p.word(k + 1)) && p.word(k + 2) === 'of');
 }
 

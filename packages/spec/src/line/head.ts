@@ -3,9 +3,12 @@ import { percentAt, ratioAt } from '../phrase/facts.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { larderId, nameEnd, ownFrom, thingAt } from '../phrase/thing.ts';
 import { isAlcoholic, words } from '../vocabulary/vocabulary.ts';
+import { HOLDERS } from './holders.ts';
 import type { Tail } from './tail.ts';
 
 const glasses = words('glass');
+const MANNERED = new Set(['dash', 'splash', 'pinch', 'drop', 'barspoon', 'tsp', 'tbsp', 'handful', 'squeeze', 'spray', 'shot']);
+const about: Approx = { low: 0.9, high: 1.1, key: 'about', end: 0 };
 /** Words between a number and its unit or noun that say only size or state ("1 large ice cube", "3 thin slices"). */
 export const BETWEEN = new Set(['large', 'small', 'medium', 'big', 'thin', 'thick', 'fresh', 'good', 'generous', 'healthy', 'whole', 'long', 'short', 'wide', 'nice', 'ripe', 'tiny', 'level', 'single', 'extra', 'medium-sized', 'grosse', 'grosses', 'grosser', 'kleine', 'kleiner', 'frische', 'frischer', 'dunne', 'dicke']);
 
@@ -21,7 +24,7 @@ export function amountAt(p: Phrase, i: number, end: number): Start | undefined {
   if (p.isMark(k, '×') || (p.word(k) === 'x' && p.t[k]?.kind === 'word')) {
     const after = rangeAt(p, k + 1, end);
     const unit = after === undefined ? undefined : unitAt(p, after.end, end);
-    if (after !== undefined && unit !== undefined && unit.form.of !== 'mm' && after.low !== null && after.high !== null && number.low !== null && number.high !== null) {
+    if (after !== undefined && unit !== undefined && unit.form.of !== 'mm' && !HOLDERS.has(unitAt(p, unit.end, end)?.form.unit ?? '') && after.low !== null && after.high !== null && number.low !== null && number.high !== null) {
       const product: NumberAt = { low: number.low * after.low, high: number.high * after.high, end: after.end, digits: true, fraction: false, first: number.first, last: after.last };
       return { number: product, factors, unit, unitFrom: after.end, end: unit.end };
     }
@@ -38,6 +41,11 @@ export function amountAt(p: Phrase, i: number, end: number): Start | undefined {
     while (j < end && j < k + 3 && (BETWEEN.has(p.word(j)) || p.isMark(j, ','))) j++;
     if (j > k) { unit = unitAt(p, j, end); unitFrom = j; }
   }
+  // "2 hefty dashes of peach bitters": one word of manner before a loose unit and "of"
+  if (unit === undefined && p.word(k) !== '' && nameEnd(p, k, end) <= k) {
+    const loose = unitAt(p, k + 1, end);
+    if (loose !== undefined && MANNERED.has(loose.form.unit) && p.word(loose.end) === 'of') { unit = loose; unitFrom = k + 1; }
+  }
   if (unit === undefined) {
     // "1 claret glass of sherry": a glass named by what is drunk from it
     const named = p.longest(k, end, 3, glasses);
@@ -45,6 +53,10 @@ export function amountAt(p: Phrase, i: number, end: number): Start | undefined {
     if (glass !== undefined && p.word(glass + 1) === 'of') { unit = unitAt(p, glass, end); unitFrom = glass; }
   }
   if (unit !== undefined && !unitHolds(p, unit, unitFrom, end, number)) unit = undefined;
+  // "a dash or two of anisette", "an ounce or so"
+  const or = unit !== undefined && p.word(unit.end) === 'or' && number.article === true ? rangeAt(p, unit.end + 1, end) : undefined;
+  if (unit !== undefined && or !== undefined && or.low !== null && number.low !== null && or.low > number.low && or.low <= 3) { p.use(or.first, or.end); return { number: { ...number, high: or.high }, factors, unit, unitFrom, end: or.end }; }
+  if (unit !== undefined && p.word(unit.end) === 'or' && p.word(unit.end + 1) === 'so') return { number, factors: factors ?? about, unit, unitFrom, end: unit.end + 2 };
   return { number, factors, unit, unitFrom: unit === undefined ? k : unitFrom, end: unit?.end ?? k };
 }
 

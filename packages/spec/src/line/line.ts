@@ -148,7 +148,7 @@ function readClause(p: Phrase, i0: number, end0: number, later: boolean): One | 
   return undefined;
 }
 
-const YIELDS = /^(serves|makes|yields?|ergibt|reicht)$/;
+const YIELDS = /^(serves|makes|yields?|ergibt|reicht|total|gesamt|step|schritt)$/;
 function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | undefined {
   let i = i0, end = end0;
   while (end > i && (p.isMark(end - 1, '.') || p.isMark(end - 1, '!') || p.isMark(end - 1, ','))) end--;
@@ -168,7 +168,7 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
   }
   if (/^(balance|remainder)$/.test(p.word(i)) && /^(with|in)$/.test(p.word(i + 1))) return filled(readFill(p, i, 'fill', i + 2, end));
   // a yield names no matter: "Serves 4", "Makes about 500 ml"
-  if (YIELDS.test(p.word(i)) && startsAmount(p, p.word(i + 1) === 'about' || p.word(i + 1) === 'ca' ? i + 2 : i + 1, end)) return undefined;
+  if (YIELDS.test(p.word(i)) && startsAmount(p, p.word(i + 1) === 'about' || p.word(i + 1) === 'ca' || p.isMark(i + 1, ':') ? i + 2 : i + 1, end)) return undefined;
   const finished = onTop(p, i, end);
   if (finished !== undefined) return garnished(finished);
   // "garnish: …", "Top: …", "Glass rim: salt"
@@ -176,7 +176,8 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
   if (colon > 0 && /^(garnish|garnishes|garnitur|deko|dekoration|garnieren|decoration)$/.test(p.word(i))) return garnished(readGarnish(p, i, colon, end));
   if (colon > 0 && /^(top|topper|fill|float|crown|auffullen|filler)$/.test(p.word(i))) return filled(readFill(p, i, p.word(i) === 'float' || p.word(i) === 'crown' ? p.word(i) : 'top', colon, end));
   if (colon > 0 && /^(rim|rand)$/.test(p.word(i))) return garnished(readGarnish(p, i, colon, end));
-  if (/^(salt|sugar|half|chilli|tajin|salted|sugared|spiced|zucker|salz)$/.test(p.word(i)) && /^(rim|rand)/.test(p.word(end - 1)) && end - i <= 4) return garnished(readGarnish(p, i, p.word(i) === 'half' ? i + 1 : i, end));
+  const bare = p.isMark(end - 1, ')') ? Math.max(p.t[end - 1]?.partner ?? end, i + 1) : end;
+  if (/^(salt|sugar|half|chilli|tajin|salted|sugared|spiced|zucker|salz)$/.test(p.word(i)) && /^(rim|rand)/.test(p.word(bare - 1)) && bare - i <= 4) return garnished(readGarnish(p, i, p.word(i) === 'half' ? i + 1 : i, bare));
   if (/^(zuckerrand|salzrand)$/.test(p.word(i))) return garnished(readGarnish(p, i, i, end));
   // "[1] absinthe rinse", "chilled glass"
   if (end - i <= 4 && /^(chilled|frozen|cold|gekuhltes)$/.test(p.word(i)) && vesselFullGlass(p, i + 1, end)) {
@@ -333,6 +334,8 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
     const read = readGarnish(p, i, from, to);
     if (read !== undefined) return garnished(read);
   }
+  // a peel is squeezed for its oil, over what is in the glass
+  if (key === 'squeeze' && /^(squeeze|squeezed)$/.test(word) && /\b(?:peel|rind|skin|twist|zest)\b/i.test(p.slice(from, to))) { const read = readGarnish(p, i, from, to); if (read !== undefined) return garnished(read); }
   if (key === 'top' && word === 'finish' && /\b(?:twist|sprig|wheel|wedge|slice|peel|zest|grat\w+|nutmeg|mint|leaf|leaves|cherry|olive|dust\w*)\b/i.test(p.slice(from, to))) { const read = garnished(readGarnish(p, i, from, to)); if (read !== undefined) return read; }
   if (isFill(key)) {
     const read = readFill(p, i, key, from, to);

@@ -43,6 +43,15 @@ function bareUnit(p: Phrase, i: number, end: number): Measured | undefined {
   const unit = unitAt(p, between, end);
   if (unit === undefined || unit.form.unit === 'top' || unit.form.unit === 'to-taste') return undefined;
   if (unit.form.of === 'g' && !LOOSE.has(unit.form.unit)) return undefined;
+  // "ounce and a half of bourbon"
+  const more = p.word(unit.end) !== 'and' ? undefined : /^(half|quarter)$/.test(p.word(unit.end + 2)) && p.word(unit.end + 1) === 'a' ? { value: p.word(unit.end + 2) === 'half' ? 1.5 : 1.25, end: unit.end + 3 } : undefined;
+  if (more !== undefined) {
+    const from = p.word(more.end) === 'of' ? more.end + 1 : more.end;
+    const what = thingAt(p, from, end, measuredBy(unit.form.unit));
+    if (what === undefined) return undefined;
+    const tail = readTail(p, what.end, end, what.thing, true, what.first), number = { from: p.span(unit.end, unit.end + 1).from, to: p.span(more.end - 1, more.end).to };
+    return build(p, i, end, { amount: { low: more.value, high: more.value, unit: unit.form.unit, ...(factors !== undefined ? { factorLow: factors.low, factorHigh: factors.high } : {}), number, unitSpan: p.span(between, unit.end) }, unit: unit.form.unit, low: more.value, high: more.value }, what, tail, {});
+  }
   const of = /^(of|de|von)$/.test(p.word(unit.end)) || /^d['’]/.test(p.t[unit.end]?.text ?? '');
   if (!of && !(factors !== undefined) && !LOOSE.has(unit.form.unit)) return undefined;
   if (['ml', 'cl', 'dl', 'l', 'mg', 'g', 'kg', 'oz', 'floz-uk', 'lb'].includes(unit.form.unit) && !(of && factors !== undefined && factors.key !== 'about')) return undefined;

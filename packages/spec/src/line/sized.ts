@@ -2,10 +2,11 @@ import { makeAmount, rangeAt, unitAt, type NumberAt, type UnitAt } from '../phra
 import type { Phrase } from '../phrase/phrase.ts';
 import { thingAt } from '../phrase/thing.ts';
 import { build, type Measured } from './build.ts';
+import { HOLDERS } from './holders.ts';
 import type { Start } from './head.ts';
 import { readTail } from './tail.ts';
 
-const HOLDERS = new Set(['bottle', 'can', 'carton', 'packet', 'bottle-wine', 'bag', 'block']);
+
 
 /** "1 14-oz can coconut milk", "1 (750-ml) bottle rum", "one 750 ml bottle of vodka": so many of a size. */
 export function sizedCount(p: Phrase, i: number, end: number, start: Start): Measured | undefined {
@@ -19,6 +20,7 @@ export function sizedCount(p: Phrase, i: number, end: number, start: Start): Mea
     sizeUnit = start.unit;
     k = start.unit.end;
   } else if (start.unit === undefined || p.isNumber(number.end)) {
+    if (p.isMark(k, '×') || p.word(k) === 'x') k++;
     const bracket = p.isMark(k, '(');
     if (bracket) k++;
     size = rangeAt(p, k, end);

@@ -102,7 +102,7 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
     if (token.kind === 'word') {
       const word = token.fold;
       if (word === 'abs') { k++; continue; }
-      if (/^(over|on|with|onto|auf|mit|uber)$/.test(word) && facts.ice === undefined) {
+      if (/^(over|on|with|onto|auf|mit|uber)$/.test(word) && facts.ice === undefined && !(verb === 'serve' && /^(side|separately|extra)$/.test(p.word(p.isMark(end - 1, '.') ? end - 2 : end - 1)))) {
         const ice = iceAt(p, k + 1, end);
         if (ice !== undefined) {
           facts.ice = ice;
@@ -174,6 +174,8 @@ const IN_ML: Readonly<Record<string, number>> = { ml: 1, cl: 10, dl: 100, l: 100
 /** A number of a step: vessel, target, gas, turns, ice or matter. Returns where reading goes on, or k when it is none of them. */
 function readNumber(p: Phrase, k: number, number: { readonly low: number | null; readonly high: number | null; readonly end: number; readonly first: number; readonly last: number; readonly digits: boolean; readonly fraction: boolean; readonly article?: boolean }, end: number, verb: string, facts: Facts, before: string, at: VerbAt, around: ReturnType<typeof approxAt>): number {
   const low = number.low ?? 0, high = number.high ?? low;
+  // "serve with a glass of water": beside the drink
+  if (verb === 'serve' && before === 'with') return k;
   // "in a shaker of 300 g steel": what describes the vessel is no matter of the step
   if (/^(of|weighing|holding|aus|von)$/.test(p.word(k - 1)) && VESSEL_NOUN.test(p.word(k - 2))) {
     const size = unitAt(p, p.isHyphen(number.end) ? number.end + 1 : number.end, end);

@@ -15,7 +15,7 @@ export function percentAt(p: Phrase, i: number, end: number): PercentAt | undefi
   const number = rangeAt(p, i, end);
   if (number === undefined || number.low === null || number.high === null || !number.digits) return undefined;
   const value = (number.low + number.high) / 2;
-  const unit = unitAt(p, number.end, end, PERCENT);
+  const unit = unitAt(p, p.isHyphen(number.end) ? number.end + 1 : number.end, end, PERCENT);
   if (unit === undefined) return undefined;
   if (unit.form.unit === 'proof') return { value: value * 0.5, kind: 'abv', end: unit.end };
   if (unit.form.unit === 'proof-uk') return { value: value * 4 / 7, kind: 'abv', end: unit.end };

@@ -30,7 +30,9 @@ const PRONOUNS = /^(it|them|this|that|these|those|everything|which|you|we|i|is|a
 
 /** "sugar saturated with bitters", "mint muddled in syrup": the participle before what it was done with ends the name. */
 function isDoneWith(p: Phrase, k: number): boolean {
-  return /^(with|in|by|mit|into)$/.test(p.word(k + 1)) && (/ed$/.test(p.word(k)) || verbs.get(p.word(k))?.some((row) => row.form === 'participle') === true);
+  const at = /^well$|ly$/.test(p.word(k)) ? k + 1 : k, next = p.word(at + 1);
+  if (!/^(with|in|by|mit|into|on|onto|over)$/.test(next)) return false;
+  return /ed$/.test(p.word(at)) || verbs.get(p.word(at))?.some((row) => row.form === 'participle') === true;
 }
 
 interface Region { readonly end: number }

@@ -117,6 +117,12 @@ export function tokens(text: string): Token[] {
         else break;
       }
       const word = text.slice(i, j);
+      // "w/ ice", "w/o ice", but "% w/v"
+      if (/^w$/i.test(word) && text.charAt(j) === '/' && !/^[vw](?!\p{L})/iu.test(text.slice(j + 1, j + 3))) {
+        const without = /^o(?!\p{L})/iu.test(text.slice(j + 1, j + 3));
+        push('word', without ? j + 2 : j + 1, without ? 'without' : 'with');
+        continue;
+      }
       push('word', j, ascii ? word.toLowerCase().replace(/'/g, '') : fold(word));
       continue;
     }
