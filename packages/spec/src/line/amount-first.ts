@@ -4,7 +4,7 @@ import { percentAt } from '../phrase/facts.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { larderId, nameEnd, thingAt, type ThingAt } from '../phrase/thing.ts';
 import { lookup, type Measured as MeasuredBy } from '../names/lookup.ts';
-import { isAlcoholic } from '../vocabulary/vocabulary.ts';
+import { category, isSolid } from '../vocabulary/vocabulary.ts';
 import { build, isPoured, linkWords, relink, unelided, type Measured } from './build.ts';
 import { amountAt, factBefore, factEnd, type Start } from './head.ts';
 import { measuredBy, trailingUnit } from './measured.ts';
@@ -14,6 +14,8 @@ import { percentFirst, shareFirst } from './share-first.ts';
 import { sizedCount } from './sized.ts';
 import { readTail } from './tail.ts';
 
+/** Kinds of the larder that are poured: a fraction of one without a unit is a part. */
+const POURED = new Set(['juice', 'dairy', 'syrup', 'soft-drink', 'water', 'beer', 'wine', 'fortified', 'spirit', 'liqueur', 'bitters', 'plant-drink', 'plant-cream', 'coffee-tea']);
 const SHARE = new Set(['share']);
 
 /** A number at the head: an amount and what it is of, a share, or a count. */
@@ -102,7 +104,7 @@ function named(p: Phrase, k: number, after: number, end: number, measured: Measu
   if (what !== undefined) {
     const to = after > k ? what.end : factEnd(p, what.end, end);
     const linked = after > k ? relink(p, what, k, to, measured) : to > what.end ? relink(p, what, what.first, to, measured) : what;
-    return unelided(p, linked, measured);
+    return unelided(p, aroundBracket(p, linked, end, measured), measured);
   }
   // names that hold their own number ("2 % milk", "151 rum") go whole
   const held = nameEnd(p, k, end);
@@ -110,6 +112,16 @@ function named(p: Phrase, k: number, after: number, end: number, measured: Measu
   const words = p.slice(k, held);
   p.use(k, held);
   return { thing: { words, span: p.span(k, held), link: linkWords(p, words, measured) }, end: held, alternatives: [], first: k, label: words.toLowerCase(), the: false, treated: [] };
+}
+
+/** "overproof (126 proof) rum": a fact in brackets inside a name. */
+function aroundBracket(p: Phrase, what: ThingAt, end: number, measured: MeasuredBy): ThingAt {
+  const close = p.isMark(what.end, '(') ? p.t[what.end]?.partner ?? -1 : -1;
+  if (what.thing.link.kind !== 'unknown' || close < 0 || close + 1 >= end || p.word(close + 1) === '') return what;
+  const rest = thingAt(p, close + 1, end, measured);
+  if (rest === undefined || rest.first !== close + 1 || rest.thing.link.kind === 'unknown') return what;
+  const words = `${what.thing.words} ${rest.thing.words}`, link = linkWords(p, words, measured);
+  return { ...what, label: words.toLowerCase(), thing: { words, span: { from: what.thing.span.from, to: rest.thing.span.to }, link: link.kind === 'unknown' ? rest.thing.link : link } };
 }
 
 const SHOWN_AS: Readonly<Record<string, string>> = { 'stick-butter': 'stick', 'bottle-wine': 'bottle', 'espresso-shot': 'shot' };
@@ -140,7 +152,7 @@ function settleUnit(p: Phrase, number: NumberAt, unit: string | null, what: Thin
     p.report('unit-missing', number.first, number.last, { number: p.slice(number.first, number.last), thing: what.thing.words });
     return undefined;
   }
-  const pourable = id === null ? /\b(wine|rum|gin|brandy|vermouth|liqueur|whiske?y|bitters?|sherry|port|curac[ao]+|absinthe|cordial|syrup)\b/.test(label) : isAlcoholic(id) || /syrup|water|cream|milk|cordial|grenadine|orgeat/.test(label) && /juice|syrup|water|cream$|milk/.test(id);
+  const pourable = id === null ? /\b(wine|rum|gin|brandy|vermouth|liqueur|whiske?y|bitters?|sherry|port|curac[ao]+|absinthe|cordial|syrup|chartreuse|b[eé]n[eé]dictine|k[uü]mmel|anisette|maraschino|punch|water|cream|cr[eèê]me de)\b/.test(label) : POURED.has(category(id) ?? '') && !isSolid(id);
   if (fraction && pourable) {
     const link = what.thing.link;
     return { unit: 'part', what: link.kind === 'larder' && link.assumed ? { ...what, thing: { ...what.thing, link: linkWords(p, what.thing.words, 'volume') } } : what };

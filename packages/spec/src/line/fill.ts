@@ -33,7 +33,7 @@ export function readFill(p: Phrase, i: number, verb: string, from: number, end: 
   // "fill medium bar glass with …": the vessel before "with" or "full"
   const vessel = vesselAt(p, k, end);
   if (vessel !== undefined && /^(with|mit)$/.test(p.word(vessel))) k = vessel + 1;
-  else while (k < end && SKIPPED.test(p.word(k)) && !startsPortion(p, k)) k++;
+  else while (k < end && SKIPPED.test(p.word(k)) && !startsPortion(p, k) && !(/^an?$/.test(p.word(k)) && /^(slice|splash|dash|sprig|wedge|spoonful|barspoon|layer|pony|jigger)$/.test(p.word(k + 1)) && thingAt(p, p.word(k + 2) === 'of' ? k + 3 : k + 2, end, 'volume') !== undefined)) k++;
   const approx = approxAt(p, k, end);
   const number = rangeAt(p, approx?.end ?? k, end);
   if (number === undefined || number.article === true || unitAt(p, number.end, end) === undefined) {
@@ -75,7 +75,7 @@ interface Full { readonly share: ReturnType<typeof rangeAt>; readonly thing: num
 export function vesselFull(p: Phrase, i: number, end: number): Full | undefined {
   const glass = vesselAt(p, i, end);
   if (glass === undefined) return undefined;
-  let k = glass;
+  let k = p.isMark(glass, ',') ? glass + 1 : glass;
   while (/^(about|nearly|almost|not|quite|half|up|is|to|the|brim|very|fully|completely|just|over|under)$/.test(p.word(k)) && p.word(k) !== 'full' && rangeAt(p, k, end) === undefined) k++;
   const share = rangeAt(p, k, end);
   const after = share?.end ?? k;

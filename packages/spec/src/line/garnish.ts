@@ -6,7 +6,7 @@ import { words } from '../vocabulary/vocabulary.ts';
 import { EMPTY, shown, type Label } from './label.ts';
 
 const garnishes = words('garnish');
-const LED = /^(with|by|of|over|using|mit|and|some|a bit|the|the drink|drink|glass|each|it|fresh|freshly|a little|little|lightly|adding|on|top|generously)$/;
+const LED = /^(with|by|in|of|over|using|mit|and|some|a bit|the|the drink|drink|glass|each|it|fresh|freshly|a little|little|lightly|adding|on|top|generously)$/;
 
 export interface GarnishAt { readonly garnish: Garnish; readonly label: Label }
 

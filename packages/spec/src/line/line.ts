@@ -11,6 +11,7 @@ import { brim, isFill, readFill, vesselFull } from './fill.ts';
 import { isDropped, isFinish, readGarnish } from './garnish.ts';
 import { EMPTY, type Label } from './label.ts';
 import type { Measured } from './build.ts';
+import { germanEnd, leadPhrase, put } from './lead.ts';
 import { readMeasure } from './measure.ts';
 import { onTop } from './on-top.ts';
 import { readStep } from './step.ts';
@@ -106,6 +107,7 @@ function listMark(p: Phrase): number {
   if (first.kind === 'mark' && /^[-–—•*·▪◦☐+>]$/.test(first.text) && (p.t[1]?.gap ?? false)) return 1;
   if (first.kind === 'mark' && /^[•·▪◦☐*]$/.test(first.text)) return 1;
   if (first.text === '[' && first.partner >= 1 && first.partner <= 2) return first.partner + 1;
+  if (first.kind === 'word' && first.text.length === 1 && p.isMark(1, ')') && p.t[1]?.gap === false && first.partner < 0) return 2;
   if (p.place.listed && first.kind === 'number' && p.t[1]?.kind === 'mark' && /^[.)]$/.test(p.t[1]?.text ?? '')) { p.use(0, 1); return 2; }
   return 0;
 }
@@ -176,6 +178,7 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
   if (colon > 0 && /^(garnish|garnishes|garnitur|deko|dekoration|garnieren|decoration)$/.test(p.word(i))) return garnished(readGarnish(p, i, colon, end));
   if (colon > 0 && /^(top|topper|fill|float|crown|auffullen|filler)$/.test(p.word(i))) return filled(readFill(p, i, p.word(i) === 'float' || p.word(i) === 'crown' ? p.word(i) : 'top', colon, end));
   if (colon > 0 && /^(rim|rand)$/.test(p.word(i))) return garnished(readGarnish(p, i, colon, end));
+  if (p.word(i) === 'expressed' && end > i + 1) return garnished(readGarnish(p, i, i + 1, end));
   const bare = p.isMark(end - 1, ')') ? Math.max(p.t[end - 1]?.partner ?? end, i + 1) : end;
   if (/^(salt|sugar|half|chilli|tajin|salted|sugared|spiced|zucker|salz)$/.test(p.word(i)) && /^(rim|rand)/.test(p.word(bare - 1)) && bare - i <= 4) return garnished(readGarnish(p, i, p.word(i) === 'half' ? i + 1 : i, bare));
   if (/^(zuckerrand|salzrand)$/.test(p.word(i))) return garnished(readGarnish(p, i, i, end));
@@ -277,34 +280,6 @@ function usable(p: Phrase, verb: VerbAt, end: number): boolean {
 }
 const nounVerb = (p: Phrase, verb: VerbAt): boolean => verb.row.language === 'en' || thingAt(p, verb.from, verb.end, null)?.thing.link.kind === 'larder';
 
-/** "Into a whiskey glass drop …", "For mixing use …", "In a shaker, shake …": the verb behind a leading phrase. */
-function leadPhrase(p: Phrase, i: number, end: number): VerbAt | undefined {
-  if (!/^(into|in|for|with|using|over|to|on|after|while|once|when|at|gently|carefully|slowly|quickly|in|im|mit|auf|lightly|very|vigorously|immediately|briefly|hard|without|thoroughly)$/.test(p.word(i))) return undefined;
-  for (let k = i + 1; k < Math.min(end, i + 9); k++) {
-    const word = p.word(k);
-    if (/^(drop|break|crack)$/.test(word)) return put(k);
-    const verb = verbAt(p, k, end);
-    if (verb === undefined || !verb.rows.some(isImperative) || verb.row.language !== 'en') continue;
-    if (/^(the|a|an|of|your|this|large|small|bar|in|into)$/.test(p.word(k - 1)) && !/^(into|in|gently)$/.test(p.word(i))) continue;
-    if (/^(the|a|an|of|your|this|tall)$/.test(p.word(k - 1))) continue;
-    if (p.word(verb.end) === 'glass' || p.word(verb.end) === 'cup') continue;
-    return verb;
-  }
-  return undefined;
-}
-/** "drop", "break" and "crack" put something in. */
-const put = (k: number): VerbAt => ({ row: { verb: 'add', reading: 'other', form: 'imperative', waiting: false, language: 'en', words: 1 }, end: k + 1, from: k, rows: [] });
-
-/** German steps carry their verb at the end: "mit Eis shaken", "auf Eis rühren", "mit Minze garnieren". */
-function germanEnd(p: Phrase, i: number, end: number): VerbAt | undefined {
-  for (let k = Math.max(i, end - 3); k < end; k++) {
-    const verb = verbAt(p, k, end);
-    const row = verb?.rows.find((other) => other.language === 'de' && other.form !== 'participle' && other.form !== '-ing') ?? (verb?.end === end ? verb.rows.find((other) => other.language === 'de') : undefined);
-    if (verb !== undefined && row !== undefined && verb.end === end && (k > i || end - i === 1)) return { ...verb, row };
-  }
-  return undefined;
-}
-
 const garnished = (read: ReturnType<typeof readGarnish>): One | undefined => (read === undefined ? undefined : { actions: [read.garnish], label: read.label });
 function filled(read: ReturnType<typeof readFill>): One | undefined {
   return read === undefined ? undefined : { actions: [read.fill], label: read.label };
@@ -345,6 +320,11 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
     }
     return step(p, i, verb, end);
   }
+  // "add enough claret to fill the glass"
+  const filling = key === 'add' ? toFill(p, from, to) : -1;
+  if (filling > from) { const read = readFill(p, i, 'fill', /^(enough|sufficient|some)$/.test(p.word(from)) ? from + 1 : from, filling); if (read !== undefined && read.label.low === null) return filled(read); }
+  // "pour over ice": where to, not what
+  if (key === 'pour' && /^(over|on)$/.test(p.word(verb.end - 1) === 'over' ? 'over' : p.word(from)) && iceAt(p, p.word(verb.end - 1) === 'over' ? from : from + 1, to) !== undefined) return step(p, i, verb, end);
   if (PUT_WORDS.test(word) || PUTS.has(key) && german) {
     let k = from;
     // "drop in", "pour into the glass": the place before the thing
@@ -384,6 +364,11 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
   // "Juice 2 limes": a count of fruit
   if (key === 'squeeze' && /^(juice)$/.test(word)) { const read = tryMeasure(p, i, end); if (read !== undefined) return { actions: read.measures, label: read.label }; }
   return step(p, i, verb, end);
+}
+/** Where "to fill …" or "to top …" begins at a clause's end; -1 where it does not. */
+function toFill(p: Phrase, from: number, to: number): number {
+  for (let k = Math.max(from, to - 5); k < to - 1; k++) if (p.word(k) === 'to' && /^(fill|top)$/.test(p.word(k + 1)) && (k + 2 === to || /^(the|up|glass|it|goblet)$/.test(p.word(k + 2)))) return k;
+  return -1;
 }
 function behindWith(p: Phrase, from: number, to: number): number | undefined {
   for (let k = from; k < to; k++) if (/^(with|mit)$/.test(p.word(k))) return k + 1;

@@ -67,6 +67,8 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
     if (token.kind === 'number' || (token.kind === 'mark' && /^[-−–~≈+]$/.test(token.text)) || token.kind === 'word') {
       const around = approxAt(p, k, end);
       const start = around !== undefined ? around.end : k;
+      // "salt, a pinch"
+      const aside = !haveAmount && tail.amount === undefined && token.kind === 'word' && (p.isMark(k - 1, ',') || p.isMark(k - 1, ':') || p.isDash(k - 1)) && unitAt(p, rangeAt(p, k, end)?.end ?? end, end) !== undefined;
       const heat = temperatureAt(p, k, end, joined === 'at' || p.word(k - 1) === 'at');
       if (heat !== undefined) {
         const span = p.span(k, heat.end), celsius = Math.round(heat.celsius * 1e6) / 1e6;
@@ -80,7 +82,7 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
       const percent = token.kind === 'number' || p.isNumber(start) ? percentAt(p, start, end) : undefined;
       if (percent !== undefined) {
         const span = p.span(k, percent.end);
-        const weight = percent.kind === 'weight' || (percent.kind === 'bare' && saysWeight(p, nameFrom, from, k, percent.end));
+        const weight = percent.kind === 'weight' || (percent.kind === 'bare' && alcoholic !== null && !isAlcoholic(alcoholic)) || (percent.kind === 'bare' && saysWeight(p, nameFrom, from, k, percent.end));
         if (percent.kind === 'bare' && /^(of|on|aus|von)$/.test(p.word(percent.end))) tail.share = shareOf(p, percent.value / 100, 'mass', percent.end, end, p.span(k, k + 1));
         else if (weight && !(alcoholic !== null && isAlcoholic(alcoholic) && !BY_WEIGHT.test(p.word(percent.end)))) tail.concentration = { value: percent.value, span };
         else tail.strength = { value: percent.value, span };
@@ -103,9 +105,9 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
         else tail.treatments.push({ key: 'time', span, seconds: value });
         p.use(k, time.end); k = time.end; continue;
       }
-      if (token.kind === 'number' || (around !== undefined && p.isNumber(around.end)) || (joined !== null && token.kind === 'word')) {
+      if (token.kind === 'number' || (around !== undefined && p.isNumber(around.end)) || (joined !== null && token.kind === 'word') || aside) {
         const number = rangeAt(p, start, end);
-        if (number !== undefined && number.low !== null && (number.digits || joined === 'in' || joined === 'plus')) {
+        if (number !== undefined && number.low !== null && (number.digits || joined === 'in' || joined === 'plus' || aside)) {
           const share = unitAt(p, number.end, end, SHARE_UNITS);
           if (share !== undefined) {
             readShare(p, tail, share.form.unit, number.low, share.end, end, p.span(number.first, number.last));

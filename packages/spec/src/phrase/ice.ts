@@ -28,7 +28,7 @@ export function iceAt(p: Phrase, i: number, end: number): IceAt | undefined {
     if (p.isHyphen(at)) at++;
     const length = unitAt(p, at, end, SIZE);
     if (length !== undefined && (length.form.written !== 'in' || true) && MM[length.form.unit] !== undefined && size === undefined) { size = (number.low + number.high) / 2 * (MM[length.form.unit] ?? 1); k = length.end; marks.push([number.first, k]); continue; }
-    const unit = unitAt(p, at, end);
+    const unit = p.word(at) === 'single' ? undefined : unitAt(p, at, end);
     if (unit !== undefined && (unit.form.of === 'g' || unit.form.of === 'ml') && mass === undefined) {
       mass = makeAmount(p, number, unit, at, undefined);
       digits = true;
