@@ -17,7 +17,7 @@ export function names({ ctx, build, ordered }: Facts): void {
     ctx.margins.push({
       code: why, at: m.path, unit: 'g',
       op: ({ s }, out, i) => { out[i] = Math.max(put ? s[put.g]! : 0, 1e-6); },
-      words: { thing: m.thing.words, ...Object.fromEntries([0, 1, 2].map((k) => [`near${k + 1}`, nearest[k]?.name ?? ''])), near: nearest.map((n) => n.name).join(', ') },
+      words: { thing: m.thing.words, ...Object.fromEntries([0, 1, 2].map((k) => [`near${k + 1}`, nearest[k]?.name ?? ''])), near: nearest.map((n) => n.name).join(', '), ...(u.why === 'ingredient-unknown' && nearest.length === 0 ? { degree: 'alone' } : {}) },
       sources: ['none'],
       ...(first && why === 'ingredient-unknown' ? { remedy: { key: 'use-name', words: { name: first.name }, splices: [{ from: m.thing.span.from, to: m.thing.span.to, literal: first.name }] } } : {}),
       ...(why === 'strength-unknown' ? { remedy: { key: 'write-strength', words: {}, splices: [{ from: m.thing.span.to, to: m.thing.span.to, literal: ' 40 %' }] } } : {}),
