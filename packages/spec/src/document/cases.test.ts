@@ -157,7 +157,7 @@ test('22: per cents are strength, share or concentration', () => {
 });
 test('23: dry is said where it is written, in build and prep alike', () => {
   const one = spec('shake 12 s', 'dry shake 10 s', 'shake 5 s without ice', 'X (mix):', 'shake 30 s', 'shake 10 s with ice');
-  expect(section(one, 'build').lines.map((line) => (line.actions[0] as { flags: string[] }).flags)).toEqual([[], ['dry'], ['dry']]);
+  expect(section(one, 'build').lines.map((line) => (line.actions[0] as unknown as { flags: string[] }).flags)).toEqual([[], ['dry'], ['dry']]);
   expect(action(one, 'x', 0)).not.toHaveProperty('ice');
   expect(action(one, 'x', 1)).toHaveProperty('ice');
 });

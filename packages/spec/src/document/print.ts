@@ -15,7 +15,7 @@ const time = (seconds: { readonly low: number; readonly high: number; readonly w
   if (seconds === undefined) return '';
   if (seconds.word !== undefined) return seconds.word;
   const [factor, sign] = seconds.low >= 3600 && seconds.low % 3600 === 0 && seconds.high % 3600 === 0 ? [3600, 'h'] : seconds.low >= 60 && seconds.low % 60 === 0 && seconds.high % 60 === 0 ? [60, 'min'] : [1, 's'];
-  return `${range(seconds.low / (factor as number), seconds.high / (factor as number))} ${sign as string}`;
+  return `${range(seconds.low / (factor), seconds.high / (factor))} ${sign}`;
 };
 const name = (thing: Thing): string => thing.words;
 const iceText = (ice: IceWritten): string => join(ice.mass === undefined ? ice.count === undefined ? '' : number(ice.count) : amountText(ice.mass), ice.size_mm === undefined ? '' : `${number(ice.size_mm)} mm`, ice.clear === true ? 'clear' : '', ice.kind === 'large cube' ? (ice.clear === true ? 'cube' : 'large cube') : ice.kind === 'cubes' || ice.kind === 'sphere' ? ice.kind : `${ice.kind} ice`, heat(ice.temperature));

@@ -14,7 +14,7 @@ function faults(value: unknown, by: Schema, at = '$'): string[] {
   const kind = value === null ? 'null' : Array.isArray(value) ? 'array' : typeof value;
   const types = by.type === undefined ? [] : [by.type].flat();
   if (types.length > 0 && !types.includes(kind) && !(types.includes('integer') && Number.isInteger(value))) out.push(`${at} is ${kind}`);
-  if (by.const !== undefined && value !== by.const) out.push(`${at} is not ${String(by.const)}`);
+  if (by.const !== undefined && value !== by.const) out.push(`${at} is not ${JSON.stringify(by.const)}`);
   if (by.enum !== undefined && !by.enum.includes(value)) out.push(`${at} is ${String(value)}`);
   if (by.minimum !== undefined && typeof value === 'number' && value < by.minimum) out.push(`${at} too small`);
   if (by.anyOf !== undefined && !by.anyOf.some((one) => faults(value, one, at).length === 0)) out.push(`${at} fits none`);

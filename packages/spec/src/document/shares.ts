@@ -1,4 +1,4 @@
-import type { Line, Measure, Share, Thing } from '@washline/engine';
+import type { Line, Share, Thing } from '@washline/engine';
 import { fold } from '../names/fold.ts';
 import { singular } from '../phrase/own-names.ts';
 
@@ -17,6 +17,6 @@ export function sharesOf(lines: readonly Line[]): Line[] {
   };
   const of = (share: Share): Share => (share.of === undefined ? share : { ...share, of: share.of.map(linked) });
   return lines.map((line) => (line.actions.some((action) => action.kind === 'measure' && action.share?.of !== undefined)
-    ? { ...line, actions: line.actions.map((action) => (action.kind === 'measure' && action.share !== undefined ? { ...(action as Measure), share: of(action.share) } : action)) }
+    ? { ...line, actions: line.actions.map((action) => (action.kind === 'measure' && action.share !== undefined ? { ...(action), share: of(action.share) } : action)) }
     : line));
 }

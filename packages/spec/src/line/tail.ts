@@ -59,7 +59,7 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
   let joined: 'in' | 'plus' | 'or' | 'to' | 'at' | 'held' | null = null;
   let plus = false;
   const alcoholic = thing === null ? null : larderId(thing);
-  const flush = (): void => { if (treated !== undefined) tail.treatments.push(treated as Treatment); treated = undefined; };
+  const flush = (): void => { if (treated !== undefined) tail.treatments.push(treated); treated = undefined; };
   while (k < end) {
     const token = p.t[k];
     if (token === undefined) break;

@@ -16,7 +16,7 @@ function settle(rows: readonly NameRow[], measured: Measured, system: string | n
   const fits = (row: NameRow): boolean => letter !== '' && row.when.includes(letter);
   const old = system === OLD ? rows.find((row) => row.when.includes('o')) : undefined;
   const chosen = old ?? rows.find((row) => row.assumed && fits(row)) ?? rows.find((row) => !row.assumed && fits(row) && rows.every((other) => !other.assumed || (other.when !== '' && !fits(other))))
-    ?? rows.find((row) => row.assumed) ?? (rows[0] as NameRow);
+    ?? rows.find((row) => row.assumed) ?? rows[0]!;
   return { id: chosen.id, name: chosen.name, assumed: true, others: rows.filter((row) => row.id !== chosen.id).map((row) => row.id) };
 }
 
