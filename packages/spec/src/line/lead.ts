@@ -4,7 +4,7 @@ import { isImperative, verbAt, type VerbAt } from './verb.ts';
 
 /** "Into a whiskey glass drop …", "For mixing use …", "In a shaker, shake …": the verb behind a leading phrase. */
 export function leadPhrase(p: Phrase, i: number, end: number): VerbAt | undefined {
-  if (!/^(into|in|for|with|using|over|to|on|after|while|once|when|at|gently|carefully|slowly|quickly|in|im|mit|auf|lightly|very|vigorously|immediately|briefly|hard|without|thoroughly|nearly|almost|partly)$/.test(p.word(i))) return undefined;
+  if (!/^(into|in|for|with|using|over|to|on|after|while|once|when|at|gently|carefully|slowly|quickly|in|im|mit|auf|lightly|very|vigorously|immediately|briefly|hard|without|thoroughly|nearly|almost|partly|quick|brief|short|light|final)$/.test(p.word(i))) return undefined;
   for (let k = i + 1; k < Math.min(end, i + 9); k++) {
     const word = p.word(k);
     if (/^(drop|break|crack)$/.test(word)) return put(k);

@@ -1,6 +1,7 @@
 import type { Action, Garnish, Measure, Problem } from '@washline/engine';
 import { Phrase, type Place } from '../phrase/phrase.ts';
 import { rangeAt, unitAt } from '../phrase/amount.ts';
+import { timeAt } from '../phrase/facts.ts';
 import { iceAt } from '../phrase/ice.ts';
 import { larderId, nameEnd, ownFrom, thingAt } from '../phrase/thing.ts';
 import { problem } from '../problems/codes.ts';
@@ -129,7 +130,7 @@ function fromMeasured(p: Phrase, i: number, end: number, read: Measured, before:
 }
 
 /** Words of speech before what is meant ("so we need two ounces of gin"), skipped only where nothing can be read with them. */
-const SPEECH = /^(so|ok|okay|alright|now|then|next|first|firstly|second|secondly|third|lastly|finally|and|i|ill|im|ive|we|well|were|weve|you|youll|youre|lets|going|gonna|to|need|needs|needed|want|will|just|simply|start|starting|begin|with|by|up|also|grab|go|goes|in|comes|followed|here|some|about|of|your|that|is|are|there|again|get|got|have|take|use|using|like|do|add|adding|bring|plus|oh|right|dann|jetzt|wir|nehmen|ich|nehme|brauchen|noch|dazu|als|erstes|nachstes|kommt|kommen)$/;
+const SPEECH = /^(so|ok|okay|alright|now|then|next|first|firstly|second|secondly|third|lastly|finally|and|i|ill|im|ive|we|well|were|weve|you|youll|youre|lets|going|gonna|to|need|needs|needed|want|will|just|simply|start|starting|begin|with|by|up|also|grab|go|goes|in|comes|followed|here|some|about|of|your|that|is|are|there|again|get|got|have|take|use|using|like|do|add|adding|bring|follow|plus|oh|right|dann|jetzt|wir|nehmen|ich|nehme|brauchen|noch|dazu|als|erstes|nachstes|kommt|kommen)$/;
 
 function readClause(p: Phrase, i0: number, end0: number, later: boolean): One | undefined {
   const first = readPlain(p, i0, end0, later);
@@ -191,6 +192,10 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
     const read = tryMeasure(p, i, end);
     if (read !== undefined) return fromMeasured(p, i, end, read, later);
   }
+  // "lime shell garnish"
+  if (end > i + 1 && /^(garnish|garnitur)$/.test(p.word(end - 1)) && !/^(for|as|to|zur|als|no|of)$/.test(p.word(end - 2)) && verbAt(p, i, end) === undefined) { const read = garnished(readGarnish(p, i, i, end - 1)); if (read !== undefined) return read; }
+  // a time alone, a use-by: no step
+  if (timeAt(p, i, end)?.end === end || (p.word(i) === 'use' && /^(within|by)$/.test(p.word(i + 1)))) return undefined;
   const numeric = startsAmount(p, i, end);
   if (!numeric) {
     // names that run to the end or to a number go before verbs ("Salt", "lime juice, 20 ml")
@@ -230,7 +235,8 @@ function wholeIce(p: Phrase, i: number, end: number): One | undefined {
   if (found.end < end && !p.isMark(found.end, '(') && !p.isMark(found.end, ',') && !/^(in|into|off|for)$/.test(p.word(found.end))) { p.used.set(used); return undefined; }
   const read = tryMeasure(p, i, end);
   if (read?.measures[0]?.thing.link.kind !== 'larder' && !/cube|sphere|block|spear/.test(found.words)) { p.used.set(used); return undefined; }
-  const label: Label = read !== undefined && read.measures[0]?.thing.link.kind === 'larder' ? read.label : { ...EMPTY, kind: 'measure', low: found.ice.mass?.low ?? found.ice.count ?? null, high: found.ice.mass?.high ?? found.ice.count ?? null, unit: found.unit, ingredient: found.ice.mass === undefined ? `${found.words.replace(/\s*\b(?:cubes?)$/, '').replace(/\s*\bice$/, '')} ice`.trim() : found.words };
+  const plain = found.ice.mass === undefined && /^(?:(?:large|big|clear) )*cubes?$/.test(found.words);
+  const label: Label = !plain && read !== undefined && read.measures[0]?.thing.link.kind === 'larder' ? read.label : { ...EMPTY, kind: 'measure', low: found.ice.mass?.low ?? found.ice.count ?? null, high: found.ice.mass?.high ?? found.ice.count ?? null, unit: found.unit, ingredient: found.ice.mass === undefined ? `${found.words.replace(/\s*\b(?:cubes?)$/, '').replace(/\s*\bice$/, '')} ice`.trim() : found.words };
   return { actions: [{ kind: 'fill', path: p.path, span: p.span(i, end), verb: 'fill', measure: null, ice: found.ice }], label: { ...label, celsius: found.ice.temperature?.celsius ?? label.celsius } };
 }
 function thingOwn(p: Phrase, i: number, end: number): boolean {

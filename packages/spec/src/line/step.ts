@@ -217,7 +217,7 @@ function readNumber(p: Phrase, k: number, number: { readonly low: number | null;
     }
     const ice = facts.ice === undefined ? iceAt(p, k, end) : undefined;
     if (ice !== undefined) { facts.ice = ice; if (ice.ice.temperature !== undefined) facts.writtenCelsius ??= ice.ice.temperature.celsius; return ice.end; }
-    const amount: Amount = makeAmount(p, number as Parameters<typeof makeAmount>[1], unit, unitFrom, around);
+    const amount: Amount = makeAmount(p, number, unit, unitFrom, around);
     if (before === 'to' && (verb !== 'add' && verb !== 'cool') || (verb === 'reduce' && facts.to === undefined && p.word(unit.end) !== 'of' && before !== 'first')) {
       facts.to = { amount };
       p.use(k, unit.end);
