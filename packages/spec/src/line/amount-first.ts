@@ -10,7 +10,7 @@ import { amountAt, factBefore, factEnd, type Start } from './head.ts';
 import { measuredBy, trailingUnit } from './measured.ts';
 import { partOf } from './part-of.ts';
 import { eachOf } from './several.ts';
-import { percentFirst, shareFirst } from './share-first.ts';
+import { percentFirst, shareFirst, sharePer } from './share-first.ts';
 import { sizedCount } from './sized.ts';
 import { readTail } from './tail.ts';
 
@@ -35,7 +35,7 @@ export function amountFirst(p: Phrase, i: number, end: number): Measured | undef
   if (!number.digits && number.article === true && start.unit === undefined && thingAt(p, start.end, end, 'count') === undefined) return undefined;
   // "1/2 Juice of 1 Lemon", "1 white of an Egg"
   // "a favourite drink at …": talk, no matter
-  if (start.unit === undefined && /\b(?:drink|cocktail|recipe|variation|riff|version|classic)s?$/i.test(thingAt(p, start.end, end, 'count')?.label ?? '')) return undefined;
+  if (start.unit === undefined && /\b(?:drink|cocktail|recipe|variation|riff|version|classic|favou?rite)s?$/i.test(thingAt(p, start.end, end, 'count')?.label ?? '')) return undefined;
   if (start.unit === undefined) {
     const part = partOf(p, start.end, end, number);
     if (part !== undefined) { p.use(i, start.end); return part; }
@@ -51,6 +51,9 @@ export function amountFirst(p: Phrase, i: number, end: number): Measured | undef
   if (what === undefined) return ofItself(p, i, end, number, start);
   const settled = settleUnit(p, number, unit, what);
   if (settled === undefined) return undefined;
+  const grams = number.low === null ? undefined : unit === 'g' ? number.low : unit === 'mg' ? number.low / 1000 : unit === 'kg' ? number.low * 1000 : undefined;
+  const per = grams === undefined ? undefined : sharePer(p, what.end, end, grams, p.span(number.first, number.last));
+  if (per !== undefined) return build(p, i, end, { amount: null, unit: settled.unit, low: number.low, high: number.high }, settled.what, readTail(p, per.end, end, settled.what.thing, true, what.first), { share: per.share });
   const tail = readTail(p, what.end, end, settled.what.thing, true, what.first);
   if (before.strength !== undefined) tail.strength ??= before.strength;
   if (before.concentration !== undefined) tail.concentration ??= before.concentration;

@@ -12,7 +12,8 @@ export function onTop(p: Phrase, i: number, end: number): GarnishAt | undefined 
   if (!/^(on|over)$/.test(p.word(k - 1)) || rangeAt(p, i, end) !== undefined) return undefined;
   let from = i;
   while (/^(little|some|freshly|finely|grated|ground|shaved)$/.test(p.word(from)) && nameEnd(p, from, k - 1) !== k - 1) from++;
-  const what = nameEnd(p, from, k - 1) === k - 1 ? thingAt(p, from, k - 1, 'count') : undefined;
+  const found = thingAt(p, from, k - 1, 'count');
+  const what = found?.end === k - 1 ? found : undefined;
   const id = what === undefined ? null : larderId(what.thing);
   return what === undefined || !(isFinish(what.label) || id !== null && isSolid(id)) ? undefined : readGarnish(p, i, from, k - 1);
 }

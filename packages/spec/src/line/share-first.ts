@@ -4,7 +4,7 @@ import type { Phrase } from '../phrase/phrase.ts';
 import { larderId, thingAt } from '../phrase/thing.ts';
 import { isAlcoholic } from '../vocabulary/vocabulary.ts';
 import { build, relink, type Measured } from './build.ts';
-import { BY_WEIGHT, emptyTail, readTail, shareOf } from './tail.ts';
+import { BY_WEIGHT, emptyTail, readTail, shareOf, perLitre } from './tail.ts';
 
 export function percentFirst(p: Phrase, i: number, end: number, percent: { readonly value: number; readonly kind: string; readonly end: number }): Measured | undefined {
   const what0 = thingAt(p, percent.end, end, 'volume');
@@ -26,6 +26,18 @@ export function percentFirst(p: Phrase, i: number, end: number, percent: { reado
   let ofThing = of;
   if (ofThing === undefined && /^(of|on|von)$/.test(p.word(what.end))) ofThing = shareOf(p, 0, 'mass', what.end, end, share.number).of;
   return build(p, i, end, { amount: null, unit: null, low: null, high: null }, what, tail, { share: ofThing === undefined ? share : { ...share, of: ofThing } });
+}
+
+/** "6 g salt per litre", "2 g agar per 500 g juice": a share behind the name; `k` is where the name ends. */
+export function sharePer(p: Phrase, k: number, end: number, grams: number, number: { from: number; to: number }): { readonly share: Share; readonly end: number } | undefined {
+  const german = p.word(k) === 'auf';
+  if (!/^(per|pro|je)$/.test(p.word(k)) && !(german && p.isNumber(k + 1))) return undefined;
+  const per = perLitre(p, k + 1, end);
+  if (per === undefined || per.amount <= 0) return undefined;
+  const at = p.word(per.end) === 'of' || p.word(per.end) === 'von' ? per.end + 1 : per.end;
+  const of = at < end ? thingAt(p, at, end, null) : undefined;
+  p.use(k, of?.end ?? per.end);
+  return { share: { value: per.kind === 'l' ? grams / per.amount : grams / (1000 * per.amount), basis: per.kind === 'l' ? 'g per L' : 'mass', ...(of !== undefined ? { of: [of.thing] } : {}), number }, end: of?.end ?? per.end };
 }
 
 export function shareFirst(p: Phrase, i: number, end: number, per: UnitAt): Measured | undefined {

@@ -242,7 +242,7 @@ export function enclosed(p: Phrase, i: number, end: number): boolean {
   return false;
 }
 
-function perLitre(p: Phrase, i: number, end: number): { readonly kind: 'l' | 'kg'; readonly amount: number; readonly end: number } | undefined {
+export function perLitre(p: Phrase, i: number, end: number): { readonly kind: 'l' | 'kg'; readonly amount: number; readonly end: number } | undefined {
   const number = p.isNumber(i) ? p.t[i]?.value ?? 1 : 1;
   const k = p.isNumber(i) ? i + 1 : i;
   const unit = unitAt(p, k, end);
