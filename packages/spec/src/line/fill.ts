@@ -31,7 +31,8 @@ export function readFill(p: Phrase, i: number, verb: string, from: number, end: 
     if (part !== undefined) return part;
   }
   // "fill medium bar glass with …": the vessel before "with" or "full"
-  const vessel = vesselAt(p, k, end);
+  let vessel = vesselAt(p, k, end);
+  if (vessel !== undefined && p.word(vessel) === 'to') { const top = p.word(vessel + 1) === 'the' ? vessel + 2 : vessel + 1; if (/^(top|brim|rim)$/.test(p.word(top))) vessel = top + 1; }
   if (vessel !== undefined && /^(with|mit)$/.test(p.word(vessel))) k = vessel + 1;
   else while (k < end && SKIPPED.test(p.word(k)) && !startsPortion(p, k) && !(/^an?$/.test(p.word(k)) && /^(slice|splash|dash|sprig|wedge|spoonful|barspoon|layer|pony|jigger)$/.test(p.word(k + 1)) && thingAt(p, p.word(k + 2) === 'of' ? k + 3 : k + 2, end, 'volume') !== undefined)) k++;
   const approx = approxAt(p, k, end);

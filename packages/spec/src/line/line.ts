@@ -326,6 +326,8 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
     }
     return step(p, i, verb, end);
   }
+  const laid = key === 'add' ? onTop(p, from, to) : undefined;
+  if (laid !== undefined) return garnished(laid);
   // "add enough claret to fill the glass"
   const filling = key === 'add' ? toFill(p, from, to) : -1;
   if (filling > from) { const read = readFill(p, i, 'fill', /^(enough|sufficient|some)$/.test(p.word(from)) ? from + 1 : from, filling); if (read !== undefined && read.label.low === null) return filled(read); }

@@ -13,7 +13,9 @@ export function onTop(p: Phrase, i: number, end: number): GarnishAt | undefined 
   let from = i;
   while (/^(little|some|freshly|finely|grated|ground|shaved)$/.test(p.word(from)) && nameEnd(p, from, k - 1) !== k - 1) from++;
   const found = thingAt(p, from, k - 1, 'count');
-  const what = found?.end === k - 1 ? found : undefined;
+  // what was made for the drink, and foams, are matter
+  const matter = found === undefined || found.thing.link.kind === 'prep' || found.thing.link.kind === 'shelf' || /\b(?:foam|espuma|cream|air|cloud|schaum|sahne)\b/.test(found.label);
+  const what = !matter && found.end === k - 1 ? found : undefined;
   const id = what === undefined ? null : larderId(what.thing);
   return what === undefined || !(isFinish(what.label) || id !== null && isSolid(id)) ? undefined : readGarnish(p, i, from, k - 1);
 }

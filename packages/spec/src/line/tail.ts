@@ -4,7 +4,7 @@ import { percentAt, ratioAt, temperatureAt, timeAt } from '../phrase/facts.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { larderId, thingAt } from '../phrase/thing.ts';
 import { treatmentCelsius, treatments } from '../phrase/treatment.ts';
-import { isAlcoholic } from '../vocabulary/vocabulary.ts';
+import { isAlcoholic, isSolid } from '../vocabulary/vocabulary.ts';
 import { isNamed, measuredBy } from './measured.ts';
 
 /** What stands behind a measure's name: strength, ratio, temperature, treatments, a second amount … */
@@ -198,6 +198,7 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
     if (loose?.form.unit === 'to-taste') { tail.toTaste = true; k = loose.end; continue; }
     if (word === 'optional' || word === 'optionally') { tail.optional = true; k++; continue; }
     if (word === 'to' && (p.word(k + 1) === 'taste')) { tail.toTaste = true; k += 2; continue; }
+    if (word === 'to' && p.word(k + 1) === 'finish' && alcoholic !== null && isSolid(alcoholic)) { tail.garnish = !plus; k += 2; continue; }
     if (word === 'to' && (p.word(k + 1) === 'garnish' || p.word(k + 1) === 'decorate') || word === 'for' && (p.word(k + 1) === 'garnish' || p.word(k + 1) === 'garnishing') || word === 'as' && (p.word(k + 1) === 'garnish' || p.word(k + 2) === 'garnish') || (word === 'zur' || word === 'als') && /^(deko|dekoration|garnitur|garnish)$/.test(p.word(k + 1))) { tail.garnish = !plus; k += 2; continue; }
     if ((word === 'to' || word === 'zum') && /^(top|fill|auffullen|auffuellen)$/.test(p.word(k + 1)) || word === 'auffullen' || word === 'topper') { tail.topUp = true; k += 2; continue; }
     if (word === 'from' && /^(freezer|fridge|refrigerator)$/.test(p.word(k + 1) === 'the' ? p.word(k + 2) : p.word(k + 1))) {
