@@ -6,6 +6,8 @@ const read = (text: string, variant?: string) => readText(text, { tables, ...(va
 const prep = (text: string, name: string) => { const p = read(text).reading.preps[name]; if (!p) throw new Error(`no prep ${name}`); return p; };
 const value = (p: { figures: Readonly<Record<string, { value: number }>> }, name: string) => p.figures[name]!.value;
 
+const strong_kg = (r: { figures: Readonly<Record<string, { value: number }>> }) => r.figures['mass']!.value / 1000;
+
 describe('preps by hand arithmetic', () => {
   it('shares of the others: 50 g/L of acid in 200 ml of water, and 0.8 % of a gum in 500 g', () => {
     const text = 'Check\n\nSour (mix):\n200 ml water\n50 g/L citric acid\n\nThick (mix):\n500 g water\n0.8 % xanthan\n\nBuild:\n20 ml sour\n20 ml thick';
@@ -93,6 +95,14 @@ describe('preps by hand arithmetic', () => {
     const { reading, problems } = read('Check\n\nOne (mix):\n50 ml two\n\nTwo (mix):\n50 ml one\n\nBuild:\n60 ml white rum 40 %');
     expect(problems.some((p) => p.code === 'prep-ring')).toBe(true);
     expect(reading.figures['volume']!.value).toBeCloseTo(60, 6);
+  });
+  it('quinine as a label states it is carried like matter: 25 mL of a cordial of 260 mg/kg in a drink', () => {
+    const one = read('Check\nglass: collins\n50 ml gin 43 %\n25 ml tonic cordial, quinine 260 mg/kg\n100 ml soda water').reading;
+    expect(one.findings.filter((f) => f.code === 'hazard-dose')).toEqual([]);
+    const strong = read('Check\nglass: collins\n50 ml gin 43 %\n25 ml tonic cordial, quinine 900 mg/kg\n100 ml soda water').reading.findings.find((f) => f.code === 'hazard-dose')!;
+    // 25 mL at about 1.19 g/mL bring 26.8 mg; 21 CFR 172.575 allows 83 mg/kg
+    expect(strong.margin!.value + 83).toBeCloseTo((26.8 / strong_kg(one)) , -1);
+    expect(read('Check\n25 ml lime juice, 250 mg/kg').problems[0]!.code).toBe('number-unused');
   });
   it('a siphon: two 8 g chargers over 318 ml in 750 ml stand at about 10.8 bar at 4 °C (Sander 2023 Henry constant)', () => {
     const { reading } = read('Check\n\nCloud (siphon foam):\n2 gold gelatin sheets, soaked 10 min in cold water\n310 ml water at 60 °C\ncool to 20 °C\ncharge 2 N2O in a 500 ml siphon\nchill 12 h at 4 °C\n\nBuild:\n60 ml white rum 40 %\ntop with 15 g cloud');

@@ -82,6 +82,8 @@ export interface Measure extends At {
   /** "saline 20 %", "lime acid 6 %": per cent by weight */
   readonly concentration?: { readonly value: number; readonly span: Span };
   readonly ratio?: Ratio;
+  /** quinine as the label states it, mg per kg: "tonic cordial, quinine 250 mg/kg" */
+  readonly quinine?: { readonly value: number; readonly span: Span };
   readonly treatments: readonly Treatment[];
   readonly temperature?: Temperature;
   /** "held 5 min at 85 °C" */

@@ -77,7 +77,7 @@ function feeds(ctx: Context, build: BuildResult, prep: Put['source']['prep'], de
 /** Quinine of tonic in the drink as served, with what of it may stay. */
 function quinine(ctx: Context, build: BuildResult, all: readonly Put[]): void {
   const { total } = build;
-  const bitter = (p: Put): boolean => (p.source.ingredient?.cells['quinine_mg_kg']?.value ?? 0) > 0 || (p.source.prep?.puts.some(bitter) ?? false);
+  const bitter = (p: Put): boolean => p.measure.quinine !== undefined || (p.source.ingredient?.cells['quinine_mg_kg']?.value ?? 0) > 0 || (p.source.prep?.puts.some(bitter) ?? false);
   const lines = build.puts.filter(bitter), last = lines[lines.length - 1] ?? all.find(bitter);
   if (!last) return;
   const dose = (s: Float64Array) => { const m = wholeMass(s, total); return m > 0 ? (s[total + at.quinine]! / m) * 1e6 : 0; };

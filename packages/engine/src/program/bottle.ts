@@ -84,7 +84,7 @@ function tint(ingredient: Ingredient | undefined): readonly [number, number, num
 }
 
 function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: string, strength: number | undefined, price: { minor: number; per_mL?: number; per_g?: number } | undefined): Source {
-  const key = [row?.id ?? name, strength ?? '', m.ratio ? `${m.ratio.a}:${m.ratio.b} ${m.ratio.by}` : '', m.concentration?.value ?? ''].join('|');
+  const key = [row?.id ?? name, strength ?? '', m.ratio ? `${m.ratio.a}:${m.ratio.b} ${m.ratio.by}` : '', m.concentration?.value ?? '', m.quinine?.value ?? ''].join('|');
   const known = ctx.sources.get(key);
   if (known) return known;
 
@@ -98,6 +98,7 @@ function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: str
   } else { grams[at.water] = 60; grams[at.ethanol] = 40; }
   if (m.ratio && (!row || row.category === 'syrup' || row.category === 'sugar')) ratioSyrup(ctx, grams, m);
   if (m.concentration) concentrate(grams, m.concentration.value);
+  if (m.quinine) grams[at.quinine] = m.quinine.value / 10_000;               // mg per kg to g per 100 g
 
   // how it may differ from its row
   const label = row ? alcoholic(row) : { strength: strength ?? 40 };

@@ -12,6 +12,7 @@ export function checkAmounts(sections: readonly Section[], problems: Problem[], 
         const report = (code: ProblemCode, span: { from: number; to: number }, words: Record<string, string | number>): void => { problems.push(problem(code, action.path, line.line, span.from - (all[line.line - 1]?.from ?? 0) + 1, span, words)); };
         for (const measure of measuresOf(action)) {
           for (const amount of amountsOf(measure.amount)) if (tooLarge(amount)) report('amount-too-large', amount.number, { number: amount.high, limit: LIMITS.litres });
+          if (measure.amount !== null && measure.share !== undefined) report('number-unused', measure.share.number, { number: all[line.line - 1] === undefined ? '' : line.text.slice(measure.share.number.from - line.span.from, measure.share.number.to - line.span.from) });
           const percent = measure.strength ?? measure.concentration;
           if (percent !== undefined && percent.value > 100 && !problems.some((one) => one.code === 'share-too-large' && one.span.from === percent.span.from)) report('share-too-large', percent.span, { number: percent.value });
         }

@@ -32,12 +32,14 @@ export function build(p: Phrase, i: number, end: number, head: Head, what: Thing
     if (celsius !== undefined) warm = { celsius, word: row.key, span };
   }
   const strength = tail.strength ?? extra.strength;
-  const share = extra.share ?? tail.share;
+  // a label's quinine is a share of the bottle, not of the drink
+  const stated = head.amount !== null && tail.share !== undefined && /\bquinine\s*(?:of\s*)?$/i.test(p.text.slice(0, tail.share.number.from - p.place.base)) ? tail.share : undefined;
+  const share = stated === undefined ? extra.share ?? tail.share : undefined;
   const temperature = tail.temperature ?? warm;
   const measure: Measure = {
     kind: 'measure', path: p.path, span: p.span(i, end), amount: tail.toTaste && head.amount === null ? null : amount, thing,
     treatments: [...treated, ...tail.treatments.filter((treatment) => treatment.key !== 'time')], optional: tail.optional,
-    ...(share !== undefined ? { share } : {}), ...(extra.portion !== undefined ? { portion: extra.portion } : {}),
+    ...(share !== undefined ? { share } : {}), ...(stated !== undefined ? { quinine: { value: stated.value * (stated.basis === 'g per L' ? 1000 : 1e6), span: stated.number } } : {}), ...(extra.portion !== undefined ? { portion: extra.portion } : {}),
     ...(strength !== undefined ? { strength } : {}), ...(tail.concentration !== undefined ? { concentration: tail.concentration } : {}),
     ...(tail.ratio !== undefined ? { ratio: tail.ratio } : {}), ...(temperature !== undefined ? { temperature } : {}),
     ...(tail.held !== undefined ? { held: tail.held } : {}), ...(tail.carrier !== undefined ? { carrier: tail.carrier } : {}),
