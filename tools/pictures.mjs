@@ -28,6 +28,7 @@ const raw = (text) => text.replace('230 ml pineapple juice, held 5 min at 85 °C
 const PICTURES = [
   { name: 'page', width: 1440, height: 900 },
   { name: 'page-stop', width: 1440, height: 900, change: raw, at: '230 ml fresh' },
+  { name: 'first', width: 1280, height: 720, change: raw, at: '230 ml fresh' },
   { name: 'page-dark', width: 1440, height: 900, dark: true },
   { name: 'page-why', width: 1440, height: 900, press: '[data-figure="strength"]' },
   { name: 'page-phone', width: 375, height: 812 },

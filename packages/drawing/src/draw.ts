@@ -4,7 +4,7 @@ import { drawBeside } from './figures/beside.ts';
 import { drawChief, drawWashline } from './figures/chief.ts';
 import { drawDimensions } from './figures/dimensions.ts';
 import { drawRest } from './figures/rest.ts';
-import { drawConsequence } from './figures/consequence.ts';
+import { drawConsequence, drawUnset } from './figures/consequence.ts';
 import { cutOff, EMPTY_GLASS, frameOf } from './frame.ts';
 import { drawGarnish, drawRim } from './glass/garnish.ts';
 import { drawGround } from './glass/ground.ts';
@@ -68,6 +68,7 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
   }
   const places = arrange(flow, reading, frame);
   drawUpstream(pad, flow, reading, frame, places, scheme);
+  drawUnset(pad, reading, frame);
   drawConsequence(pad, reading, frame, places, options.findings ?? []);
   drawBars(pad, frame.height, frame.stand.scale, upstream ? places.k : null, frame.phone);
   return pad.finish(options.width, options.height, frame.stand.scale, frame.washline, frame.stand.axis);

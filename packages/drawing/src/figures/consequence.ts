@@ -5,6 +5,8 @@ import { SIZE, broken, cut, run, runsWidth } from '../pen/lettering.ts';
 import type { Pad } from '../pen/pad.ts';
 import { polygon, rect } from '../pen/path.ts';
 import type { Arrangement } from '../prep/arrange.ts';
+import { heightY } from '../glass/stand.ts';
+import { shown } from '../pen/numbers.ts';
 import { words } from '../words.ts';
 
 /** Stops and warnings where they bite: a solid upright block or an open triangle with the first words, at the vessel or in the glass. */
@@ -36,6 +38,20 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
       pad.path('stop', rect(frame.left - 12, frame.washline + 2, 5.5, frame.brim - frame.washline - 2));
     }
   }
+}
+
+/** A foam that did not set: where the level would stand, as a phantom, and the gap to where it does, filled. */
+export function drawUnset(pad: Pad, reading: Reading, frame: Frame): void {
+  const unset = reading.glass?.unset;
+  if (unset === undefined || frame.washline === null) return;
+  const y = heightY(frame.stand, unset.washline_mm), gap = frame.washline - y;
+  if (gap < 8 || y < frame.brim - 60) return;
+  pad.open({ id: 'unset', within: 'glass', role: 'finding', name: words('aloud.unset', { name: unset.name, mm: shown(unset.washline_mm, 1) }) });
+  pad.line('phantom', frame.left + 6, y, frame.right + 34, y);
+  const x = frame.stand.axis + (frame.right - frame.left) * 0.02;
+  pad.path('stop', rect(x, y + 1, 5.5, gap - 3));
+  pad.text(x + 12, y - 6, [run(words('unset', {}), SIZE.body, 'signal', 500)]);
+  if (!frame.phone) pad.text(frame.right + 8, y - 5, [run(shown(unset.washline_mm, 1), SIZE.small, 'ink2')]);
 }
 
 /** What stops the drink, in the size of a second head, and why under it. */

@@ -144,7 +144,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, limit:
     const caption = buildCaption(flow.build, reading);
     const axis = frame.left - 80 - size.width / 2;
     const mixed = board.put(null, 'build', vessel, mL, axis, shelf, caption, [])
-      ?? putWithCaptionAt(board, 'build', vessel, mL, axis, shelf, caption, { x: axis + size.width / 2 + 8, y: shelf - size.height - streamWidth(volume?.value ?? 150, true) - 5 - caption.height });
+      ?? putWithCaptionAt(board, 'build', vessel, mL, axis, shelf, caption, overTheFall(axis + size.width / 2 + 8, shelf - size.height, streamWidth(volume?.value ?? 150, true), caption, { x: stand.axis - (stand.axis - frame.left) * 0.12, y: line }));
     if (mixed !== null) {
       const level = line, width = streamWidth(volume?.value ?? 150, true);
       const land = stand.axis - (stand.axis - frame.left) * 0.12;
@@ -196,6 +196,15 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, limit:
   else board.overlaps += waiting.size + 1;
   const raw = flow.preps.length === 0 && flow.build.vessel === null ? flow.glass.bought.slice(0, 4) : [];
   return { k, placed: board.placed, streams: board.streams, hose: board.hose, written: board.written, raw, overlaps: board.overlaps, missed: board.missed };
+}
+
+/** Where the words of the mixing vessel stand: over its fall; where the drawing ends above, beyond the fall at that height. */
+function overTheFall(lip: number, top: number, width: number, caption: Caption, land: { readonly x: number; readonly y: number }): { readonly x: number; readonly y: number } {
+  const y = top - width - 5 - caption.height;
+  if (y >= 10) return { x: lip, y };
+  const below = 10 + caption.height - top + width / 2;
+  const reach = below > 0 && land.y > top ? (land.x - lip) * Math.sqrt(Math.min(1, below / (land.y - top))) + width : 0;
+  return { x: lip + reach + 6, y: 10 };
 }
 
 function putWithCaptionAt(board: Board, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, at: { readonly x: number; readonly y: number }): Placed | null {
