@@ -16,6 +16,12 @@ describe('other gases', () => {
     expect(Math.abs(bunsen(gas, celsius) - printed)).toBeLessThan(tol);
   });
   it('N2O in ethanol at 15 °C: 3.27 volumes (Bunsen, Carius)', () => { expect(Math.abs(bunsenInEthanol('N2O', 15) - 3.2678)).toBeLessThan(0.26); });
+  it('Henry constant of CO2 at 25 °C is 3.3e-4 to 3.4e-4 (Sander 2023, Sander et al. 2011), and agrees with the water table there', () => {
+    expect(henry('CO2', 25)).toBeGreaterThanOrEqual(3.3e-4);
+    expect(henry('CO2', 25)).toBeLessThanOrEqual(3.4e-4);
+    // 100 kPa: mole fraction over molar mass of water, 997 kg/m3
+    expect((henry('CO2', 25) * 1e5) / ((carbonDioxide(25, 100) * 997) / 0.0180153)).toBeCloseTo(1, 1);
+  });
   it('Henry constant of N2O at 25 °C is 2.4e-4 (Sander 2023)', () => { expect(henry('N2O', 25)).toBeCloseTo(2.4e-4, 12); });
   it('8 g N2O are 4.37 L at 20 °C and 1 atm', () => { expect(gasVolume('N2O', 8, 20)).toBeCloseTo(4.37, 2); });
 });
