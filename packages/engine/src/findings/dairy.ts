@@ -1,10 +1,9 @@
 import type { Measure } from '../document/types.ts';
 import { CLEAN_PH, CURDLING, FRESH, MARGIN, MIX_PH, ULTRA, curdleInto, CASEIN_IN_SERUM } from '../clarity/index.ts';
 import { CONSTITUENTS, at, slot } from '../matter/constituents.ts';
-import type { Context } from '../program/context.ts';
+import type { Context, Put } from '../program/context.ts';
 import type { Workspace } from '../program/program.ts';
-import type { Put } from '../program/vat.ts';
-import type { Facts } from './seed.ts';
+import type { Facts } from './facts.ts';
 import { leaveOut, lineAfter, lineOf, written } from '../program/edit.ts';
 
 const ACIDS = CONSTITUENTS.slice(at.citric, at.other_acid + 1);

@@ -1,7 +1,7 @@
 import type { Step } from '../document/types.ts';
 import type { Context, PrepBuilt } from '../program/context.ts';
 import type { ProbeOp } from '../program/program.ts';
-import type { Facts } from './seed.ts';
+import type { Facts } from './facts.ts';
 import { stepRow } from '../preps/prep.ts';
 import { lineAfter, lineOf } from '../program/edit.ts';
 

@@ -1,6 +1,6 @@
 import { OVER, brim } from '../glass/index.ts';
 import type { GlassShape } from '../larder/types.ts';
-import type { Facts } from './seed.ts';
+import type { Facts } from './facts.ts';
 import table from '../../../../data/glass-families.json' with { type: 'json' };
 
 /** Does the glass hold it? Counted to the brim, ice and foam included. @source none - geometry */

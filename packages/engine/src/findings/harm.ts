@@ -1,12 +1,11 @@
-import type { Context } from '../program/context.ts';
+import type { Context, Put } from '../program/context.ts';
 import type { BuildResult } from '../program/build.ts';
 import type { Step } from '../document/types.ts';
 import { wholeMass } from '../matter/block.ts';
 import { at } from '../matter/constituents.ts';
 import { eggMinutesMissing, type EggPart } from '../keeping/index.ts';
 import type { Ingredient } from '../larder/types.ts';
-import type { Put } from '../program/vat.ts';
-import type { Facts } from './seed.ts';
+import type { Facts } from './facts.ts';
 import { leaveOut, written } from '../program/edit.ts';
 import table from '../../../../data/hazard-doses.json' with { type: 'json' };
 

@@ -1,5 +1,5 @@
 import { diet } from '../reading/diet.ts';
-import type { Facts } from './seed.ts';
+import type { Facts } from './facts.ts';
 
 /** Allergens that the build's own words do not show, one note a group. @source eu-1169-2011-annex2 */
 export function hidden({ ctx, build }: Facts): void {

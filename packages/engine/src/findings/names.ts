@@ -1,6 +1,6 @@
 import { wholeMass } from '../matter/block.ts';
 import { slot } from '../matter/constituents.ts';
-import type { Facts } from './seed.ts';
+import type { Facts } from './facts.ts';
 import { written } from '../program/edit.ts';
 
 /** What the spec names and what there is: unknown things, missing, unused and short preps. @source none - definition */

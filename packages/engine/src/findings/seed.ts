@@ -1,4 +1,5 @@
 import type { BuildResult } from '../program/build.ts';
+import type { Facts, Rule } from './facts.ts';
 import type { Context } from '../program/context.ts';
 import type { Ordered } from '../program/order.ts';
 import { dairy } from './dairy.ts';
@@ -13,8 +14,6 @@ export function seedFindings(ctx: Context, build: BuildResult | null, ordered: O
   for (const rule of RULES) rule({ ctx, build, ordered });
 }
 
-export interface Facts { readonly ctx: Context; readonly build: BuildResult | null; readonly ordered: Ordered }
-export type Rule = (facts: Facts) => void;
 const RULES: readonly Rule[] = [names, overfull, dairy, setting, fat, harm, hidden];
 
 /** What a prep itself says about setting. */

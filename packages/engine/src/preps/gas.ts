@@ -2,9 +2,8 @@ import type { Section, Step } from '../document/types.ts';
 import { carbonDioxideHeld, nitrousFactor, siphonOf, siphonPressure } from '../gas/index.ts';
 import { volumeAt20 } from '../liquids/index.ts';
 import { at, slot } from '../matter/constituents.ts';
-import type { Context } from '../program/context.ts';
+import type { Context, Vat } from '../program/context.ts';
 import { writtenTemperature } from '../program/temperature.ts';
-import type { Vat } from '../program/vat.ts';
 
 const CO2_G_MOL = 44.0095, N2O_G_MOL = 44.0128;
 

@@ -1,8 +1,7 @@
 import type { Step } from '../document/types.ts';
 import { at } from '../matter/constituents.ts';
 import { AGENTS, GENERAL_FOAM, NEEDED_DECADES, agentOf, decadesLost, treatedLeft, type Agent } from '../texture/index.ts';
-import type { Context, MarginSeed, PrepBuilt } from '../program/context.ts';
-import type { Put } from '../program/vat.ts';
+import type { Context, MarginSeed, PrepBuilt, Put } from '../program/context.ts';
 import { behind, lineAfter, written } from '../program/edit.ts';
 
 interface Found { readonly put: Put; readonly agent: Agent; readonly own: boolean; readonly share: (s: Float64Array) => number }

@@ -2,8 +2,7 @@ import type { Section, Step } from '../document/types.ts';
 import { steeping } from '../larder/index.ts';
 import { addBlock, wholeMass } from '../matter/block.ts';
 import { at, slot } from '../matter/constituents.ts';
-import type { Context } from '../program/context.ts';
-import type { Put, Vat } from '../program/vat.ts';
+import type { Context, Put, Vat } from '../program/context.ts';
 import { clear, keepShare, leaveBehind, strainSolids, takeOut } from './move.ts';
 
 interface Straining { readonly section: Section; readonly vat: Vat; readonly step: Step; readonly first: boolean; readonly puts: readonly Put[]; readonly dairy: number }

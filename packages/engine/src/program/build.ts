@@ -5,10 +5,10 @@ import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { addBlock, clearBlock, wholeMass } from '../matter/block.ts';
 import { actionsOf, boiling, measuresOf, stepRow, stepSeconds } from '../preps/prep.ts';
 import { leaveBehind } from '../preps/move.ts';
-import type { Context, StageBuilt } from './context.ts';
+import type { Context, Put, StageBuilt, Vat } from './context.ts';
 import { placeTemperature } from './temperature.ts';
 import { glassOf, iceOf, level, type GlassBuilt, type IceBuilt } from './glass.ts';
-import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat, type Put, type Vat } from './vat.ts';
+import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat } from './vat.ts';
 
 /** What stands in the glass, bottom to top. */
 export interface LayerBuilt { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly block: number; readonly mL: number; /** offset: 0 where a foam did not set and is liquid */ readonly stands: number; readonly at: Path }

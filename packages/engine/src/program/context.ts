@@ -4,7 +4,7 @@ import type { Figure } from '../reading/types.ts';
 import { InputBook, type Role, assumed, spreadAbout } from './inputs.ts';
 import { Layout, type Content } from './layout.ts';
 import type { Op, Probe, ProbeOp } from './program.ts';
-import type { Put, Vat } from './vat.ts';
+import type { Start } from './temperature.ts';
 
 /** A thing that can be put in: its make-up for one gram, and where it comes from. */
 export interface Source {
@@ -19,6 +19,12 @@ export interface Source {
   readonly start: string;
   readonly known: boolean;
 }
+
+/** A measure that has become grams: where they stand, of what, how warm. */
+export interface Put { readonly measure: Measure; readonly source: Source; readonly g: number; readonly start: Start; readonly occurrence: string; readonly share: boolean }
+
+/** A content with what is asked of it while it is made: its temperature guess and the warmest it has been. */
+export interface Vat { readonly content: Content; readonly liquid: number; readonly celsius: number; readonly hottest: number }
 
 /** A prep as compiled: what is left of it, what was taken, how long it takes. */
 export interface PrepBuilt {

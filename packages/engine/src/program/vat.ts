@@ -5,13 +5,9 @@ import { at, slot } from '../matter/constituents.ts';
 import { addBlock, wholeMass } from '../matter/block.ts';
 import { pour } from './amounts.ts';
 import { sourceOf, unknownSource } from './bottle.ts';
-import type { Context, Source, StageBuilt } from './context.ts';
-import type { Content } from './layout.ts';
-import { startTemperature, type Start } from './temperature.ts';
+import type { Context, Put, StageBuilt, Vat } from './context.ts';
+import { startTemperature } from './temperature.ts';
 import places from '../../../../data/physics/places.json' with { type: 'json' };
-
-/** A measure that has become grams: where they stand, of what, how warm. */
-export interface Put { readonly measure: Measure; readonly source: Source; readonly g: number; readonly start: Start; readonly occurrence: string; readonly share: boolean }
 
 /** Counts occurrences of a thing in a section, for keys that outlive an inserted line. */
 export class Occurrences {
@@ -106,8 +102,6 @@ export function solveShares(ctx: Context, puts: readonly Put[]): void {
   for (const p of shares) if (p.source.prep) { const prep = p.source.prep; ctx.ops.push(({ s }) => { s[prep.used_g]! += s[p.g]!; }); }
 }
 
-/** A content with what is asked of it while it is made: its temperature guess and the warmest it has been. */
-export interface Vat { readonly content: Content; readonly liquid: number; readonly celsius: number; readonly hottest: number }
 
 export function vat(ctx: Context, name: string): Vat {
   const content = ctx.layout.content(name);

@@ -1,7 +1,6 @@
 import type { Path } from '../document/types.ts';
 import type { BuildResult } from '../program/build.ts';
-import type { Context } from '../program/context.ts';
-import type { Put } from '../program/vat.ts';
+import type { Context, Put } from '../program/context.ts';
 import type { Allergen } from './types.ts';
 
 interface Declared { readonly allergens: Allergen[]; readonly vegan: boolean; readonly vegetarian: boolean; readonly lines: { path: Path; vegan: 'no' | 'check'; vegetarian: 'yes' | 'no' | 'check' }[] }
