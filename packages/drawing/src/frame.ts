@@ -48,7 +48,7 @@ export function frameOf(glass: GlassReading | null, wish: FrameWish): Frame {
   return {
     width: wish.width, height: wish.height, phone, stand, left: axis - half, right: axis + half, brim: heightY(stand, brimHeight(shape.profile)), washline,
     edge: wish.width - (phone ? 10 : 18), shelf: phone ? 100 : 182, dims: axis - half - 37,
-    head: wish.stopped && !phone ? { x: wish.width - 18 - HEAD_WIDTH, y: 14, width: HEAD_WIDTH, height: 92 } : null,
+    head: wish.stopped && !phone ? { x: wish.width - 18 - HEAD_WIDTH, y: 14, width: HEAD_WIDTH, height: 100 } : null,
   };
 }
 

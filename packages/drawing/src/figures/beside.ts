@@ -5,7 +5,7 @@ import { isLoose } from '../glass/ice.ts';
 import { iceWords } from '../glass/ice-words.ts';
 import { radiusAt } from '../glass/profile.ts';
 import { heightY } from '../glass/stand.ts';
-import { SIZE, cut, run, textWidth } from '../pen/lettering.ts';
+import { SIZE, broken, cut, run, textWidth } from '../pen/lettering.ts';
 import { decimalsFor, shown, unitShown } from '../pen/numbers.ts';
 import type { Pad } from '../pen/pad.ts';
 import type { FigureMark } from '../shapes.ts';
@@ -38,7 +38,10 @@ export function drawBeside(pad: Pad, reading: Reading, frame: Frame): void {
     pad.open({ id: `value:${item.id}`, within, role: 'figure', ...(item.aloud === null ? {} : { name: item.aloud }), ...(item.mark === null ? {} : { figure: item.mark }) });
     if (item.mark !== null) pad.target({ x: frame.edge - textWidth(item.figure, size, 500) - 5, y: y - (frame.phone ? 34 : 25), width: Math.max(frame.phone ? 44 : 24, textWidth(item.figure, size, 500) + 10), height: frame.phone ? 44 : 25 });
     pad.text(frame.edge, y - 6, [run(item.figure, size, 'ink', 500)], 'end');
-    if (room.pitch >= 40) pad.text(frame.edge, y + 15, [run(cut(item.under, frame.shelf + 10, SIZE.small), SIZE.small, 'ink2')], 'end');
+    // Words too long for the shelf take a second line where the pitch leaves room for it.
+    const lines = room.pitch >= 50 ? broken(item.under, frame.shelf + 10, SIZE.small) : [item.under];
+    const under = lines.length > 2 ? [lines[0] ?? '', lines.slice(1).join(' ')] : lines;
+    if (room.pitch >= 40) for (const [j, line] of under.entries()) pad.text(frame.edge, y + 15 + j * 13, [run(cut(line, frame.shelf + 10, SIZE.small), SIZE.small, 'ink2')], 'end');
   }
 }
 

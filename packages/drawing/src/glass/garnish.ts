@@ -1,6 +1,8 @@
 import type { GlassReading } from '@washline/engine';
 import type { Pad } from '../pen/pad.ts';
-import { SIZE, run } from '../pen/lettering.ts';
+import type { Frame } from '../frame.ts';
+import { SIZE, run, runsWidth } from '../pen/lettering.ts';
+import { shown } from '../pen/numbers.ts';
 import type { Step } from '../pen/path.ts';
 import { tint, type Scheme } from '../pen/tint.ts';
 import { words } from '../words.ts';
@@ -23,19 +25,24 @@ export function formOf(garnish: string): Form {
 }
 
 /** Garnishes are seen, not cut: behind the wall, down to where they stand. */
-export function drawGarnish(pad: Pad, glass: GlassReading, stand: Stand, scheme: Scheme): void {
+export function drawGarnish(pad: Pad, glass: GlassReading, frame: Frame, scheme: Scheme): void {
+  const { stand } = frame;
   const brim = heightY(stand, brimHeight(glass.profile));
   const top = heightY(stand, Math.max(glass.washline_mm, 0));
   const rim = stand.axis + radiusAt(glass.profile, brimHeight(glass.profile)) * stand.scale;
+  // The number of the level stands at the right edge; nothing of the glass runs into it.
+  const number = [run(shown(glass.washline.value, 1), frame.phone ? 30 : SIZE.chief, 'ink', 500), run('mm', frame.phone ? 14 : SIZE.unit, 'ink', 500, 6)];
+  const right = frame.edge - 34 - runsWidth(number);
   for (const [i, what] of glass.garnish.slice(0, 3).entries()) {
     pad.open({ id: `garnish:${i}`, within: 'glass', role: 'garnish', name: words('aloud.garnish', { what }) });
     const x = rim - 56 - i * 46;
-    const k = Math.min(1, stand.scale / 3.4);
+    // On a phone vessels stand close over the glass: what stands in it keeps under them.
+    const k = Math.min(frame.phone ? 0.45 : 1, stand.scale / 3.4);
     switch (formOf(what)) {
       case 'blade': blades(pad, x, top, brim, k); break;
       case 'leaf': leaf(pad, x + 14, Math.max(top, brim), k); break;
       case 'twist': twist(pad, x + 8, Math.max(top, brim) - 8, k, tint('#f2dc8a', { at: 'upstream', scheme })); break;
-      case 'slice': slice(pad, rim - i * 46, brim + 2, k, tint('#f2dc8a', { at: 'upstream', scheme })); break;
+      case 'slice': slice(pad, Math.min(rim, right - 34 * k) - i * 46, brim + 2, k, tint('#f2dc8a', { at: 'upstream', scheme })); break;
       case 'cherry': cherry(pad, x + 10, top, k, tint('#c8545a', { at: 'upstream', scheme })); break;
       case 'grated': flecks(pad, stand, glass, top); break;
       case 'rim': break;
