@@ -67,7 +67,7 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
     drawWashline(pad, reading.glass, frame, whole.glass?.washline_mm ?? reading.glass.washline_mm);
     drawBeside(pad, reading, frame);
   }
-  const places = arrange(flow, reading, frame, saidAt(options.findings ?? []), garnish);
+  const places = arrange(flow, reading, frame, saidAt(options.findings ?? []), garnish, pad.boxes.map((b) => b.box));
   drawUpstream(pad, flow, reading, frame, places, scheme);
   if (reading.glass !== null && reading.glass === whole.glass) drawDimensions(pad, reading.glass, frame);
   drawUnset(pad, reading, frame);

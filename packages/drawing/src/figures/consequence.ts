@@ -62,9 +62,9 @@ export function drawUnset(pad: Pad, reading: Reading, frame: Frame): void {
   const said = [run(words('unset', {}), SIZE.body, 'signal', 500)], wide = runsWidth(said), half = (frame.right - frame.left) / 2;
   const places = [0.02, 0.1, -0.06, -0.14, -0.22, 0.18, 0.26, -0.3, -0.4, -0.5].flatMap((u) => [-5, -19, 15].map((up) => ({ x: frame.stand.axis + half * u, base: y + up })));
   const free = places.find(({ x, base }) => pad.clear(textBox(x + 12, base, said, 'start'), 3) && pad.clear({ x, y: y + 2, width: 5.5, height: Math.max(1, gap - 6) }, 1, ['ice']));
-  const x = free?.x ?? frame.stand.axis + half * 0.02;
-  pad.path('stop', rect(x, y + 1, 5.5, gap - 3));
-  if (free !== undefined) pad.text(x + 12, free.base, said);
+  const x = free?.x ?? places.find((p) => pad.clear({ x: p.x, y: y + 1, width: 5.5, height: gap - 3 }, 1, ['ice', 'fall', 'garnish', 'fill']))?.x;
+  if (x !== undefined) pad.path('stop', rect(x, y + 1, 5.5, gap - 3));
+  if (free !== undefined) pad.text(free.x + 12, free.base, said);
   else {
     const over = [y - 5, y - 22, frame.brim - 14, frame.brim - 32].flatMap((base) => [frame.right - wide - 12, frame.right + 8, frame.left + 12, frame.left - wide - 60].map((at) => ({ at, base }))).find(({ at, base }) => at > 4 && at + wide < frame.width - 4 && pad.clear(textBox(at, base, said, 'start'), 2));
     if (over !== undefined) pad.text(over.at, over.base, said);

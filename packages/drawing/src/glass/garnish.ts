@@ -1,8 +1,8 @@
 import type { GlassReading } from '@washline/engine';
 import type { Pad } from '../pen/pad.ts';
 import type { Frame } from '../frame.ts';
-import { SIZE, run, runsWidth } from '../pen/lettering.ts';
-import { shown } from '../pen/numbers.ts';
+import { numberLeft } from '../figures/chief.ts';
+import { SIZE, run } from '../pen/lettering.ts';
 import type { Step } from '../pen/path.ts';
 import { tint, type Scheme } from '../pen/tint.ts';
 import { words } from '../words.ts';
@@ -30,9 +30,7 @@ export function drawGarnish(pad: Pad, glass: GlassReading, frame: Frame, scheme:
   const brim = heightY(stand, brimHeight(glass.profile));
   const top = heightY(stand, Math.max(glass.washline_mm, 0));
   const rim = stand.axis + radiusAt(glass.profile, brimHeight(glass.profile)) * stand.scale;
-  // The number of the level stands at the right edge; nothing of the glass runs into it.
-  const number = [run(shown(glass.washline.value, 1), frame.phone ? 30 : SIZE.chief, 'ink', 500), run('mm', frame.phone ? 14 : SIZE.unit, 'ink', 500, 6)];
-  const right = frame.edge - 34 - runsWidth(number);
+  const right = numberLeft(glass, frame);
   for (const [i, what] of glass.garnish.slice(0, 3).entries()) {
     pad.open({ id: `garnish:${i}`, within: 'glass', role: 'garnish', name: words('aloud.garnish', { what }) });
     const x = rim - 56 - i * 46;

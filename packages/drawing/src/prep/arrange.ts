@@ -1,5 +1,6 @@
 import type { Reading } from '../reading.ts';
 import type { Frame } from '../frame.ts';
+import { numberLeft } from '../figures/chief.ts';
 import { overlap, type Box } from '../pen/pad.ts';
 import { outlines, touches } from '../pen/cover.ts';
 import { SIZE, cut, textWidth } from '../pen/lettering.ts';
@@ -29,12 +30,12 @@ export interface Arrangement {
 const STEPS = [2, 2.5, 3, 3.5, 4, 5, 6, 8, 10];
 
 /** Places for every vessel upstream of the glass at one scale: the largest at which nothing touches. */
-export function arrange(flow: Flow, reading: Reading, frame: Frame, said: ReadonlyMap<string, SaidAs> = new Map(), garnish: readonly Box[] = []): Arrangement {
+export function arrange(flow: Flow, reading: Reading, frame: Frame, said: ReadonlyMap<string, SaidAs> = new Map(), garnish: readonly Box[] = [], words: readonly Box[] = []): Arrangement {
   let best: Arrangement | null = null, least = Infinity;
   for (const n of STEPS) {
     const k = frame.stand.scale / n;
     if (k > 1.5) continue;
-    const tried: Arrangement = frame.phone ? arrangePhone(flow, reading, frame, k, garnish) : arrangeAt(flow, reading, frame, k, said, garnish, best === null ? Infinity : cost(best));
+    const tried: Arrangement = frame.phone ? arrangePhone(flow, reading, frame, k, garnish, words) : arrangeAt(flow, reading, frame, k, said, garnish, best === null ? Infinity : cost(best));
     // A fall that finds no way costs less than two things in one place, and more than a somewhat smaller scale.
     const size = (n - 2) * 0.3;
     if (best === null || cost(tried) + size < least - 1e-9) { best = tried; least = cost(tried) + size; }
@@ -79,8 +80,8 @@ class Board {
     const spots: Record<string, Box> = {
       under: { x: axis - size.width / 2 - 3, y: shelf + 8, width: caption.width, height: caption.height },
       'under-left': { x: axis + size.width / 2 - caption.width, y: shelf + 8, width: caption.width, height: caption.height },
-      right: { x: axis + size.width / 2 + 14, y: shelf - size.height + 6, width: caption.width, height: caption.height },
-      left: { x: axis - size.width / 2 - 14 - caption.width, y: shelf - size.height + 22, width: caption.width, height: caption.height },
+      right: { x: Math.max(axis + size.width / 2 + 14, box.x + box.width + 8), y: shelf - size.height + 6, width: caption.width, height: caption.height },
+      left: { x: Math.min(axis - size.width / 2 - 14, box.x - 8) - caption.width, y: shelf - size.height + 22, width: caption.width, height: caption.height },
     };
     const spot = where.map((w) => spots[w] as Box).find((b) => this.free(b, 4));
     if (spot === undefined) return null;
@@ -193,7 +194,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: 
   for (const [i, take] of pressed.entries()) {
     const prep = flow.preps.find((p) => p.key === take.from) as FlowPrep, { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, k);
     const caption = board.caption(prep, false);
-    const shelf = Math.max(line + 14 + size.height, Math.min(line + 30 + size.height, frame.height - 74, frame.height - 66 - caption.height));
+    const shelf = Math.max(line + 18 + size.height, Math.min(line + 30 + size.height, frame.height - 74, frame.height - 66 - caption.height));
     let placed: Placed | null = null;
     // Its hose runs over no words: where it would, the siphon stands further off, or without a hose.
     for (const off of [0, 24, 48, 80]) {
@@ -317,7 +318,7 @@ function standRest(board: Board, rest: readonly FlowPrep[]): void {
  * On a phone the vessels stand small over the glass: what is pressed at the left, the vessel the drink is mixed in between its two
  * largest givers, the rest in a row. Letters stand under them; what goes where is a list at the right.
  */
-function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number, garnish: readonly Box[]): Arrangement {
+function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number, garnish: readonly Box[], words: readonly Box[]): Arrangement {
   const board = new Board(flow, reading, frame, k, []);
   const takes = [...flow.build.takes, ...flow.glass.takes].map((t) => ({ giver: flow.preps.find((p) => p.key === t.from)?.letter ?? null, text: t.amount }));
   const all = [...takes, ...[...flow.build.bought, ...flow.glass.bought].map((text) => ({ giver: null, text }))];
@@ -332,7 +333,7 @@ function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number, gar
     const size = vesselSize(vessel, k), lead = vessel.kind === 'siphon' ? 13 * k : 0, axis = x + lead + size.width / 2;
     const placed: Placed = { key, prep, vessel, axis, shelf, k, box: { x, y: shelf - size.height, width: size.width + lead, height: size.height }, caption: { letter, name: [], lines: [], said: null, width: 18, height: 20 }, captionAt: { x: axis - 8.5, y: shelf + 5, width: 18, height: 20 }, mL };
     board.placed.push(placed);
-    if (shelf - size.height < 6) board.overlaps += 1;
+    if (shelf - size.height < 6 || words.some((w) => overlap(w, placed.box, 2))) board.overlaps += 1;
     x += size.width + lead + 12;
     return placed;
   };
@@ -360,7 +361,7 @@ function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number, gar
       const right = own(two, foot - 66 - 14);
       board.pour(right, { key: 'build', near: mixed.box.x + mixed.box.width, lip, land: mixed.axis + size.width * 0.16, level: target }, { from: two.key, amount: '', mL: 30 }, -1, false);
     }
-    const line = frame.washline ?? frame.brim + 40, side = mixed.box.x + mixed.box.width, land = Math.min(frame.right - 34, Math.max(side + 13, Math.min(side + 30, ...garnish.map((b) => b.x - 8))));
+    const line = frame.washline ?? frame.brim + 40, side = mixed.box.x + mixed.box.width, land = Math.min(frame.right - 34, reading.glass === null ? Infinity : numberLeft(reading.glass, frame) - 4, Math.max(side + 13, Math.min(side + 30, ...garnish.map((b) => b.x - 8))));
     if (!over) board.pour(mixed, { key: 'glass', near: mixed.box.x + mixed.box.width + 9, lip: line, land, level: line }, { from: 'build', amount: '', mL: (volume?.value ?? 150) * 0.4 }, 1, true);
   }
   if (x + width > frame.width - 6) board.overlaps += 1;

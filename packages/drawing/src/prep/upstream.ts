@@ -140,11 +140,13 @@ function drawHose(pad: Pad, reading: Reading, frame: Frame, from: Drawn | undefi
 function drawRaw(pad: Pad, raw: readonly string[], frame: Frame, scheme: Scheme): void {
   const level = frame.washline;
   if (level === null) return;
-  const { axis } = frame.stand, half = (frame.right - frame.left) / 2, lowest = Math.max(40, Math.min(frame.brim, level) - 80);
+  const { axis } = frame.stand, half = (frame.right - frame.left) / 2, stands = pad.room('garnish:');
+  // Their words stand over a garnish that reaches as far to the left or to the right.
+  const lowest = Math.max(40, Math.min(Math.min(frame.brim, level) - 80, ...stands.map((b) => b.y - 16)));
   pad.open({ id: 'raw', within: null, role: 'fall' });
   const fill = tint('#f6f8f4', { at: 'glass', scheme }), n = raw.length;
   // They fall beside a garnish, not over it.
-  const most = Math.max(axis - half * 0.1, Math.min(axis + half * 0.62, ...pad.room('garnish:').map((b) => b.x - 9)));
+  const most = Math.max(axis - half * 0.1, Math.min(axis + half * 0.62, ...stands.map((b) => b.x - 9)));
   for (const [i, text] of raw.entries()) {
     const x = n === 1 ? Math.min(axis, most) : axis - half * 0.62 + (i * (most - axis + half * 0.62)) / (n - 1);
     // Inner streams begin higher, so that their words stand over the outer ones.
