@@ -4,7 +4,7 @@ import { drawBeside } from './figures/beside.ts';
 import { drawChief, drawWashline } from './figures/chief.ts';
 import { drawDimensions } from './figures/dimensions.ts';
 import { drawRest } from './figures/rest.ts';
-import { drawConsequence, drawUnset, saidAt } from './figures/consequence.ts';
+import { drawConsequence, drawUnset } from './figures/consequence.ts';
 import { cutOff, EMPTY_GLASS, frameOf } from './frame.ts';
 import { drawGarnish, drawRim } from './glass/garnish.ts';
 import { drawGround } from './glass/ground.ts';
@@ -12,7 +12,7 @@ import { drawIce } from './glass/ice.ts';
 import { drawLayers, drawLevels } from './glass/layers.ts';
 import { drawWall } from './glass/wall.ts';
 import { SIZE, run } from './pen/lettering.ts';
-import { Pad, type Box } from './pen/pad.ts';
+import { Pad } from './pen/pad.ts';
 import type { Scheme } from './pen/tint.ts';
 import { arrange } from './prep/arrange.ts';
 import { flowOf } from './prep/flow.ts';
@@ -51,10 +51,8 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
   drawChief(pad, reading, frame);
   if (!frame.phone || options.height > 430) drawRest(pad, reading, frame);
   pad.open({ id: 'glass', within: null, role: 'glass', name: words('aloud.drink', { drink: reading.drink, glass: reading.glass?.name ?? '' }) });
-  let garnish: readonly Box[] = [];
   if (reading.glass !== null) {
-    drawGarnish(pad, reading.glass, frame, scheme);
-    garnish = pad.room('garnish:');
+    drawGarnish(pad, reading.glass, frame.stand, scheme);
     drawLayers(pad, reading.glass, frame.stand, scheme);
     pad.open({ id: 'levels', within: 'glass', role: 'wall' });
     drawLevels(pad, reading.glass, frame.stand);
@@ -65,11 +63,11 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
   if (reading.glass !== null) {
     drawRim(pad, reading.glass, frame.stand);
     drawWashline(pad, reading.glass, frame, whole.glass?.washline_mm ?? reading.glass.washline_mm);
+    if (reading.glass === whole.glass) drawDimensions(pad, reading.glass, frame);
     drawBeside(pad, reading, frame);
   }
-  const places = arrange(flow, reading, frame, saidAt(options.findings ?? []), garnish, pad.boxes.map((b) => b.box));
+  const places = arrange(flow, reading, frame);
   drawUpstream(pad, flow, reading, frame, places, scheme);
-  if (reading.glass !== null && reading.glass === whole.glass) drawDimensions(pad, reading.glass, frame);
   drawUnset(pad, reading, frame);
   drawConsequence(pad, reading, frame, places, options.findings ?? []);
   drawBars(pad, frame.height, frame.stand.scale, upstream ? places.k : null, frame.phone);

@@ -37,18 +37,18 @@ export function frameOf(glass: GlassReading | null, wish: FrameWish): Frame {
   const outer = outerSize(shape);
   const phone = wish.width < 560;
   const column = phone ? 132 : 230;
-  const scale = wish.pxPerMm ?? scaleFor(shape, wish, phone ? { height: 0.46, width: 0.58 } : { height: 0.5, width: 0.42 });
+  const scale = wish.pxPerMm ?? scaleFor(shape, wish, phone ? { height: 0.46, width: 0.6 } : { height: 0.5, width: 0.42 });
   const half = outer.radius * scale;
   const under = wish.foot ?? (phone ? 64 : 96);
   const table = wish.height - under;
-  const axis = phone ? Math.max(half + 12, Math.min(wish.width * 0.37, wish.width - column - half + 8)) : Math.min(wish.width * (wish.upstream ? 0.6 : 0.56), wish.width - column - half);
+  const axis = phone ? Math.max(half + 24, Math.min(wish.width * 0.37, wish.width - column - half + 8)) : Math.min(wish.width * (wish.upstream ? 0.6 : 0.56), wish.width - column - half);
   const stand = standAt(shape, scale, axis, table);
   // A level beyond the sheet is drawn at its upper edge; its figure says how high it is.
   const washline = glass !== null && glass.washline_mm > 0 ? Math.max(phone ? HIGHEST.phone : HIGHEST.wide, heightY(stand, glass.washline_mm)) : null;
   return {
     width: wish.width, height: wish.height, phone, stand, left: axis - half, right: axis + half, brim: heightY(stand, brimHeight(shape.profile)), washline,
     edge: wish.width - (phone ? 10 : 18), shelf: phone ? 100 : 182, dims: axis - half - 37,
-    head: wish.stopped && !phone ? { x: wish.width - 18 - HEAD_WIDTH, y: 14, width: HEAD_WIDTH, height: 100 } : null,
+    head: wish.stopped && !phone ? { x: wish.width - 18 - HEAD_WIDTH, y: 14, width: HEAD_WIDTH, height: 92 } : null,
   };
 }
 

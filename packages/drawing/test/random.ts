@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import type { Document } from '@washline/engine';
-import type { Said } from '../src/draw.ts';
 import type { Reading } from '../src/reading.ts';
 import { Sheet } from './documents.ts';
 import { CLEAR_COLADA, figure, filled } from './readings.ts';
@@ -15,14 +14,12 @@ export const drinks = fc.record({
   ice: fc.constantFrom('none', 'cubes', 'large cube', 'crushed', 'sphere'), garnish: fc.subarray(['pineapple leaf', 'lime wheel', 'cherry', 'orange twist', 'grated nutmeg'], { maxLength: 2 }),
   preps: fc.array(fc.record({ vessel: fc.constantFrom(...vessels), mL: fc.double({ min: 30, max: 1100, noNaN: true }), name: fc.constantFrom('plum wine', 'clear pineapple cordial', 'salt', 'toasted coconut and vanilla rum', 'sky foam'), to: fc.constantFrom('build', 'glass', 'next') }), { maxLength: 6 }),
   mixed: fc.constantFrom('stir', 'shake', null), bought: fc.integer({ min: 0, max: 4 }), spread: fc.double({ min: 0.01, max: 5, noNaN: true }),
-  said: fc.array(fc.record({ at: fc.nat({ max: 6 }), severity: fc.constantFrom('stop', 'warn', 'note'), head: fc.constantFrom('Nothing sets.', 'Fresh pineapple juice eats the gold gelatin.', 'The fat is set at 20 °C, so it washes nothing out of what it stands on.') }), { maxLength: 4 }),
-  unset: fc.option(fc.double({ min: 1, max: 30, noNaN: true }), { nil: null }),
 });
 
 export type Drink = typeof drinks extends fc.Arbitrary<infer T> ? T : never;
 
-/** A reading, its document and what is said of it, for a random drink. */
-export function made(d: Drink): { reading: Reading; document: Document; findings: Said[] } {
+/** A reading and its document for a random drink. */
+export function made(d: Drink): { reading: Reading; document: Document } {
   const keys = d.preps.map((p, i) => `${p.name} ${i + 1}`);
   const sheet = new Sheet();
   for (const [i] of d.preps.entries()) sheet.section('prep', keys[i] ?? '', d.preps.flatMap((p, j) => (p.to === 'next' && j + 1 === i ? [sheet.measure(40, 'ml', keys[j] ?? '', keys[j])] : [])));
@@ -37,8 +34,7 @@ export function made(d: Drink): { reading: Reading; document: Document; findings
   const preps = Object.fromEntries(d.preps.map((p, i) => [keys[i] ?? '', { name: keys[i] ?? '', method: p.vessel === 'siphon' ? 'siphon foam' : 'infusion', figures: { strength: figure(12.5, '% vol', 0.4) }, yield: figure(p.mL, 'mL', p.mL * 0.05), ready_after: 'PT1H', stages: [], colour: '#e8d0a0', turbidity: i % 3, vessel: p.vessel, takes: [] }]));
   return {
     document: sheet.done(),
-    findings: d.said.map((f) => ({ severity: f.severity, head: f.head, rest: 'It never holds, and what is in the siphon runs out as it went in.', path: f.at < keys.length ? ['preps', keys[f.at] ?? '', 0] : ['build', 0] })),
-    reading: { ...CLEAR_COLADA, figures: { ...CLEAR_COLADA.figures, strength: figure(15.3, '% vol', d.spread) }, stages: d.mixed === null ? [] : [{ step: `${d.mixed} 12 s`, path: ['build', 0], figures: { volume: figure(149, 'mL', 4) } }], preps, glass: d.unset === null ? glass : { ...glass, unset: { name: 'sky foam', washline_mm: glass.washline_mm + d.unset } } },
+    reading: { ...CLEAR_COLADA, figures: { ...CLEAR_COLADA.figures, strength: figure(15.3, '% vol', d.spread) }, stages: d.mixed === null ? [] : [{ step: `${d.mixed} 12 s`, path: ['build', 0], figures: { volume: figure(149, 'mL', 4) } }], preps, glass },
   };
 }
 

@@ -5,7 +5,7 @@ import { isLoose } from '../glass/ice.ts';
 import { iceWords } from '../glass/ice-words.ts';
 import { radiusAt } from '../glass/profile.ts';
 import { heightY } from '../glass/stand.ts';
-import { SIZE, broken, cut, run, textWidth } from '../pen/lettering.ts';
+import { SIZE, cut, run, textWidth } from '../pen/lettering.ts';
 import { decimalsFor, shown, unitShown } from '../pen/numbers.ts';
 import type { Pad } from '../pen/pad.ts';
 import type { FigureMark } from '../shapes.ts';
@@ -25,8 +25,7 @@ export function drawBeside(pad: Pad, reading: Reading, frame: Frame): void {
   const items = itemsOf(reading, frame);
   if (items.length === 0) return;
   const shelfX = frame.edge - frame.shelf;
-  const long = items.some((t) => textWidth(t.under, SIZE.small) > frame.shelf + 10);
-  const room = roomFor(items.length, frame, frame.phone && !long ? 52 : 62);
+  const room = roomFor(items.length, frame);
   const places = shelves(items.slice(0, room.most), shelfX, room.pitch, room.top, room.bottom);
   for (const { index, y } of places) {
     const item = items[index] as Item;
@@ -39,16 +38,13 @@ export function drawBeside(pad: Pad, reading: Reading, frame: Frame): void {
     pad.open({ id: `value:${item.id}`, within, role: 'figure', ...(item.aloud === null ? {} : { name: item.aloud }), ...(item.mark === null ? {} : { figure: item.mark }) });
     if (item.mark !== null) pad.target({ x: frame.edge - textWidth(item.figure, size, 500) - 5, y: y - (frame.phone ? 34 : 25), width: Math.max(frame.phone ? 44 : 24, textWidth(item.figure, size, 500) + 10), height: frame.phone ? 44 : 25 });
     pad.text(frame.edge, y - 6, [run(item.figure, size, 'ink', 500)], 'end');
-    // Words too long for the shelf take a second line where the pitch leaves room for it.
-    const lines = room.pitch >= (frame.phone ? 58 : 50) ? broken(item.under, frame.shelf + 10, SIZE.small) : [item.under];
-    const under = lines.length > 2 ? [lines[0] ?? '', lines.slice(1).join(' ')] : lines;
-    if (room.pitch >= 40) for (const [j, line] of under.entries()) pad.text(frame.edge, y + 15 + j * 13, [run(cut(line, frame.shelf + 10, SIZE.small), SIZE.small, 'ink2')], 'end');
+    if (room.pitch >= 40) pad.text(frame.edge, y + 15, [run(cut(item.under, frame.shelf + 10, SIZE.small), SIZE.small, 'ink2')], 'end');
   }
 }
 
 /** Under the strength, or over the level where the line stands too low; closer where there are many, and then without second lines. */
-function roomFor(n: number, frame: Frame, wish: number): { readonly top: number; readonly bottom: number; readonly pitch: number; readonly most: number } {
-  const line = frame.washline ?? frame.brim;
+function roomFor(n: number, frame: Frame): { readonly top: number; readonly bottom: number; readonly pitch: number; readonly most: number } {
+  const line = frame.washline ?? frame.brim, wish = frame.phone ? 52 : 62;
   const under = { top: line + (frame.phone ? 88 : 112), bottom: frame.height - (frame.phone ? 66 : 72) };
   const over = { top: frame.phone ? 166 : 170, bottom: line - (frame.phone ? 62 : 84) };
   const fits = (r: { top: number; bottom: number }): number => (r.bottom - r.top) / Math.max(1, n - 1);

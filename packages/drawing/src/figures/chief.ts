@@ -29,12 +29,6 @@ export function drawWashline(pad: Pad, glass: GlassReading, frame: Frame, level_
   pad.line('level', x - 4, y + 7.2, x + 4, y + 7.2);
 }
 
-/** Where the number of the level begins at the right edge, less a little: nothing that stands in the glass or falls into it goes further. */
-export function numberLeft(glass: GlassReading, frame: Frame): number {
-  const { value, low, high, unit } = glass.washline;
-  return frame.edge - 34 - textWidth(shown(value, Math.max(1, decimalsFor(low, high))), frame.phone ? 30 : SIZE.chief, 500) - 6 - textWidth(unitShown(unit), frame.phone ? 14 : SIZE.unit, 500);
-}
-
 export function drawChief(pad: Pad, reading: Reading, frame: Frame): void {
   const y = frame.washline ?? frame.brim + 80;
   const chief = frame.phone ? 30 : SIZE.chief, unit = frame.phone ? 14 : SIZE.unit;

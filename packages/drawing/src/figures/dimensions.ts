@@ -4,7 +4,7 @@ import { brimHeight, radiusAt } from '../glass/profile.ts';
 import { heightY } from '../glass/stand.ts';
 import { SIZE, run } from '../pen/lettering.ts';
 import { shown } from '../pen/numbers.ts';
-import { textBox, type Pad } from '../pen/pad.ts';
+import type { Pad } from '../pen/pad.ts';
 import { polygon } from '../pen/path.ts';
 import { words } from '../words.ts';
 import { spread } from './column.ts';
@@ -38,18 +38,14 @@ export function drawDimensions(pad: Pad, glass: GlassReading, frame: Frame): voi
     const y0 = heightY(stand, s.from), y1 = heightY(stand, s.to), middle = (y0 + y1) / 2, text = shown(s.to - s.from, 1);
     const tight = small.indexOf(s);
     if (tight < 0) {
-      // The number stands in the middle, or where nothing passes over it.
-      const spots = [0.5, 0.35, 0.65, 0.2, 0.8].map((u) => y1 + (y0 - y1) * u).filter((v) => v - y1 > 10 && y0 - v > 10);
-      const v = spots.find((at) => pad.clear(textBox(x, at + 4.2, [run(text, SIZE.small)], 'middle'), 0.5));
-      pad.line('dimension', x, y0, x, v === undefined ? y1 : v + 9);
-      if (v !== undefined) pad.line('dimension', x, v - 9, x, y1);
-      if (v !== undefined) pad.text(x, v + 4.2, [run(text, SIZE.small)], 'middle');
+      pad.line('dimension', x, y0, x, middle + 9);
+      pad.line('dimension', x, middle - 9, x, y1);
+      pad.text(x, middle + 4.2, [run(text, SIZE.small)], 'middle');
     } else {
       const y = ys[tight] ?? middle;
       if (y0 - y1 > 4) pad.line('dimension', x, y0, x, y1);
       if (Math.abs(y - middle) > 5) pad.line('dimension', x - 2, middle, x - 9, y);
-      const right = !pad.clear(textBox(x - 11, y + 4.2, [run(text, SIZE.small)], 'end'), 0.5);
-      if (!right || pad.clear(textBox(x + 6, y + 4.2, [run(text, SIZE.small)], 'start'), 0.5)) pad.text(right ? x + 6 : x - 11, y + 4.2, [run(text, SIZE.small)], right ? 'start' : 'end');
+      pad.text(x - 11, y + 4.2, [run(text, SIZE.small)], 'end');
     }
     if (y0 - y1 > 16) {
       pad.path('arrowhead', polygon([[x, y0], [x - 1.4, y0 - 7], [x + 1.4, y0 - 7]]));

@@ -1,7 +1,5 @@
 import type { GlassReading } from '@washline/engine';
 import type { Pad } from '../pen/pad.ts';
-import type { Frame } from '../frame.ts';
-import { numberLeft } from '../figures/chief.ts';
 import { SIZE, run } from '../pen/lettering.ts';
 import type { Step } from '../pen/path.ts';
 import { tint, type Scheme } from '../pen/tint.ts';
@@ -25,22 +23,19 @@ export function formOf(garnish: string): Form {
 }
 
 /** Garnishes are seen, not cut: behind the wall, down to where they stand. */
-export function drawGarnish(pad: Pad, glass: GlassReading, frame: Frame, scheme: Scheme): void {
-  const { stand } = frame;
+export function drawGarnish(pad: Pad, glass: GlassReading, stand: Stand, scheme: Scheme): void {
   const brim = heightY(stand, brimHeight(glass.profile));
   const top = heightY(stand, Math.max(glass.washline_mm, 0));
   const rim = stand.axis + radiusAt(glass.profile, brimHeight(glass.profile)) * stand.scale;
-  const right = numberLeft(glass, frame);
   for (const [i, what] of glass.garnish.slice(0, 3).entries()) {
     pad.open({ id: `garnish:${i}`, within: 'glass', role: 'garnish', name: words('aloud.garnish', { what }) });
     const x = rim - 56 - i * 46;
-    // On a phone vessels stand close over the glass: what stands in it keeps under them.
-    const k = Math.min(frame.phone ? 0.45 : 1, stand.scale / 3.4);
+    const k = Math.min(1, stand.scale / 3.4);
     switch (formOf(what)) {
       case 'blade': blades(pad, x, top, brim, k); break;
       case 'leaf': leaf(pad, x + 14, Math.max(top, brim), k); break;
       case 'twist': twist(pad, x + 8, Math.max(top, brim) - 8, k, tint('#f2dc8a', { at: 'upstream', scheme })); break;
-      case 'slice': slice(pad, Math.min(rim, right - 34 * k) - i * 46, brim + 2, k, tint('#f2dc8a', { at: 'upstream', scheme })); break;
+      case 'slice': slice(pad, rim - i * 46, brim + 2, k, tint('#f2dc8a', { at: 'upstream', scheme })); break;
       case 'cherry': cherry(pad, x + 10, top, k, tint('#c8545a', { at: 'upstream', scheme })); break;
       case 'grated': flecks(pad, stand, glass, top); break;
       case 'rim': break;

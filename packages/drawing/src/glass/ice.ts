@@ -41,7 +41,7 @@ function drawLoose(pad: Pad, glass: GlassReading, ice: GlassIce, stand: Stand, f
   if (rise > 1) pad.path('fill', heap, { fill, hatch: 'crushed', stroke: 'ink3', width: 0.6 });
 }
 
-/** The pieces in the glass: whole pieces of true size, in level rows, none through a wall; what finds no place in the rows lies behind them. */
+/** The pieces that the cut through the axis shows: whole pieces of true size, in level rows, none through a wall or another. */
 export function blocks(glass: GlassReading, ice: GlassIce, stand: Stand): Block[] {
   const { scale, axis } = stand;
   const height = ice.to_mm - ice.from_mm;
@@ -54,42 +54,24 @@ export function blocks(glass: GlassReading, ice: GlassIce, stand: Stand): Block[
     return [{ x: axis - (width * scale) / 2, y: heightY(stand, ice.to_mm), width: width * scale, height: height * scale, turn: 0 }];
   }
   const rows = Math.max(1, Math.round(height / size));
-  const out: Block[] = [], behind: Block[] = [];
-  const whole = Math.max(1, Math.round(ice.count));
-  // Where one piece lies across, pieces lie in turns at either wall, and those between two rows lie behind.
-  const across = (row: number): { bottom: number; room: number; edge: number; fits: number } => {
+  const out: Block[] = [];
+  let left = Math.max(1, Math.round(ice.count));
+  for (let row = 0; row < rows && left > 0; row += 1) {
     const bottom = ice.from_mm + (row * height) / rows;
     const room = 2 * Math.min(radiusAt(glass.profile, Math.max(0, bottom)), radiusAt(glass.profile, bottom + size)) - 2;
     const edge = Math.min(size, height / rows, room);
-    return { bottom, room, edge, fits: Math.max(1, Math.floor(room / (edge * 1.06))) };
-  };
-  const all = Array.from({ length: rows }, (_, row) => across(row));
-  const hidden = Math.max(0, whole - all.reduce((sum, r) => sum + r.fits, 0));
-  let left = whole;
-  for (let row = 0; row < rows && left > 0; row += 1) {
-    const { bottom, room, edge } = all[row] ?? across(row);
-    const fits = Math.min(left, (all[row] ?? across(row)).fits);
+    const fits = Math.max(1, Math.min(left, Math.floor(room / (edge * 1.06))));
     const pitch = (room - fits * edge) / (fits + 1);
     for (let i = 0; i < fits; i += 1) {
       const tilt = fits === 1 && rows === 1 ? 0 : ((((row * 7 + i * 5) % 9) - 4) / 4) * Math.min(7, pitch * 1.2 + 1);
       const shrink = 1 - Math.abs(tilt) / 90;
-      const w = edge * shrink * scale, start = hidden > 0 && fits === 1 ? pitch * 0.25 : pitch;
-      const x = axis - (room / 2) * scale + (start + i * (edge + pitch)) * scale + (edge * scale - w) / 2;
+      const w = edge * shrink * scale;
+      const x = axis - (room / 2) * scale + (pitch + i * (edge + pitch)) * scale + (edge * scale - w) / 2;
       out.push({ x, y: heightY(stand, bottom + edge) + (edge * scale - w) / 2, width: w, height: w, turn: tilt });
     }
     left -= fits;
   }
-  for (let row = 0; row + 1 < rows && left > 0; row += 1) {
-    const low = all[row] ?? across(row), high = all[row + 1] ?? low, edge = Math.min(low.edge, high.edge), room = Math.min(low.room, high.room);
-    const n = Math.min(left, low.fits), bottom = (low.bottom + high.bottom) / 2, pitch = (room - n * edge) / (n + 1);
-    for (let i = 0; i < n; i += 1) {
-      const tilt = (((row * 5 + i * 7 + 3) % 7) - 3) * Math.min(2, pitch * 0.4), w = edge * (1 - Math.abs(tilt) / 90) * scale;
-      const x = axis + (room / 2) * scale - ((n === 1 ? pitch * 0.25 : pitch) + edge + i * (edge + pitch)) * scale + (edge * scale - w) / 2;
-      behind.push({ x, y: heightY(stand, bottom + edge) + (edge * scale - w) / 2, width: w, height: w, turn: tilt });
-    }
-    left -= n;
-  }
-  return [...behind, ...out];
+  return out;
 }
 
 export function drawBlock(pad: Pad, b: Block, clear: boolean, fill: `#${string}`, up = false): void {

@@ -1,10 +1,9 @@
 import type { CircleShape, Drawing, Fill, HatchKey, Part, PathShape, Pen, Run, Shape } from '../shapes.ts';
-import { overlap, type Box } from './box.ts';
-import { hides, outlines, strokes, touches } from './cover.ts';
 import { runsWidth } from './lettering.ts';
 import { line, written, type Step } from './path.ts';
 
-export { overlap, type Box } from './box.ts';
+/** A box in px of the layout. */
+export interface Box { readonly x: number; readonly y: number; readonly width: number; readonly height: number }
 
 export interface Inked { readonly fill?: Fill | undefined; readonly hatch?: HatchKey | undefined; readonly stroke?: Fill | undefined; readonly width?: number | undefined; readonly dash?: readonly number[] | undefined; readonly round?: boolean | undefined }
 
@@ -76,35 +75,6 @@ export class Pad {
     return box;
   }
 
-  /** Is a place free of words and of everything that would hide them, as drawn so far? */
-  clear(box: Box, gap = 2, but: readonly Pen[] = []): boolean {
-    const wide: Box = { x: box.x - gap, y: box.y - gap, width: box.width + 2 * gap, height: box.height + 2 * gap };
-    if (this.boxes.some((b) => overlap(b.box, wide))) return false;
-    return !this.shapes.some((s) => {
-      if (!hides(s) || (s.kind === 'path' && but.includes(s.pen))) return false;
-      if (s.kind === 'circle') return overlap({ x: s.x - s.r, y: s.y - s.r, width: 2 * s.r, height: 2 * s.r }, wide);
-      if (s.kind !== 'path') return false;
-      const lines = outlines(s.d as unknown as readonly Step[]);
-      return s.pen === 'hose' ? strokes(lines, s.width ?? 0, wide) : touches(lines, wide);
-    });
-  }
-
-  /** The room of the parts whose name begins so, one box for each. */
-  room(prefix: string): Box[] {
-    const parts = new Map<string, { x0: number; y0: number; x1: number; y1: number }>();
-    const put = (part: string, x0: number, y0: number, x1: number, y1: number): void => {
-      const b = parts.get(part);
-      parts.set(part, b === undefined ? { x0, y0, x1, y1 } : { x0: Math.min(b.x0, x0), y0: Math.min(b.y0, y0), x1: Math.max(b.x1, x1), y1: Math.max(b.y1, y1) });
-    };
-    for (const s of this.shapes) {
-      if (!s.part.startsWith(prefix)) continue;
-      if (s.kind === 'circle') put(s.part, s.x - s.r, s.y - s.r, s.x + s.r, s.y + s.r);
-      else if (s.kind === 'path') for (const line of outlines(s.d as unknown as readonly Step[])) for (const [x, y] of line) put(s.part, x, y, x, y);
-      else if (s.kind === 'text') { const b = textBox(s.x, s.y, s.runs, s.anchor); put(s.part, b.x, b.y, b.x + b.width, b.y + b.height); }
-    }
-    return [...parts.values()].map((b) => ({ x: b.x0, y: b.y0, width: b.x1 - b.x0, height: b.y1 - b.y0 }));
-  }
-
   target(box: Box): void { this.shapes.push({ kind: 'target', id: this.next(), part: this.part, ...box }); }
 
   finish(width: number, height: number, pxPerMm: number, washline_y: number | null, axis_x: number): Drawing {
@@ -122,6 +92,10 @@ export function textBox(x: number, y: number, runs: readonly Run[], anchor: 'sta
   const size = Math.max(0, ...runs.map((r) => r.size));
   const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
   return { x: left, y: y - size * 0.74, width, height: size * 0.94 };
+}
+
+export function overlap(a: Box, b: Box, gap = 0): boolean {
+  return a.x < b.x + b.width + gap && b.x < a.x + a.width + gap && a.y < b.y + b.height + gap && b.y < a.y + a.height + gap;
 }
 
 function scaled(shape: Shape, k: number): Shape {

@@ -1,12 +1,9 @@
 import type { Reading } from '../reading.ts';
 import type { Frame } from '../frame.ts';
-import { numberLeft } from '../figures/chief.ts';
 import { overlap, type Box } from '../pen/pad.ts';
-import { outlines, touches } from '../pen/cover.ts';
 import { SIZE, cut, textWidth } from '../pen/lettering.ts';
-import { buildCaption, captionOf, type Caption, type SaidAs } from './caption.ts';
-import { clears, fallOutline, fallRoom, streamWidth, type Fall } from './fall.ts';
-import { hoseRoom, hoseWay, nozzleOf } from './hose.ts';
+import { buildCaption, captionOf, type Caption } from './caption.ts';
+import { clears, streamWidth, type Fall } from './fall.ts';
 import type { Flow, FlowPrep, Pour } from './flow.ts';
 import { levelOf, vesselFor, vesselSize, type Vessel } from './vessel.ts';
 
@@ -30,21 +27,20 @@ export interface Arrangement {
 const STEPS = [2, 2.5, 3, 3.5, 4, 5, 6, 8, 10];
 
 /** Places for every vessel upstream of the glass at one scale: the largest at which nothing touches. */
-export function arrange(flow: Flow, reading: Reading, frame: Frame, said: ReadonlyMap<string, SaidAs> = new Map(), garnish: readonly Box[] = [], words: readonly Box[] = []): Arrangement {
-  let best: Arrangement | null = null, least = Infinity;
+export function arrange(flow: Flow, reading: Reading, frame: Frame): Arrangement {
+  let best: Arrangement | null = null;
   for (const n of STEPS) {
     const k = frame.stand.scale / n;
     if (k > 1.5) continue;
-    const tried: Arrangement = frame.phone ? arrangePhone(flow, reading, frame, k, garnish, words) : arrangeAt(flow, reading, frame, k, said, garnish, best === null ? Infinity : cost(best));
+    const tried: Arrangement = frame.phone ? arrangePhone(flow, reading, frame, k) : arrangeAt(flow, reading, frame, k, best === null ? Infinity : cost(best));
     // A fall that finds no way costs less than two things in one place, and more than a somewhat smaller scale.
-    const size = (n - 2) * 0.3;
-    if (best === null || cost(tried) + size < least - 1e-9) { best = tried; least = cost(tried) + size; }
+    if (best === null || cost(tried) < cost(best) - 1e-9) best = tried;
     if (cost(tried) === 0) break;
   }
   return best ?? { k: 1, placed: [], streams: [], hose: null, written: [], raw: [], overlaps: 0, missed: 0 };
 }
 
-function cost(a: Arrangement): number { return a.overlaps * 10 + a.missed * 2; }
+function cost(a: Arrangement): number { return a.overlaps * 10 + a.missed * 2 + (a.k < 0.45 ? 3 : 0); }
 
 function vesselOf(prep: FlowPrep): { vessel: Vessel; mL: number | null } {
   const mL = prep.reading?.yield.value ?? null;
@@ -55,15 +51,11 @@ class Board {
   readonly placed: Placed[] = [];
   readonly streams: Stream[] = [];
   readonly written: Written[] = [];
-  /** where words stand: no stream and no hose may run there */
-  readonly words: Box[] = [];
   readonly poured = new Set<string>();
   hose: Hose | null = null;
   overlaps = 0;
   missed = 0;
-  constructor(readonly flow: Flow, readonly reading: Reading, readonly frame: Frame, readonly k: number, readonly taken: Box[], readonly said: ReadonlyMap<string, SaidAs> = new Map()) {}
-
-  caption(prep: FlowPrep, short: boolean): Caption { return captionOf(prep, this.flow, this.poured, short, this.said.get(prep.key) ?? null); }
+  constructor(readonly flow: Flow, readonly reading: Reading, readonly frame: Frame, readonly k: number, readonly taken: Box[]) {}
 
   /** Free of everything placed so far, and inside the drawing. */
   free(box: Box, gap = 5): boolean {
@@ -73,22 +65,19 @@ class Board {
   put(prep: FlowPrep | null, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, where: readonly ('under' | 'right' | 'left' | 'under-left')[], k = this.k): Placed | null {
     const size = vesselSize(vessel, k);
     const handle = vessel.kind === 'pan' ? 64 * k : 0;
-    // The lever of a siphon reaches further than a slender body.
-    const lever = vessel.kind === 'siphon' ? Math.max(12 * k, 53 * k + 2 - size.width / 2) : 0;
-    const box = { x: axis - size.width / 2 - lever, y: shelf - size.height - (vessel.kind === 'pan' ? 14 * k : 0), width: size.width + handle + lever, height: size.height + (vessel.kind === 'pan' ? 14 * k : 0) };
+    const box = { x: axis - size.width / 2 - (vessel.kind === 'siphon' ? 12 * k : 0), y: shelf - size.height - (vessel.kind === 'pan' ? 14 * k : 0), width: size.width + handle + (vessel.kind === 'siphon' ? 12 * k : 0), height: size.height + (vessel.kind === 'pan' ? 14 * k : 0) };
     if (!this.free(box)) return null;
     const spots: Record<string, Box> = {
       under: { x: axis - size.width / 2 - 3, y: shelf + 8, width: caption.width, height: caption.height },
       'under-left': { x: axis + size.width / 2 - caption.width, y: shelf + 8, width: caption.width, height: caption.height },
-      right: { x: Math.max(axis + size.width / 2 + 14, box.x + box.width + 8), y: shelf - size.height + 6, width: caption.width, height: caption.height },
-      left: { x: Math.min(axis - size.width / 2 - 14, box.x - 8) - caption.width, y: shelf - size.height + 22, width: caption.width, height: caption.height },
+      right: { x: axis + size.width / 2 + 14, y: shelf - size.height + 6, width: caption.width, height: caption.height },
+      left: { x: axis - size.width / 2 - 14 - caption.width, y: shelf - size.height + 22, width: caption.width, height: caption.height },
     };
     const spot = where.map((w) => spots[w] as Box).find((b) => this.free(b, 4));
     if (spot === undefined) return null;
     const placed: Placed = { key, prep, vessel, axis, shelf, k, box, caption, captionAt: spot, mL };
     this.placed.push(placed);
     this.taken.push(box, spot);
-    this.words.push(spot);
     return placed;
   }
 
@@ -98,27 +87,27 @@ class Board {
     const wall = Math.max(from.vessel.wall * from.k, 2);
     const fall: Fall = { lip: [from.axis + side * (half + wall), from.shelf - vesselSize(from.vessel, from.k).height + vesselSize(from.vessel, from.k).above], wall, side, land: [to.land, to.level], width: streamWidth(pour.mL, into) };
     if ((to.land - fall.lip[0]) * side < 8 || fall.lip[1] > to.level - 12 || !clears(fall, [to.near, to.lip], into ? 8 : 6)) return false;
-    const room = fallRoom(fall);
-    const outline = outlines(fallOutline(fall)), near = (b: Box, by: number): boolean => touches(outline, { x: b.x - by, y: b.y - by, width: b.width + 2 * by, height: b.height + 2 * by });
-    if (this.words.some((w) => near(w, 2))) return false;
-    const width = textWidth(pour.amount, into ? SIZE.name : SIZE.body, into ? 600 : 500) + 4;
+    const width = textWidth(pour.amount, SIZE.body, 500) + 4;
     // The amount stands 8 px clear of the stream on its outer side, or inside of it where that is taken.
     const spot = (u: number, outer: boolean): Box => {
       const x = fall.lip[0] + (to.land - fall.lip[0]) * u, y = fall.lip[1] - fall.width / 2 + (to.level - fall.lip[1]) * u * u, right = outer === (side === 1);
       return { x: right ? x + fall.width * 0.5 + 9 : x - fall.width * 0.5 - 9 - width, y: outer ? y - 17 : y + 2, width, height: 15 };
     };
-    const label = [spot(0.5, true), spot(0.4, true), spot(0.3, true), spot(0.65, true), spot(0.5, false), spot(0.35, false)].find((box) => this.free(box, 5) && !near(box, 2));
+    const label = [spot(0.5, true), spot(0.4, true), spot(0.3, true), spot(0.65, true), spot(0.5, false), spot(0.35, false)].find((box) => this.free(box, 5));
     if (label === undefined) return false;
     this.streams.push({ from: from.key, to: to.key, amount: pour.amount, fall, label, into });
     this.poured.add(`${from.key}>${to.key}`);
-    this.taken.push(label, ...room);
-    this.words.push(label);
+    this.taken.push(label);
+    for (let i = 1; i < 10; i += 1) {
+      const v = i / 10;
+      this.taken.push({ x: fall.lip[0] + (to.land - fall.lip[0]) * v - 3, y: fall.lip[1] - fall.width / 2 + (to.level - fall.lip[1]) * v * v - 3, width: 6, height: 6 });
+    }
     return true;
   }
 }
 
 function obstacles(frame: Frame): Box[] {
-  const { left, right, washline, brim } = frame;
+  const { stand, left, right, washline, brim } = frame;
   const y = washline ?? brim + 60;
   return [
     { x: left - 4, y: brim - 8, width: right - left + 8, height: frame.height - brim + 8 },
@@ -127,12 +116,13 @@ function obstacles(frame: Frame): Box[] {
     { x: 0, y: y - 8, width: left, height: 20 },
     { x: 0, y: frame.height - 34, width: 150, height: 34 },
     { x: Math.max(frame.dims - 40, 150), y: frame.height - 56, width: frame.width, height: 56 },
+    { x: stand.axis + (right - stand.axis) * 0.35, y: brim - 92, width: (right - stand.axis) * 0.65, height: 92 },
     ...(frame.head === null ? [] : [frame.head]),
   ];
 }
 
-function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: ReadonlyMap<string, SaidAs>, garnish: readonly Box[], limit: number): Arrangement {
-  const board = new Board(flow, reading, frame, k, [...obstacles(frame), ...garnish], said);
+function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, limit: number): Arrangement {
+  const board = new Board(flow, reading, frame, k, obstacles(frame).filter((_, i) => i !== 6 || (reading.glass?.garnish.length ?? 0) > 0));
   const { stand } = frame, line = frame.washline ?? frame.brim + 60;
   const waiting = new Map(flow.preps.map((p) => [p.key, p]));
   const biggest = (pours: readonly Pour[]): Pour[] => [...pours].filter((p) => waiting.has(p.from)).sort((a, b) => (b.mL ?? 0) - (a.mL ?? 0));
@@ -174,7 +164,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: 
     if (one !== undefined) {
       const prep = waiting.get(one.from) as FlowPrep, { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, k);
       const axis = frame.left - 64 - size.width / 2, shelf = Math.min(line - 64, frame.brim - 54 + size.height);
-      const donor = board.put(prep, prep.key, vessel, mL, axis, shelf, board.caption(prep, false), ['left', 'under-left', 'under']);
+      const donor = board.put(prep, prep.key, vessel, mL, axis, shelf, captionOf(prep, flow, board.poured, false), ['left', 'under-left', 'under']);
       if (donor !== null) {
         waiting.delete(prep.key);
         receivers.push({ key: prep.key, placed: donor });
@@ -193,20 +183,10 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: 
   let right = frame.left - 92;
   for (const [i, take] of pressed.entries()) {
     const prep = flow.preps.find((p) => p.key === take.from) as FlowPrep, { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, k);
-    const caption = board.caption(prep, false);
-    const shelf = Math.max(line + 18 + size.height, Math.min(line + 30 + size.height, frame.height - 74, frame.height - 66 - caption.height));
-    let placed: Placed | null = null;
-    // Its hose runs over no words: where it would, the siphon stands further off, or without a hose.
-    for (const off of [0, 24, 48, 80]) {
-      const before = { placed: board.placed.length, taken: board.taken.length, words: board.words.length };
-      placed = board.put(prep, prep.key, vessel, mL, right - off - size.width / 2, shelf, caption, ['under-left', 'under', 'left']);
-      if (placed === null || i > 0) break;
-      const room = hoseRoom(hoseWay(nozzleOf(vessel, placed.axis, placed.shelf, k), frame), 9.5, line);
-      if (!room.some((r) => board.words.some((w) => overlap(r, w, 1)))) { board.taken.push(...room); board.hose = { from: prep.key, amount: take.amount }; board.poured.add(`${prep.key}>glass`); break; }
-      placed = null;
-      board.placed.length = before.placed; board.taken.length = before.taken; board.words.length = before.words;
-    }
+    const shelf = Math.min(line + 30 + size.height, frame.height - 74);
+    const placed = board.put(prep, prep.key, vessel, mL, right - size.width / 2, shelf, captionOf(prep, flow, board.poured, false), ['under-left', 'under', 'left']);
     if (placed === null) { board.missed += 2; waiting.set(prep.key, prep); continue; }
+    if (i === 0) { board.hose = { from: prep.key, amount: take.amount }; board.poured.add(`${prep.key}>glass`); }
     right = Math.min(placed.box.x, placed.captionAt.x) - 30;
   }
   // What is bought stands in words at the vessel that takes it; letters there for what could not fall.
@@ -229,15 +209,11 @@ function overTheFall(lip: number, top: number, width: number, caption: Caption, 
 
 function putWithCaptionAt(board: Board, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, at: { readonly x: number; readonly y: number }): Placed | null {
   const size = vesselSize(vessel, board.k), box = { x: axis - size.width / 2, y: shelf - size.height, width: size.width, height: size.height };
+  const spot: Box = { x: at.x, y: Math.max(10, at.y), width: caption.width, height: caption.height };
   if (!board.free(box)) { board.overlaps += 1; return null; }
-  const own = { width: caption.width, height: caption.height }, y = Math.max(10, at.y);
-  const spots: Box[] = [{ x: at.x, y, ...own }, { x: box.x - 14 - own.width, y: box.y + 8, ...own }, { x: box.x + size.width - own.width, y: shelf + 8, ...own }];
-  const spot = spots.find((b) => board.free(b, 3));
-  if (spot === undefined) { board.overlaps += 1; return null; }
   const placed: Placed = { key, prep: null, vessel, axis, shelf, k: board.k, box, caption, captionAt: spot, mL };
   board.placed.push(placed);
   board.taken.push(box, spot);
-  board.words.push(spot);
   return placed;
 }
 
@@ -249,18 +225,17 @@ function placeDonor(board: Board, waiting: Map<string, FlowPrep>, pour: Pour, to
   if (prep === undefined) return;
   const { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, board.k);
   if (vessel.kind === 'tray' || vessel.kind === 'freezer box') return;
-  const caption = board.caption(prep, false);
+  const caption = captionOf(prep, board.flow, board.poured, false);
   const rises = side === 1 ? [-6, 10, 24, -20] : [-(stream + 44), -(stream + 62), -(stream + 84)];
   for (const rise of rises) for (const aside of side === 1 ? [16, 26, 40] : [34, 60, 96]) {
     const shelf = target.lip + (side === 1 ? rise + 8 : rise);
     const axis = side === 1 ? to.box.x - aside - size.width / 2 : to.box.x + to.box.width + aside + size.width / 2;
-    const before = { placed: board.placed.length, taken: board.taken.length, words: board.words.length };
+    const before = { placed: board.placed.length, taken: board.taken.length };
     const donor = board.put(prep, prep.key, vessel, mL, axis, shelf, caption, side === 1 ? ['under-left', 'under', 'left'] : ['right']);
     if (donor === null) continue;
     if (board.pour(donor, target, pour, side, false)) { waiting.delete(prep.key); receivers.push({ key: prep.key, placed: donor }); return; }
     board.placed.length = before.placed;
     board.taken.length = before.taken;
-    board.words.length = before.words;
   }
   board.missed += 1;
 }
@@ -289,7 +264,6 @@ function write(board: Board, lines: readonly { giver: string | null; text: strin
     if (!board.free(box, 3)) continue;
     board.written.push({ box, lines, anchor: spot.left === undefined ? 'end' : 'start' });
     board.taken.push(box);
-    board.words.push(box);
     return;
   }
   board.overlaps += 1;
@@ -297,12 +271,12 @@ function write(board: Board, lines: readonly { giver: string | null; text: strin
 
 /** Preps that pour nowhere here stand where there is room: below the line, then in a row at the top. */
 function standRest(board: Board, rest: readonly FlowPrep[]): void {
-  const { frame } = board, line = frame.washline ?? frame.brim + 60;
+  const { frame, flow } = board, line = frame.washline ?? frame.brim + 60;
   for (const prep of rest) {
     const { vessel, mL } = vesselOf(prep);
     let done = false;
     for (const k of [board.k, board.k * 0.75, board.k * 0.55]) {
-      const size = vesselSize(vessel, k), caption = board.caption(prep, k < board.k);
+      const size = vesselSize(vessel, k), caption = captionOf(prep, flow, board.poured, k < board.k);
       const spots: [number, number][] = [];
       const wide = Math.max(size.width, caption.width) / 2;
       for (let y = line + 34 + size.height; y + caption.height + 10 < frame.height; y += 30) for (let x = 16 + size.width / 2; x < frame.dims - 20 - wide; x += 24) spots.push([x, y]);
@@ -318,22 +292,21 @@ function standRest(board: Board, rest: readonly FlowPrep[]): void {
  * On a phone the vessels stand small over the glass: what is pressed at the left, the vessel the drink is mixed in between its two
  * largest givers, the rest in a row. Letters stand under them; what goes where is a list at the right.
  */
-function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number, garnish: readonly Box[], words: readonly Box[]): Arrangement {
+function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number): Arrangement {
   const board = new Board(flow, reading, frame, k, []);
   const takes = [...flow.build.takes, ...flow.glass.takes].map((t) => ({ giver: flow.preps.find((p) => p.key === t.from)?.letter ?? null, text: t.amount }));
   const all = [...takes, ...[...flow.build.bought, ...flow.glass.bought].map((text) => ({ giver: null, text }))];
-  const lines = all.slice(0, 7).map((l) => ({ ...l, text: cut(l.text, flow.preps.length === 0 ? 170 : flow.preps.length === 1 ? 140 : 104, SIZE.small) }));
+  const lines = all.slice(0, 7).map((l) => ({ ...l, text: cut(l.text, 104, SIZE.small) }));
   const width = lines.length === 0 ? 0 : Math.max(...lines.map((l) => textWidth(l.text, SIZE.small) + (l.giver === null ? 0 : 22)));
   if (lines.length > 0) board.written.push({ box: { x: frame.width - 12 - width, y: 8, width, height: lines.length * 18 }, lines, anchor: 'end' });
 
-  // Over the brim the number of the level stands where the vessels would: they stand over it, and nothing more is poured.
-  const over = frame.washline !== null && frame.washline < frame.brim, foot = over ? (frame.washline ?? 0) - 72 : frame.brim - 46;
+  const foot = frame.brim - 46;
   let x = 10;
   const stand = (key: string, prep: FlowPrep | null, vessel: Vessel, mL: number | null, letter: string, shelf: number): Placed => {
     const size = vesselSize(vessel, k), lead = vessel.kind === 'siphon' ? 13 * k : 0, axis = x + lead + size.width / 2;
-    const placed: Placed = { key, prep, vessel, axis, shelf, k, box: { x, y: shelf - size.height, width: size.width + lead, height: size.height }, caption: { letter, name: [], lines: [], said: null, width: 18, height: 20 }, captionAt: { x: axis - 8.5, y: shelf + 5, width: 18, height: 20 }, mL };
+    const placed: Placed = { key, prep, vessel, axis, shelf, k, box: { x, y: shelf - size.height, width: size.width + lead, height: size.height }, caption: { letter, name: [], lines: [], width: 18, height: 20 }, captionAt: { x: axis - 8.5, y: shelf + 5, width: 18, height: 20 }, mL };
     board.placed.push(placed);
-    if (shelf - size.height < 6 || words.some((w) => overlap(w, placed.box, 2))) board.overlaps += 1;
+    if (shelf - size.height < 6) board.overlaps += 1;
     x += size.width + lead + 12;
     return placed;
   };
@@ -361,22 +334,10 @@ function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number, gar
       const right = own(two, foot - 66 - 14);
       board.pour(right, { key: 'build', near: mixed.box.x + mixed.box.width, lip, land: mixed.axis + size.width * 0.16, level: target }, { from: two.key, amount: '', mL: 30 }, -1, false);
     }
-    const line = frame.washline ?? frame.brim + 40, side = mixed.box.x + mixed.box.width, land = Math.min(frame.right - 34, reading.glass === null ? Infinity : numberLeft(reading.glass, frame) - 4, Math.max(side + 13, Math.min(side + 30, ...garnish.map((b) => b.x - 8))));
-    if (!over) board.pour(mixed, { key: 'glass', near: mixed.box.x + mixed.box.width + 9, lip: line, land, level: line }, { from: 'build', amount: '', mL: (volume?.value ?? 150) * 0.4 }, 1, true);
+    const line = frame.washline ?? frame.brim + 40, land = Math.min(mixed.box.x + mixed.box.width + 30, frame.right - 34);
+    board.pour(mixed, { key: 'glass', near: mixed.box.x + mixed.box.width + 9, lip: line, land, level: line }, { from: 'build', amount: '', mL: (volume?.value ?? 150) * 0.4 }, 1, true);
   }
   if (x + width > frame.width - 6) board.overlaps += 1;
-  return { k, placed: lettersClear(board, pressed?.key, garnish), streams: board.streams, hose: board.hose, written: board.written, raw: [], overlaps: board.overlaps, missed: 0 };
+  return { k, placed: board.placed, streams: board.streams, hose: board.hose, written: board.written, raw: [], overlaps: board.overlaps, missed: 0 };
 }
 
-
-/** Letters that would stand in the way of the hose or of a stream stand over their vessel or beside it instead. */
-function lettersClear(board: Board, pressed: string | undefined, garnish: readonly Box[]): Placed[] {
-  const { frame } = board, siphon = board.placed.find((p) => p.key === pressed);
-  const ways = [...garnish, ...board.streams.flatMap((s) => fallRoom(s.fall))];
-  if (siphon !== undefined && frame.washline !== null) ways.push(...hoseRoom(hoseWay(nozzleOf(siphon.vessel, siphon.axis, siphon.shelf, siphon.k), frame), 7, frame.washline));
-  return board.placed.map((p) => {
-    const at = p.captionAt, spots: Box[] = [at, { ...at, x: p.box.x }, { ...at, x: p.box.x + p.box.width - at.width }, { ...at, y: p.box.y - at.height - 6 }, { ...at, x: p.box.x - at.width - 2, y: p.shelf - at.height }, { ...at, x: p.box.x + p.box.width + 2, y: p.shelf - at.height }];
-    const spot = spots.find((b) => !ways.some((w) => overlap(w, b, 0.5)) && b.y > 4 && !board.placed.some((o) => overlap(o.box, b, 0) || (o !== p && overlap(o.captionAt, b, 0))));
-    return spot === undefined || spot === at ? p : { ...p, captionAt: spot };
-  });
-}

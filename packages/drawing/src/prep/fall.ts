@@ -1,6 +1,5 @@
 import type { Pad } from '../pen/pad.ts';
 import { polygon, type Point, type Step } from '../pen/path.ts';
-import type { Box } from '../pen/box.ts';
 import type { Fill } from '../shapes.ts';
 
 /** A stream: it leaves the lip level and falls as a parabola to where it lands, px. */
@@ -34,16 +33,6 @@ export function clears(fall: Fall, [x, y]: Point, by = 8): boolean {
 
 function start(fall: Fall): Point { return [fall.lip[0], fall.lip[1] - fall.width / 2]; }
 function breadth(fall: Fall, y: number): number { return fall.width * (1 + Math.max(0, y - fall.lip[1]) / 46) ** -0.25; }
-
-/** The room a stream takes, as small boxes along it. */
-export function fallRoom(fall: Fall): Box[] {
-  const [x0, y0] = start(fall), dx = fall.land[0] - x0, dy = fall.land[1] - y0, n = 20;
-  const at = (u: number): Point => [x0 + dx * u, y0 + dy * u * u];
-  return Array.from({ length: n }, (_, i) => {
-    const a = at(i / n), b = at((i + 1) / n), half = breadth(fall, a[1]) / 2;
-    return { x: Math.min(a[0], b[0]) - half, y: a[1] - half, width: Math.abs(b[0] - a[0]) + 2 * half, height: b[1] - a[1] + half };
-  });
-}
 
 export function fallOutline(fall: Fall): Step[] {
   const [x0, y0] = start(fall), dx = fall.land[0] - x0, dy = fall.land[1] - y0;

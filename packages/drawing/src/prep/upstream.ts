@@ -2,16 +2,15 @@ import type { Reading } from '../reading.ts';
 import type { Frame } from '../frame.ts';
 import { drawBlock } from '../glass/ice.ts';
 import { SIZE, run, textWidth } from '../pen/lettering.ts';
-import { textBox, type Pad } from '../pen/pad.ts';
+import type { Pad } from '../pen/pad.ts';
+import type { Step } from '../pen/path.ts';
 import { iceTint, tint, type Scheme } from '../pen/tint.ts';
 import { figureShown } from '../pen/numbers.ts';
 import { figureName, markOf } from '../figures/mark.ts';
 import { words } from '../words.ts';
 import type { Arrangement, Placed, Written } from './arrange.ts';
-import { NAME_PITCH } from './caption.ts';
-import { drawFall } from './fall.ts';
+import { drawFall, heightAt } from './fall.ts';
 import type { Flow } from './flow.ts';
-import { hoseWay } from './hose.ts';
 import { drawVessel, type Drawn } from './vessel.ts';
 
 /** Vessels with their captions, then what falls, is pressed and is written between them. */
@@ -26,8 +25,8 @@ export function drawUpstream(pad: Pad, flow: Flow, reading: Reading, frame: Fram
     drawFall(pad, stream.fall, fill, stream.into);
     if (stream.amount !== '') pad.text(stream.label.x + 2, stream.label.y + 12, [run(stream.amount, stream.into ? SIZE.name : SIZE.body, 'ink', stream.into ? 600 : 500)]);
   }
-  for (const [i, list] of at.written.entries()) drawWritten(pad, list, i, frame);
   if (at.hose !== null) drawHose(pad, reading, frame, drawn.get(at.hose.from), at.hose.amount, at, scheme);
+  for (const [i, list] of at.written.entries()) drawWritten(pad, list, i, frame);
   if (at.raw.length > 0) drawRaw(pad, at.raw, frame, scheme);
 }
 
@@ -65,8 +64,8 @@ function drawStirringIce(pad: Pad, placed: Placed, drawn: Drawn, scheme: Scheme)
 function drawCaption(pad: Pad, placed: Placed, id: string, poured: ReadonlySet<string>): void {
   const { caption, captionAt: box, prep } = placed;
   if (caption.letter !== '') letter(pad, box.x + 8.5, box.y + 9.5, caption.letter);
-  for (const [i, name] of caption.name.entries()) pad.text(box.x + 24, box.y + 14 + i * NAME_PITCH, name);
-  let y = box.y + 17 + Math.max(0, caption.name.length - 1) * NAME_PITCH;
+  if (caption.name.length > 0) pad.text(box.x + 24, box.y + 14, caption.name);
+  let y = box.y + 17;
   for (const line of caption.lines) {
     if (line.from !== null && poured.has(`${line.from}>${id}`)) continue;
     y += line.giver === null ? 15 : 19;
@@ -117,7 +116,10 @@ function drawHose(pad: Pad, reading: Reading, frame: Frame, from: Drawn | undefi
   if (from === undefined || frame.washline === null) return;
   const placed = at.placed.find((p) => p.key === at.hose?.from);
   pad.open({ id: 'hose', within: null, role: 'fall', name: words('aloud.fall', { amount, giver: placed?.prep?.name ?? '', receiver: reading.glass?.name ?? '' }) });
-  const { steps: hose, end, over, tip } = hoseWay(from.nozzle, frame);
+  const [x, y] = from.nozzle, high = y < frame.brim - 40;
+  const end = high ? Math.max(frame.left + 24, x + 17) : Math.min(frame.left + 46, frame.stand.axis - 20), over = high ? y - 8 : frame.brim - 34, tip = high ? Math.min(frame.brim + 4, y + 90) : frame.brim + 13;
+  const s = Math.max(20, frame.left - 34 - x);
+  const hose: Step[] = high ? [['M', x, y], ['C', x + 9, y - 2, end, over, end, y + 22], ['L', end, tip]] : [['M', x, y], ['C', x + s * 0.75, y + 2, x + s * 0.34, over, x + s * 1.12, over], ['C', end - 6, over, end, over + 14, end, tip]];
   pad.path('hose', hose, { stroke: 'ink', width: frame.phone ? 7 : 9.5 });
   pad.path('hose', hose, { stroke: 'wall', width: frame.phone ? 4.8 : 6.9 });
   const foam = reading.glass?.layers.find((l) => l.kind === 'foam');
@@ -129,26 +131,22 @@ function drawHose(pad: Pad, reading: Reading, frame: Frame, from: Drawn | undefi
     pad.path('arrowhead', [['M', end, frame.washline - 1], ['L', end - 1.8, frame.washline - 9], ['L', end + 1.8, frame.washline - 9], ['Z']]);
   }
   if (amount === '') return;
-  // The amount stands beside the rope, or along the hose where something passes there.
-  const width = textWidth(amount, SIZE.body, 500), beside = Math.min(frame.washline - 12, tip + 16);
-  const ways: readonly (readonly [number, number])[] = [[end + 12, beside], [end + 12, tip + 4], [end - 12 - width, beside], [frame.left - 16 - width / 2, over - 13], [frame.left - 30 - width, over - 11], [from.nozzle[0] - 4, over - 11], [from.nozzle[0] + 16, from.nozzle[1] + 22], [from.nozzle[0] - 10 - width, from.nozzle[1] - 24]];
-  const place = ways.find(([px, py]) => px > 4 && pad.clear(textBox(px, py, [run(amount, SIZE.body, 'ink', 500)], 'start'), 3));
-  if (place !== undefined) pad.text(place[0], place[1], [run(amount, SIZE.body, 'ink', 500)]);
+  // The amount stands beside the rope, or over the crest where a stream passes there.
+  const beside = { x: end + 12, y: Math.min(frame.washline - 12, tip + 16) }, width = textWidth(amount, SIZE.body, 500);
+  const crossed = at.streams.some(({ fall }) => [0, 0.5, 1].some((u) => { const v = heightAt(fall, beside.x + width * u); return v !== null && v > beside.y - 26 && v < beside.y + 14; }));
+  if (crossed) pad.text(frame.left - 16, over - 13, [run(amount, SIZE.body, 'ink', 500)], 'middle');
+  else pad.text(beside.x, beside.y, [run(amount, SIZE.body, 'ink', 500)]);
 }
 
 /** Up to four bought measures fall from above, cut off level. */
 function drawRaw(pad: Pad, raw: readonly string[], frame: Frame, scheme: Scheme): void {
   const level = frame.washline;
   if (level === null) return;
-  const { axis } = frame.stand, half = (frame.right - frame.left) / 2, stands = pad.room('garnish:');
-  // Their words stand over a garnish that reaches as far to the left or to the right.
-  const lowest = Math.max(40, Math.min(Math.min(frame.brim, level) - 80, ...stands.map((b) => b.y - 16)));
+  const { axis } = frame.stand, half = (frame.right - frame.left) / 2, lowest = Math.max(40, Math.min(frame.brim, level) - 80);
   pad.open({ id: 'raw', within: null, role: 'fall' });
   const fill = tint('#f6f8f4', { at: 'glass', scheme }), n = raw.length;
-  // They fall beside a garnish, not over it.
-  const most = Math.max(axis - half * 0.1, Math.min(axis + half * 0.62, ...stands.map((b) => b.x - 9)));
   for (const [i, text] of raw.entries()) {
-    const x = n === 1 ? Math.min(axis, most) : axis - half * 0.62 + (i * (most - axis + half * 0.62)) / (n - 1);
+    const x = n === 1 ? axis : axis - half * 0.62 + (i * half * 1.24) / (n - 1);
     // Inner streams begin higher, so that their words stand over the outer ones.
     const left = i < n / 2, top = lowest - 22 * (left ? i : n - 1 - i);
     pad.path('fall', [['M', x - 5, top], ['L', x + 5, top], ['L', x + 3, level], ['L', x - 3, level], ['Z']], { fill });

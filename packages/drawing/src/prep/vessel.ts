@@ -30,7 +30,7 @@ export function levelOf(vessel: Vessel, mL: number): number {
 /** Size over all in px at a scale: breadth without handle, height with head. */
 export function vesselSize(vessel: Vessel, k: number): { readonly width: number; readonly height: number; readonly above: number } {
   const widest = Math.max(...vessel.profile.map(([, r]) => r));
-  const above = vessel.kind === 'siphon' ? 53 * k : vessel.kind === 'bottle' ? 10 * k : 0;
+  const above = vessel.kind === 'siphon' ? 40 * k : vessel.kind === 'bottle' ? 10 * k : 0;
   return { width: 2 * (widest + vessel.wall) * k, height: (brimHeight(vessel.profile) + vessel.base) * k + above, above };
 }
 
