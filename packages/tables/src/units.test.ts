@@ -12,6 +12,13 @@ describe('units', () => {
   });
   test.each([['lb', 453.59237], ['oz-weight', 28.349523125], ['grain', 0.06479891]])('%s is %f g', (unit, g) => expect(factor(unit) / g).toBeCloseTo(1, 9));
   test.each([['pint-uk', 568.26125], ['gill', 142.0653125], ['floz-uk', 28.4130625]])('imperial %s is %f mL', (unit, mL) => expect(factor(unit, 'uk') / mL).toBeCloseTo(1, 9));
+  // Weights and Measures Act 1985, schedule 1: a gallon of 4.54609 L, 4 quarts, 8 pints, 160 fluid ounces
+  test.each([['oz', 28.4130625], ['pint', 568.26125], ['quart', 1136.5225], ['gallon', 4546.09]])('the imperial %s is %f mL', (unit, mL) => expect(factor(unit, 'uk') / mL).toBeCloseTo(1, 9));
+  test('a slice is a piece, half a wheel half of one, by definition', () => {
+    expect(tables.unit('slice', null)).toMatchObject({ factor: 1, low: 0.5, high: 1 });
+    const lines = readFileSync(new URL('../../../data/vocabulary/units.tsv', import.meta.url), 'utf8').trimEnd().split('\n').map((line) => line.split('\t'));
+    expect(lines.filter(([unit, , written]) => unit === 'slice' && /^half.wheels?$/.test(written ?? '')).map((cells) => Number(cells[4]))).toEqual([0.5, 0.5]);
+  });
   test('a pound-force per square inch is 6.894757 kPa', () => expect(factor('psi')).toBeCloseTo(6.894757, 6));
 
   test('a unit of several systems is read by the system, and by the usual one without it', () => {

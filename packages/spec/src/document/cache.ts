@@ -12,7 +12,7 @@ const MOST = 4000;
 
 /** Reads a line, or takes it from those read before; `indent` puts the columns of its problems where they stand in the text. */
 export function cachedLine(text: string, place: Place, indent: number, language: Language): LineRead {
-  const key = `${language}|${place.own.id}|${place.where}|${place.listed ? 1 : 0}|${place.system ?? ''}|${place.inside ?? ''}|${text}`;
+  const key = `${language}|${place.own.id}|${place.where}|${place.listed ? 1 : 0}|${place.system ?? ''}|${place.language ?? ''}|${place.inside ?? ''}|${text}`;
   const kept = known.get(key);
   const path = place.path.join('/');
   if (kept === undefined) {
@@ -43,7 +43,7 @@ function move(read: LineRead, place: Place, indent: number): LineRead {
       const one = (value as Record<string, unknown>)[key];
       if (typeof one !== 'object' || one === null || key === 'link' || key === 'flags') out[key] = one;
       else if (key === 'path') out[key] = path(one as (string | number)[]);
-      else if (key === 'span' || key === 'number' || key === 'unitSpan') out[key] = span(one as Span);
+      else if (key === 'span' || key === 'number' || key === 'unitSpan' || key === 'named') out[key] = span(one as Span);
       else out[key] = moved(one);
     }
     return out;

@@ -1,11 +1,13 @@
-import type { AcceptEntry, Document, Line, Path, Problem, Section, ShelfEntry, Span } from '@washline/engine';
+import type { AcceptEntry, Document, Given, Line, Path, Problem, Section, ShelfEntry, Span } from '@washline/engine';
 import { fold } from '../names/fold.ts';
 import { lookup } from '../names/lookup.ts';
 import { readLine } from '../line/line.ts';
 import { foldOwn, OwnNames, type OwnName } from '../phrase/own-names.ts';
 import type { Place } from '../phrase/phrase.ts';
 import { problem, type ProblemCode } from '../problems/codes.ts';
-import { acceptEntry } from '../sections/accept.ts';
+import { languageNamed } from '../say/messages.ts';
+import { acceptEntry, nearestCode } from '../sections/accept.ts';
+import { givenOf } from '../sections/given.ts';
 import { glassOf, nearestGlass } from '../sections/glass.ts';
 import { headingOf, isNote, keyOf, type Heading } from '../sections/heading.ts';
 import { shelfEntry } from '../sections/shelf.ts';
@@ -16,7 +18,7 @@ import { LIMITS, utf8Length } from './limits.ts';
 import { rings } from './rings.ts';
 import { sharesOf } from './shares.ts';
 
-export interface ParseOptions { readonly language?: 'en' }
+export interface ParseOptions { readonly language?: 'en' | 'de'; readonly measures?: string }
 
 type Report = (code: ProblemCode, line: number, column: number, span: Span, words?: Record<string, string | number>, path?: Path | null) => void;
 type Head = { -readonly [K in keyof Document['head']]: Document['head'][K] };
@@ -47,11 +49,11 @@ export function printedName(name: string): string {
  * Reads a spec: text to document, every line with its place, problems as values.
  *
  * @param text the decoded text, its byte order mark kept
- * @param options `language`: that in which near names are offered
+ * @param options `language`: that in which near names are offered where the head says none; `measures`: how units are meant there
  * @returns the document; never throws, whatever the text
  * @source none - definition
  */
-export function parse(text: string, { language = 'en' }: ParseOptions = {}): Document {
+export function parse(text: string, options: ParseOptions = {}): Document {
   const problems: Problem[] = [];
   const report: Report = (code, line, column, span, words = {}, path = null) => { problems.push(problem(code, path, line, column, span, words)); };
   const empty: Document = { text, name: '', head: {}, serves: 1, sections: [], variants: [], problems, cut: true };
@@ -59,6 +61,7 @@ export function parse(text: string, { language = 'en' }: ParseOptions = {}): Doc
 
   const head: Head = Object.create(null) as Head;
   const drafts: Draft[] = [];
+  const given: Given[] = [];
   let name = '', nameSeen = false, inHead = true, cut = false, seen = 0;
   let current: Draft | null = null;
   const all = rows(text);
@@ -89,7 +92,7 @@ export function parse(text: string, { language = 'en' }: ParseOptions = {}): Doc
       nameSeen = true;
       const section = heading !== null && (heading.methodWritten || heading.kind !== 'prep');
       const key = note ? null : keyOf(trimmed);
-      if (!note && !section && key === null && !isMeasure(trimmed)) { name = printedName(heading !== null && heading.kind === 'prep' && !heading.methodWritten && heading.unknownMethod === null || trimmed.endsWith(':') ? trimmed.replace(/:$/, '') : trimmed); continue; }
+      if (!note && !section && key === null && givenOf(trimmed) === null && !isMeasure(trimmed)) { name = printedName(heading !== null && heading.kind === 'prep' && !heading.methodWritten && heading.unknownMethod === null || trimmed.endsWith(':') ? trimmed.replace(/:$/, '') : trimmed); continue; }
       report('name-missing', line, 1, span);
     }
     if (note) { if (current !== null) current.rows.push({ row, line, text: trimmed, offset, note: true }); continue; }
@@ -102,6 +105,15 @@ export function parse(text: string, { language = 'en' }: ParseOptions = {}): Doc
         head[field] = { value: printedName(remarkOff(key.value)), span: { from: offset + key.valueFrom, to: offset + key.valueFrom + key.value.length }, line };
         continue;
       }
+    }
+    const fact = strict || heading !== null ? null : givenOf(trimmed);
+    if (fact !== null) {
+      const place: Span = { from: offset + fact.valueFrom, to: offset + fact.valueFrom + fact.written.length };
+      if (!inHead) report('key-late', line, 1 + indent, span, { key: fact.word });
+      else if (given.some((other) => other.key === fact.key)) report('key-twice', line, 1 + indent, span, { key: fact.word });
+      else if (fact.value === null) report('key-unclear', line, 1 + indent + fact.valueFrom, place, { key: fact.word, value: printedName(fact.written) });
+      else given.push({ key: fact.key, value: fact.value, span: place, line });
+      continue;
     }
     if (heading !== null) {
       inHead = false;
@@ -117,21 +129,22 @@ export function parse(text: string, { language = 'en' }: ParseOptions = {}): Doc
   if (!nameSeen) report('name-missing', 1, 1, { from: 0, to: 0 });
 
   settleVariants(drafts, report);
-  const system = headValue(head, 'measures', problems);
+  const system = headValue(head, 'measures', problems, all) ?? options.measures ?? null;
+  const language = languageOf(head, problems);
   const serves = servesOf(head, problems);
   const glass = head.glass === undefined ? undefined : glassOf(head.glass.value);
   if (head.glass !== undefined && glass === undefined) report('glass-unknown', head.glass.line, columnIn(all, head.glass.line, head.glass.span.from), head.glass.span, { glass: head.glass.value, nearest: nearestGlass(head.glass.value) });
 
   twiceNamed(drafts, report);
   const own = ownNames(drafts);
-  const known = drafts.some((draft) => draft.kind === 'accept') ? knownLines(drafts) : new Set<string>();
-  const sections = drafts.map((draft): Section => readSection(draft, own, system, known, problems, language));
+  const known = drafts.some((draft) => draft.kind === 'accept') ? knownLines(drafts, head, text) : new Set<string>();
+  const sections = drafts.map((draft): Section => readSection(draft, own, system, known, problems, language ?? options.language ?? 'en', language));
   for (const section of sections) if (section.heading !== null && section.headingLine !== null && section.lines.length === 0) report('section-empty', section.headingLine, columnIn(all, section.headingLine, section.heading.from), section.heading, { section: section.kind === 'prep' ? section.name : section.kind }, sectionPath(section));
   rings(sections, problems);
   checkAmounts(sections, problems, all);
   problems.sort((a, b) => a.span.from - b.span.from);
   const variants = [...new Set(sections.map((section) => section.variant).filter((variant): variant is string => variant !== null))];
-  return { text, name, head: { ...head }, ...(glass !== undefined ? { glass } : {}), serves, sections, variants, problems, cut };
+  return { text, name, head: { ...head }, ...(given.length > 0 ? { given } : {}), ...(glass !== undefined ? { glass } : {}), serves, sections, variants, problems, cut };
 }
 
 const sectionPath = (section: Pick<Section, 'kind' | 'key'>): Path => (section.kind === 'prep' ? ['preps', section.key] : [section.kind]);
@@ -220,28 +233,39 @@ function ownNames(drafts: readonly Draft[]): OwnNames {
   return new OwnNames(list);
 }
 
-function knownLines(drafts: readonly Draft[]): ReadonlySet<string> {
-  const known = new Set<string>(['build']);
+function knownLines(drafts: readonly Draft[], head: Head, text: string): ReadonlySet<string> {
+  const known = new Set<string>(head.glass === undefined ? ['build', 'glass'] : ['build']);
+  for (const [key, { value }] of Object.entries(head)) known.add(fold(`${key}: ${value}`));
   for (const draft of drafts) {
     if (draft.kind === 'accept') continue;
     if (draft.name !== '') known.add(fold(draft.name));
+    if (draft.heading !== null) known.add(fold(text.slice(draft.heading.from, draft.heading.to).replace(/:\s*$/, '')));
     for (const { text, note } of draft.rows) if (!note) known.add(fold(remarkOff(text)));
   }
   return known;
 }
 
-function headValue(head: Head, field: 'measures', problems: Problem[]): string | null {
+function headValue(head: Head, field: 'measures', problems: Problem[], all: readonly Row[]): string | null {
   const value = head[field];
   if (value === undefined) return null;
   const word = value.value.toLowerCase();
   if (SYSTEMS.has(word)) return word;
-  problems.push(problem('key-unclear', null, value.line, 1, value.span, { key: field, value: value.value }));
+  problems.push(problem('key-unclear', null, value.line, columnIn(all, value.line, value.span.from), value.span, { key: field, value: value.value }));
   return null;
+}
+/** The spec's own language, where its head says one. */
+function languageOf(head: Head, problems: Problem[]): 'en' | 'de' | undefined {
+  const value = head.language;
+  if (value === undefined) return undefined;
+  const named = languageNamed(value.value);
+  if (named !== undefined) return named;
+  problems.push(problem('key-unclear', null, value.line, 1, value.span, { key: 'language', value: value.value }));
+  return undefined;
 }
 function servesOf(head: Head, problems: Problem[]): number {
   const value = head.serves;
   if (value === undefined) return 1;
-  const match = /^(?:about |ca\.? )?(\d{1,4})(?:\s+(?:drinks?|people|glasses|servings|persons?|portionen|gläser|drink))?$/i.exec(value.value);
+  const match = /^(?:about |ca\.? |etwa )?(\d{1,4})(?:\s+(?:drinks?|people|glasses|servings|persons?|portionen|gläser|drink))?$/i.exec(value.value);
   const number = match === null ? 0 : Number(match[1]);
   if (number >= 1) return number;
   problems.push(problem('key-unclear', null, value.line, 1, value.span, { key: 'serves', value: value.value }));
@@ -256,7 +280,7 @@ function isListed(draft: Draft, index: number): boolean {
   return number(index + 1) === own + 1 || number(index - 1) === own - 1;
 }
 
-function readSection(draft: Draft, own: OwnNames, system: string | null, known: ReadonlySet<string>, problems: Problem[], language: 'en'): Section {
+function readSection(draft: Draft, own: OwnNames, system: string | null, known: ReadonlySet<string>, problems: Problem[], near: 'en' | 'de', language: 'en' | 'de' | undefined): Section {
   const base = sectionPath(draft);
   const lines: Line[] = [], shelf: ShelfEntry[] = [], accept: AcceptEntry[] = [];
   let index = 0;
@@ -278,11 +302,15 @@ function readSection(draft: Draft, own: OwnNames, system: string | null, known: 
     } else if (draft.kind === 'accept') {
       const entry = acceptEntry(bare, offset, known);
       if (entry === undefined) problems.push(problem('accept-unclear', path, line, offset - row.from + 1, span, { text: bare }));
-      else accept.push(entry);
+      else {
+        accept.push(entry);
+        const nearest = nearestCode(entry.code);
+        if (nearest !== null) problems.push(problem('accept-code-unknown', path, line, offset - row.from + 1, { from: offset, to: offset + entry.code.length }, { code: entry.code, nearest }));
+      }
       lines.push({ path, line, span, text: bare, actions: [], kind: entry === undefined ? 'unread' : 'note' });
     } else {
-      const place: Place = { path, line, base: offset, own, inside: draft.kind === 'prep' ? draft.key : null, system, where: draft.kind === 'prep' ? 'prep' : 'build', listed: isListed(draft, at) };
-      const read = cachedLine(bare, place, offset - row.from, language);
+      const place: Place = { path, line, base: offset, own, inside: draft.kind === 'prep' ? draft.key : null, system, where: draft.kind === 'prep' ? 'prep' : 'build', listed: isListed(draft, at), ...(language === undefined ? {} : { language }) };
+      const read = cachedLine(bare, place, offset - row.from, near);
       problems.push(...read.problems);
       lines.push({ path, line, span, text: row.text.trim(), actions: read.actions, kind: read.actions[0]?.kind ?? 'unread' });
     }

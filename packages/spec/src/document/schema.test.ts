@@ -2,38 +2,12 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { toJson } from './json.ts';
 import { parse } from './parse.ts';
+import { faults, type Schema } from '../../../../tests/schema/faults.ts';
 import { printAction } from './print.ts';
 
-interface Schema { [key: string]: unknown; $ref?: string; $defs?: Record<string, Schema>; type?: string | string[]; properties?: Record<string, Schema>; required?: string[]; items?: Schema; enum?: unknown[]; const?: unknown; anyOf?: Schema[]; oneOf?: Schema[]; additionalProperties?: boolean | Schema; minimum?: number }
 const schema = JSON.parse(readFileSync(new URL('../../../../schema/document.schema.json', import.meta.url), 'utf8')) as Schema;
-
-/** The keywords of JSON Schema 2020-12 that the file uses; anything wrong is named by its place. */
-function faults(value: unknown, by: Schema, at = '$'): string[] {
-  if (by.$ref !== undefined) return faults(value, schema.$defs?.[by.$ref.replace('#/$defs/', '')] ?? {}, at);
-  const out: string[] = [];
-  const kind = value === null ? 'null' : Array.isArray(value) ? 'array' : typeof value;
-  const types = by.type === undefined ? [] : [by.type].flat();
-  if (types.length > 0 && !types.includes(kind) && !(types.includes('integer') && Number.isInteger(value))) out.push(`${at} is ${kind}`);
-  if (by.const !== undefined && value !== by.const) out.push(`${at} is not ${JSON.stringify(by.const)}`);
-  if (by.enum !== undefined && !by.enum.includes(value)) out.push(`${at} is ${String(value)}`);
-  if (by.minimum !== undefined && typeof value === 'number' && value < by.minimum) out.push(`${at} too small`);
-  if (by.anyOf !== undefined && !by.anyOf.some((one) => faults(value, one, at).length === 0)) out.push(`${at} fits none`);
-  if (by.oneOf !== undefined && by.oneOf.filter((one) => faults(value, one, at).length === 0).length !== 1) out.push(`${at} does not fit one`);
-  if (kind === 'object') {
-    const object = value as Record<string, unknown>;
-    for (const key of by.required ?? []) if (!(key in object)) out.push(`${at} lacks ${key}`);
-    for (const [key, one] of Object.entries(object)) {
-      const sub = by.properties?.[key];
-      if (sub !== undefined) out.push(...faults(one, sub, `${at}.${key}`));
-      else if (by.additionalProperties === false) out.push(`${at}.${key} is not known`);
-      else if (typeof by.additionalProperties === 'object') out.push(...faults(one, by.additionalProperties, `${at}.${key}`));
-    }
-  }
-  if (kind === 'array' && by.items !== undefined) (value as unknown[]).forEach((one, index) => out.push(...faults(one, by.items ?? {}, `${at}[${index}]`)));
-  return out;
-}
 const colada = readFileSync(new URL('./clear-colada.drink', import.meta.url), 'utf8');
-const old = (JSON.parse(readFileSync(new URL('../../../../cases/lines/old-book-recipes.json', import.meta.url), 'utf8')) as { recipes: { name: string; lines: string[] }[] }).recipes;
+const old = (JSON.parse(readFileSync(new URL('../../../../cases/books/bullock-1917.json', import.meta.url), 'utf8')) as { recipes: { name: string; lines: string[] }[] }).recipes;
 const asJson = (text: string): unknown => JSON.parse(JSON.stringify(toJson(parse(text))));
 
 describe('the JSON form follows its schema', () => {

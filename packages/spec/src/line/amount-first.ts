@@ -3,7 +3,8 @@ import { approxAt, makeAmount, rangeAt, unitAt, type NumberAt, type UnitAt } fro
 import { percentAt } from '../phrase/facts.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { larderId, nameEnd, thingAt, type ThingAt } from '../phrase/thing.ts';
-import { lookup, type Measured as MeasuredBy } from '../names/lookup.ts';
+import { compoundUnit } from '../names/compound.ts';
+import type { Measured as MeasuredBy } from '../names/lookup.ts';
 import { category, isSolid } from '../vocabulary/vocabulary.ts';
 import { build, isPoured, linkWords, relink, unelided, type Measured } from './build.ts';
 import { amountAt, factBefore, factEnd, type Start } from './head.ts';
@@ -58,10 +59,15 @@ export function amountFirst(p: Phrase, i: number, end: number): Measured | undef
   if (before.strength !== undefined) tail.strength ??= before.strength;
   if (before.concentration !== undefined) tail.concentration ??= before.concentration;
   if (before.ratio !== undefined) tail.ratio ??= before.ratio;
+  if (before.temperature !== undefined) { tail.temperature ??= before.temperature; tail.celsius ??= before.temperature.celsius; }
   if (more.twin !== undefined) tail.twin ??= more.twin;
   tail.plus.unshift(...more.plus);
-  const amount: Amount | null = number.low === null ? rangeOfWords(p, number, start, settled.unit) : { ...makeAmount(p, number, start.unit, start.unitFrom, start.factors), unit: settled.unit };
-  return build(p, i, end, { amount, unit: settled.unit, low: number.low, high: number.high }, settled.what, tail, {});
+  return build(p, i, end, { amount: amountOf(p, number, start, settled.unit), unit: settled.unit, low: number.low, high: number.high }, settled.what, tail, {});
+}
+
+/** The amount of a number, or of a word for one, in a unit that was settled on. */
+function amountOf(p: Phrase, number: NumberAt, start: Start, unit: string | null): Amount | null {
+  return number.low === null ? rangeOfWords(p, number, start, unit) : { ...makeAmount(p, number, start.unit, start.unitFrom, start.factors), unit };
 }
 
 /** Where "each" ends behind an amount; the same place where none stands. */
@@ -135,12 +141,12 @@ function ofItself(p: Phrase, i: number, end: number, number: NumberAt, start: St
   const held = form.written.includes(' ') ? lastOf(p, start.unitFrom, start.end) : undefined;
   if (held !== undefined) {
     const tail = readTail(p, start.end, end, held.thing, true, start.unitFrom);
-    return build(p, i, end, { amount: makeAmount(p, number, start.unit, start.unitFrom, start.factors), unit: SHOWN_AS[form.unit] ?? form.unit, low: number.low, high: number.high }, held, tail, {});
+    return build(p, i, end, { amount: amountOf(p, number, start, form.unit), unit: SHOWN_AS[form.unit] ?? form.unit, low: number.low, high: number.high }, held, tail, {});
   }
   const self = form.of === 'piece' ? thingAt(p, start.unitFrom, end, 'count') : undefined;
   if (self === undefined || self.thing.link.kind === 'unknown') return undefined;
   const tail = readTail(p, self.end, end, self.thing, true, start.unitFrom);
-  return build(p, i, end, { amount: { ...makeAmount(p, number, undefined, 0, start.factors), unit: 'piece' }, unit: 'piece', low: number.low, high: number.high }, self, tail, {});
+  return build(p, i, end, { amount: number.low === null ? rangeOfWords(p, number, start, 'piece') : { ...makeAmount(p, number, undefined, 0, start.factors), unit: 'piece' }, unit: 'piece', low: number.low, high: number.high }, self, tail, {});
 }
 
 interface Settled { readonly unit: string | null; readonly what: ThingAt }
@@ -169,8 +175,8 @@ function unitBehind(p: Phrase, what: ThingAt): { readonly unit: string; readonly
   const parts = label.split(/[\s-]+/), last = parts[parts.length - 1] ?? '';
   const unit = parts.length > 1 && !/ or /.test(label) ? trailingUnit(last.replace(/[^\p{L}]/gu, '')) : undefined;
   if (unit === undefined) {
-    const german = germanUnit(label);
-    return german === undefined ? undefined : { unit: german.unit, what: { ...what, label: german.rest } };
+    const german = compoundUnit(label);
+    return german === undefined || german.unit === 'wheel' ? undefined : { unit: german.unit, what: { ...what, label: german.rest, thing: thing.link.kind === 'unknown' ? { ...thing, link: linkWords(p, german.rest, 'count') } : thing } };
   }
   const rest = label.slice(0, label.length - last.length).replace(/[\s-]+$/, '');
   const bare = rest === '' ? label : rest, words = thing.words.slice(0, bare.length);
@@ -193,14 +199,4 @@ function rangeOfWords(p: Phrase, number: NumberAt, start: Start, unit: string | 
   const word = p.slice(number.first, number.last).toLowerCase();
   const few = /few/.test(word) ? [2, 5] : /several/.test(word) ? [3, 6] : undefined;
   return few === undefined ? null : { ...makeAmount(p, number, start.unit, start.unitFrom, start.factors), low: few[0] ?? 2, high: few[1] ?? 5, unit };
-}
-
-/** German compounds hold the unit behind: "Minzblätter", "Limettenspalten". */
-function germanUnit(label: string): { readonly unit: string; readonly rest: string } | undefined {
-  const match = /^(\p{L}{3,}?)(n|s|en|)(blätter|blätt(?:chen|ern)|blatt|spalten?|scheiben?|zweige?|würfel|zesten?)$/u.exec(label);
-  const ending = match?.[3], stem = match?.[1];
-  if (ending === undefined || stem === undefined) return undefined;
-  const unit = /^bl/.test(ending) ? 'leaf' : /^sp/.test(ending) ? 'wedge' : /^sch/.test(ending) ? 'slice' : /^zw/.test(ending) ? 'sprig' : /^w/.test(ending) ? 'cube' : 'strip';
-  for (const rest of [stem, `${stem}e`, `${stem}${match?.[2] ?? ''}`]) if (lookup(rest, 'count') !== undefined) return { unit, rest };
-  return undefined;
 }

@@ -1,5 +1,5 @@
-import type { Amount, Measure, Share, Thing, Treatment } from '@washline/engine';
-import { lookup } from '../names/lookup.ts';
+import type { Amount, Measure, Share, Temperature, Thing, Treatment } from '@washline/engine';
+import { linkOf, lookup } from '../names/lookup.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { larderId, type ThingAt } from '../phrase/thing.ts';
 import { treatmentCelsius, treatments } from '../phrase/treatment.ts';
@@ -21,19 +21,10 @@ export function build(p: Phrase, i: number, end: number, head: Head, what: Thing
     if (tail.twin !== undefined) amount = { ...amount, twin: tail.twin };
     if (tail.plus.length > 0) amount = { ...amount, plus: tail.plus };
   }
-  const treated: Treatment[] = [];
-  let warm: { celsius: number; word: string; span: { from: number; to: number } } | undefined;
-  for (const part of what?.treated ?? []) {
-    const row = treatments.get(foldJoin(p, part.from, part.end));
-    if (row === undefined) continue;
-    const span = p.span(part.from, part.end);
-    treated.push({ key: row.key, span });
-    const celsius = treatmentCelsius(row);
-    if (celsius !== undefined) warm = { celsius, word: row.key, span };
-  }
+  const { treated, warm } = treatedOf(p, what);
   const strength = tail.strength ?? extra.strength;
   // a label's quinine is a share of the bottle, not of the drink
-  const stated = head.amount !== null && tail.share !== undefined && /\bquinine\s*(?:of\s*)?$/i.test(p.text.slice(0, tail.share.number.from - p.place.base)) ? tail.share : undefined;
+  const stated = head.amount !== null && tail.share !== undefined && /\b(?:quinine|chinin)\s*(?:of\s*)?$/i.test(p.text.slice(0, tail.share.number.from - p.place.base)) ? tail.share : undefined;
   const share = stated === undefined ? extra.share ?? tail.share : undefined;
   const temperature = tail.temperature ?? warm;
   const measure: Measure = {
@@ -54,17 +45,32 @@ export function build(p: Phrase, i: number, end: number, head: Head, what: Thing
   return { measures: [measure], label, garnish: tail.garnish, topUp: tail.topUp };
 }
 
+/** The treatments written around a name, and the temperature they say ("boiling water", "cold milk"). */
+export function treatedOf(p: Phrase, what: ThingAt | undefined): { readonly treated: readonly Treatment[]; readonly warm?: Temperature } {
+  const treated: Treatment[] = [];
+  let warm: Temperature | undefined;
+  for (const part of what?.treated ?? []) {
+    const row = treatments.get(foldJoin(p, part.from, part.end));
+    if (row === undefined) continue;
+    const span = p.span(part.from, part.end);
+    treated.push({ key: row.key, span });
+    const celsius = treatmentCelsius(row);
+    if (celsius !== undefined) warm = { celsius, word: row.key, span };
+  }
+  return { treated, ...(warm !== undefined ? { warm } : {}) };
+}
+
 export function linkWords(p: Phrase, words: string, measured: Parameters<typeof lookup>[1]): Thing['link'] {
-  const found = lookup(words, measured, p.place.system);
-  return found === undefined ? { kind: 'unknown', nearest: [] } : { kind: 'larder', id: found.id, assumed: found.assumed, others: found.others };
+  const found = lookup(words, measured, p.place.system, p.place.language);
+  return found === undefined ? { kind: 'unknown', nearest: [] } : linkOf(found);
 }
 
 /** The thing read again with the numbers beside it ("simple syrup 2:1", "20 % saline"), where that is a name. */
 export function relink(p: Phrase, what: ThingAt, from: number, to: number, measured: Parameters<typeof lookup>[1]): ThingAt {
   if (what.thing.link.kind !== 'larder' && what.thing.link.kind !== 'unknown') return what;
   const whole = p.slice(from, to).replace(/[()]/g, ' ');
-  const found = lookup(whole, measured, p.place.system);
-  return found === undefined ? what : { ...what, thing: { ...what.thing, link: { kind: 'larder', id: found.id, assumed: found.assumed, others: found.others } } };
+  const found = lookup(whole, measured, p.place.system, p.place.language);
+  return found === undefined ? what : { ...what, thing: { ...what.thing, link: linkOf(found) } };
 }
 
 /** "d'absinthe": the article that stands with its noun off. */

@@ -3,6 +3,7 @@ import { approxAt, makeAmount, rangeAt, unitAt } from '../phrase/amount.ts';
 import { iceAt } from '../phrase/ice.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { thingAt } from '../phrase/thing.ts';
+import { treatedOf } from './build.ts';
 import { EMPTY, shown, type Label } from './label.ts';
 import { readMeasure } from './measure.ts';
 import { readTail } from './tail.ts';
@@ -24,8 +25,9 @@ export function readFill(p: Phrase, i: number, verb: string, from: number, end: 
   let k = from;
   if (p.isMark(k, ':') || p.isDash(k)) k++;
   const share = rangeAt(p, k, end);
-  if (share !== undefined && share.fraction && /^(with|full|of|mit|voll)$/.test(p.word(share.end))) {
-    let thing = share.end;
+  const behind = share === undefined ? k : p.isHyphen(share.end) ? share.end + 1 : share.end;
+  if (share !== undefined && share.fraction && /^(with|full|of|mit|voll)$/.test(p.word(behind))) {
+    let thing = behind;
     while (/^(with|full|of|mit|voll)$/.test(p.word(thing))) thing++;
     const part = brim(p, i, name, { share, thing, glass: k }, end);
     if (part !== undefined) return part;
@@ -51,7 +53,8 @@ export function readFill(p: Phrase, i: number, verb: string, from: number, end: 
     if (what === undefined) return undefined;
     const tail = readTail(p, what.end, end, what.thing, false, what.first);
     const amount = tail.amount ?? null;
-    const plain: Measure = { kind: 'measure', path: p.path, span: p.span(what.first, end), amount, thing: what.thing, treatments: tail.treatments.filter((treatment) => treatment.key !== 'time'), optional: tail.optional, ...(tail.temperature !== undefined ? { temperature: tail.temperature } : {}), ...(tail.strength !== undefined ? { strength: tail.strength } : {}), ...(tail.ratio !== undefined ? { ratio: tail.ratio } : {}), ...(what.alternatives.length > 0 ? { alternatives: what.alternatives } : {}) };
+    const { treated, warm } = treatedOf(p, what), temperature = tail.temperature ?? warm;
+    const plain: Measure = { kind: 'measure', path: p.path, span: p.span(what.first, end), amount, thing: what.thing, treatments: [...treated, ...tail.treatments.filter((treatment) => treatment.key !== 'time')], optional: tail.optional, ...(temperature !== undefined ? { temperature } : {}), ...(tail.strength !== undefined ? { strength: tail.strength } : {}), ...(tail.ratio !== undefined ? { ratio: tail.ratio } : {}), ...(what.alternatives.length > 0 ? { alternatives: what.alternatives } : {}) };
     return { fill: { kind: 'fill', path: p.path, span: p.span(i, end), verb: name, measure: plain }, label: { ...label, low: shown(amount?.low), high: shown(amount?.high), unit: amount?.unit ?? null, ingredient: what.label, celsius: shown(tail.celsius), strength: shown(tail.strength?.value) } };
   }
   const { low, high, unit, ingredient, strength, celsius } = read.label;
@@ -77,11 +80,11 @@ export function vesselFull(p: Phrase, i: number, end: number): Full | undefined 
   const glass = vesselAt(p, i, end);
   if (glass === undefined) return undefined;
   let k = p.isMark(glass, ',') ? glass + 1 : glass;
-  while (/^(about|nearly|almost|not|quite|half|up|is|to|the|brim|very|fully|completely|just|over|under)$/.test(p.word(k)) && p.word(k) !== 'full' && rangeAt(p, k, end) === undefined) k++;
+  while (/^(about|nearly|almost|not|quite|half|up|is|to|the|brim|very|fully|completely|just|over|under|zu|fast)$/.test(p.word(k)) && p.word(k) !== 'full' && rangeAt(p, k, end) === undefined) k++;
   const share = rangeAt(p, k, end);
-  const after = share?.end ?? k;
+  const after = share === undefined ? k : p.isHyphen(share.end) ? share.end + 1 : share.end;
   if (p.word(after) !== 'full' && p.word(after) !== 'filled' && p.word(after) !== 'voll') {
-    if (share === undefined || !share.fraction || !/^(with|of)$/.test(p.word(after))) return undefined;
+    if (share === undefined || !share.fraction || !/^(with|of|mit)$/.test(p.word(after))) return undefined;
     return { share, thing: after + 1, glass };
   }
   let thing = after + 1;
@@ -118,6 +121,6 @@ export function brim(p: Phrase, i: number, verb: string, full: Full, end: number
   const what = thingAt(p, full.thing, end, 'volume');
   if (what === undefined) return undefined;
   const tail = readTail(p, what.end, end, what.thing, true, what.first);
-  const thing: Thing = what.thing;
-  return { fill: { kind: 'fill', path: p.path, span: p.span(i, end), verb, measure: { kind: 'measure', path: p.path, span: p.span(full.thing, end), amount, thing, treatments: tail.treatments, optional: false, ...(tail.temperature !== undefined ? { temperature: tail.temperature } : {}) } }, label: { ...label, ingredient: what.label } };
+  const thing: Thing = what.thing, { treated, warm } = treatedOf(p, what), temperature = tail.temperature ?? warm;
+  return { fill: { kind: 'fill', path: p.path, span: p.span(i, end), verb, measure: { kind: 'measure', path: p.path, span: p.span(full.thing, end), amount, thing, treatments: [...treated, ...tail.treatments], optional: false, ...(temperature !== undefined ? { temperature } : {}) } }, label: { ...label, ingredient: what.label } };
 }

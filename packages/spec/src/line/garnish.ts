@@ -1,8 +1,10 @@
 import type { Amount, Garnish, Thing } from '@washline/engine';
 import { makeAmount, numberAt, rangeAt, unitAt } from '../phrase/amount.ts';
+import { compoundUnit } from '../names/compound.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { nameEnd, thingAt } from '../phrase/thing.ts';
 import { words } from '../vocabulary/vocabulary.ts';
+import { linkWords } from './build.ts';
 import { EMPTY, shown, type Label } from './label.ts';
 
 const garnishes = words('garnish');
@@ -44,7 +46,9 @@ export function readGarnish(p: Phrase, i: number, from: number, end: number): Ga
     if (self === undefined) return undefined;
     return made(p, i, end, self.thing, self.label, amount, 'piece', low, high);
   }
-  let label = what.label, shownUnit = unit;
+  let label = what.label, shownUnit = unit, thing = what.thing;
+  const compound = thing.link.kind === 'unknown' ? compoundUnit(what.thing.words) : undefined;
+  if (compound !== undefined) thing = { ...thing, link: linkWords(p, compound.rest, 'count') };
   if (shownUnit === 'piece' && number !== undefined) {
     const behind = /^(.*\S)[\s-]+(leaf|leaves|sprigs?|slices?|wedges?|cubes?)$/.exec(label);
     if (behind !== null) { shownUnit = /^lea/.test(behind[2] ?? '') ? 'leaf' : (behind[2] ?? '').replace(/s$/, ''); label = behind[1] ?? label; }
@@ -53,7 +57,7 @@ export function readGarnish(p: Phrase, i: number, from: number, end: number): Ga
     const more = p.isNumber(n) ? numberAt(p, n, end) : undefined;
     if (more !== undefined && amount !== null && unitAt(p, more.end, end)?.form.of === 'mm') p.use(n, more.end + 1);
   }
-  return made(p, i, end, what.thing, label, amount === null ? null : { ...amount, unit: shownUnit }, shownUnit, low, high);
+  return made(p, i, end, thing, label, amount === null ? null : { ...amount, unit: shownUnit }, shownUnit, low, high);
 }
 /** The first thing of several: up to "and", unless a known name goes on. */
 function firstEnd(p: Phrase, i: number, end: number): number {

@@ -1,5 +1,5 @@
 import { approxAt, rangeAt, unitAt, type Approx, type NumberAt, type UnitAt } from '../phrase/amount.ts';
-import { percentAt, ratioAt } from '../phrase/facts.ts';
+import { percentAt, ratioAt, temperatureAt } from '../phrase/facts.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { larderId, nameEnd, ownFrom, thingAt } from '../phrase/thing.ts';
 import { isAlcoholic, words } from '../vocabulary/vocabulary.ts';
@@ -10,7 +10,7 @@ const glasses = words('glass');
 const MANNERED = new Set(['dash', 'splash', 'pinch', 'drop', 'barspoon', 'tsp', 'tbsp', 'handful', 'squeeze', 'spray', 'shot']);
 const about: Approx = { low: 0.9, high: 1.1, key: 'about', end: 0 };
 /** Words between a number and its unit or noun that say only size or state ("1 large ice cube", "3 thin slices"). */
-export const BETWEEN = new Set(['large', 'small', 'medium', 'big', 'thin', 'thick', 'fresh', 'good', 'generous', 'healthy', 'whole', 'long', 'short', 'wide', 'nice', 'ripe', 'tiny', 'level', 'single', 'extra', 'medium-sized', 'grosse', 'grosses', 'grosser', 'kleine', 'kleiner', 'frische', 'frischer', 'dunne', 'dicke']);
+export const BETWEEN = new Set(['large', 'small', 'medium', 'big', 'thin', 'thick', 'fresh', 'good', 'generous', 'healthy', 'whole', 'long', 'short', 'wide', 'nice', 'ripe', 'tiny', 'cold', 'level', 'single', 'extra', 'medium-sized', 'grosse', 'grosses', 'grosser', 'kleine', 'kleiner', 'frische', 'frischer', 'dunne', 'dicke']);
 
 export interface Start { readonly number: NumberAt | undefined; readonly factors: Approx | undefined; readonly unit: UnitAt | undefined; readonly unitFrom: number; readonly end: number }
 
@@ -80,7 +80,10 @@ function unitHolds(p: Phrase, unit: UnitAt, at: number, end: number, number: Num
 const nothingAfter = (p: Phrase, k: number, end: number): boolean => k >= end || p.t[k]?.kind === 'mark' || /^(in|into|at|for|to|or)$/.test(p.word(k));
 
 /** Facts that stand between amount and name ("1½ oz 110 proof rye", "2 drops 20 % saline", "30 ml 2:1 syrup"). */
-export function factBefore(p: Phrase, i: number, end: number): { readonly end: number; readonly strength?: { value: number; span: { from: number; to: number } }; readonly concentration?: { value: number; span: { from: number; to: number } }; readonly ratio?: Tail['ratio'] } {
+export function factBefore(p: Phrase, i: number, end: number): { readonly end: number; readonly strength?: { value: number; span: { from: number; to: number } }; readonly concentration?: { value: number; span: { from: number; to: number } }; readonly ratio?: Tail['ratio']; readonly temperature?: NonNullable<Tail['temperature']> } {
+  // "150 ml at 100 °C water": how warm it is, before what it is
+  const heat = p.word(i) === 'at' || p.word(i) === 'bei' ? temperatureAt(p, i + 1, end, true) : undefined;
+  if (heat !== undefined && heat.end < end && p.word(heat.end) !== '') { p.use(i, heat.end); return { end: heat.end, temperature: { celsius: Math.round(heat.celsius * 1e6) / 1e6, span: p.span(i, heat.end) } }; }
   if (!p.isNumber(i)) return { end: i };
   const percent = percentAt(p, i, end);
   if (percent !== undefined) {

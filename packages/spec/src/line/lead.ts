@@ -19,13 +19,3 @@ export function leadPhrase(p: Phrase, i: number, end: number): VerbAt | undefine
 }
 /** "drop", "break" and "crack" put something in. */
 export const put = (k: number): VerbAt => ({ row: { verb: 'add', reading: 'other', form: 'imperative', waiting: false, language: 'en', words: 1 }, end: k + 1, from: k, rows: [] });
-
-/** German steps carry their verb at the end: "mit Eis shaken", "auf Eis rühren", "mit Minze garnieren". */
-export function germanEnd(p: Phrase, i: number, end: number): VerbAt | undefined {
-  for (let k = Math.max(i, end - 3); k < end; k++) {
-    const verb = verbAt(p, k, end);
-    const row = verb?.rows.find((other) => other.language === 'de' && other.form !== 'participle' && other.form !== '-ing') ?? (verb?.end === end ? verb.rows.find((other) => other.language === 'de') : undefined);
-    if (verb !== undefined && row !== undefined && verb.end === end && (k > i || end - i === 1)) return { ...verb, row };
-  }
-  return undefined;
-}

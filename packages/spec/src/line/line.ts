@@ -1,19 +1,22 @@
 import type { Action, Garnish, Measure, Problem } from '@washline/engine';
 import { Phrase, type Place } from '../phrase/phrase.ts';
-import { rangeAt, unitAt } from '../phrase/amount.ts';
+import { approxAt, rangeAt, unitAt } from '../phrase/amount.ts';
 import { timeAt } from '../phrase/facts.ts';
 import { iceAt } from '../phrase/ice.ts';
-import { larderId, nameEnd, ownFrom, thingAt } from '../phrase/thing.ts';
+import { larderId, nameEnd, thingAt } from '../phrase/thing.ts';
 import { problem } from '../problems/codes.ts';
 import { edits } from '../names/nearest.ts';
 import { category, verbs } from '../vocabulary/vocabulary.ts';
 import { clauses } from './clauses.ts';
-import { brim, isFill, readFill, vesselFull } from './fill.ts';
+import { brim, isFill, readFill, vesselAt, vesselFull } from './fill.ts';
 import { isDropped, isFinish, readGarnish } from './garnish.ts';
 import { EMPTY, type Label } from './label.ts';
 import type { Measured } from './build.ts';
-import { germanEnd, leadPhrase, put } from './lead.ts';
-import { readMeasure } from './measure.ts';
+import { endsInDoing, germanEnd, germanInside } from './german.ts';
+import { leadPhrase, put } from './lead.ts';
+import { bareIce, wholeIce } from './ice-line.ts';
+import { tryMeasure } from './measure.ts';
+import { toTaste } from './measure.ts';
 import { onTop } from './on-top.ts';
 import { readStep } from './step.ts';
 import { isImperative, verbAt, type VerbAt } from './verb.ts';
@@ -83,10 +86,11 @@ const unread = (place: Place, text: string): Problem => problem('unread', place.
 /** Why nothing was read: an amount of nothing, a unit with no number, a word that looks like a step. */
 function reason(p: Phrase, i: number, end: number, text: string): Problem {
   const place = p.place;
-  const number = rangeAt(p, i, end);
+  const around = approxAt(p, i, end);
+  const number = rangeAt(p, around?.end ?? i, end);
   const unit = unitAt(p, number?.end ?? i, end);
   const at = (code: 'no-thing' | 'no-amount' | 'step-unknown', from: number, to: number, words: Record<string, string>): Problem => { const span = p.span(from, to); return problem(code, place.path, place.line, span.from - place.base + 1, span, words); };
-  if (number !== undefined && number.digits) return at('no-thing', i, unit?.end ?? number.end, { amount: p.slice(i, unit?.end ?? number.end) });
+  if (number !== undefined && (number.digits || number.article === true && unit !== undefined)) return at('no-thing', i, unit?.end ?? number.end, { amount: p.slice(i, unit?.end ?? number.end) });
   if (unit !== undefined && p.t[i]?.kind === 'word' && !/^(in|single|top|fill|each|whole)$/.test(p.word(i))) return at('no-amount', i, unit.end, { unit: p.slice(i, unit.end) });
   const word = p.word(i);
   if (word.length > 3) {
@@ -155,6 +159,8 @@ const YIELDS = /^(serves|makes|yields?|ergibt|reicht|total|gesamt|step|schritt)$
 function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | undefined {
   let i = i0, end = end0;
   while (end > i && (p.isMark(end - 1, '.') || p.isMark(end - 1, '!') || p.isMark(end - 1, ','))) end--;
+  const taste = toTaste(p, i, end);
+  if (taste !== undefined && (taste.measures[0]?.thing.link.kind !== 'unknown' || verbAt(p, i, end) === undefined)) return fromMeasured(p, i, end, taste, true);
   // a whole line in brackets: "(Use spoon to float the brandy)"
   if (p.isMark(i, '(') && p.t[i]?.partner === end - 1) { i++; end--; }
   if (i >= end) return undefined;
@@ -164,6 +170,9 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
     const read = full === undefined ? undefined : brim(p, i, 'fill', full, end);
     if (read !== undefined) return { actions: [read.fill], label: read.label };
   }
+  // "half full fine ice", "fine ice in mixing glass": ice that is put in, in no amount of grams
+  const bare = bareIce(p, i, end);
+  if (bare !== undefined) return bare;
   // "Balance of glass, ginger ale"
   if (/^(balance|rest|remainder)$/.test(p.word(i)) && p.word(i + 1) === 'of' && /^(the )?glass/.test(p.slice(i + 2, i + 4).toLowerCase())) {
     const from = p.word(i + 2) === 'the' ? i + 4 : i + 3;
@@ -180,8 +189,8 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
   if (colon > 0 && /^(top|topper|fill|float|crown|auffullen|filler)$/.test(p.word(i))) return filled(readFill(p, i, p.word(i) === 'float' || p.word(i) === 'crown' ? p.word(i) : 'top', colon, end));
   if (colon > 0 && /^(rim|rand)$/.test(p.word(i))) return garnished(readGarnish(p, i, colon, end));
   if (p.word(i) === 'expressed' && end > i + 1) return garnished(readGarnish(p, i, i + 1, end));
-  const bare = p.isMark(end - 1, ')') ? Math.max(p.t[end - 1]?.partner ?? end, i + 1) : end;
-  if (/^(salt|sugar|half|chilli|tajin|salted|sugared|spiced|zucker|salz)$/.test(p.word(i)) && /^(rim|rand)/.test(p.word(bare - 1)) && bare - i <= 4) return garnished(readGarnish(p, i, p.word(i) === 'half' ? i + 1 : i, bare));
+  const unbracketed = p.isMark(end - 1, ')') ? Math.max(p.t[end - 1]?.partner ?? end, i + 1) : end;
+  if (/^(salt|sugar|half|chilli|tajin|salted|sugared|spiced|zucker|salz)$/.test(p.word(i)) && /^(rim|rand)/.test(p.word(unbracketed - 1)) && unbracketed - i <= 4) return garnished(readGarnish(p, i, p.word(i) === 'half' ? i + 1 : i, unbracketed));
   if (/^(zuckerrand|salzrand)$/.test(p.word(i))) return garnished(readGarnish(p, i, i, end));
   // "[1] absinthe rinse", "chilled glass"
   if (end - i <= 4 && /^(chilled|frozen|cold|gekuhltes)$/.test(p.word(i)) && vesselFullGlass(p, i + 1, end)) {
@@ -202,7 +211,7 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
     const known = nameEnd(p, i, end);
     const found = verbAt(p, i, end), verb0 = found !== undefined && p.word(found.end) === 'of' && found.end === i + 1 ? undefined : found;
     const nameFirst = known > i && (verb0 === undefined || known > verb0.end || (known === verb0.end && !actsAfter(p, known, end)));
-    if (nameFirst) {
+    if (nameFirst && endsInDoing(p, known, end) === undefined) {
       const read = tryMeasure(p, i, end);
       if (read !== undefined) return fromMeasured(p, i, end, read, later);
     }
@@ -212,7 +221,7 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
       const one = acted(p, i, verb, end);
       if (one !== undefined) return one;
     }
-    const last = germanEnd(p, i, end);
+    const last = germanEnd(p, i, end) ?? germanInside(p, i, end);
     if (last !== undefined) { const one = acted(p, i, last, end); if (one !== undefined) return one; }
   } else {
     const last = germanEnd(p, i, end);
@@ -220,28 +229,11 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
     const verb0 = verbAt(p, i, end);
     if (verb0 !== undefined && usable(p, verb0, end) && !p.isNumber(i) && isImperative(verb0.row) && unitAt(p, i, end) === undefined) { const one = acted(p, i, verb0, end); if (one !== undefined) return one; }
   }
-  const ice = numeric ? wholeIce(p, i, end) : undefined;
+  const ice = wholeIce(p, i, end);
   if (ice !== undefined) return ice;
   const read = tryMeasure(p, i, end) ?? rinse(p, i, end);
   if (read !== undefined) return fromMeasured(p, i, end, read, later);
   return undefined;
-}
-/** Ice as a measure ("200 g cubes", "1 clear cube 50 mm") is ice put in where it stands. */
-function wholeIce(p: Phrase, i: number, end: number): One | undefined {
-  if (!/\b(?:ice|cubes?|spheres?|blocks?|spears?|eis\p{L}*)\b/iu.test(p.slice(i, end)) || thingOwn(p, i, end)) return undefined;
-  const used = p.used.slice();
-  const found = iceAt(p, i, end);
-  if (found === undefined || (found.ice.mass === undefined && found.ice.count === undefined)) { p.used.set(used); return undefined; }
-  if (found.end < end && !p.isMark(found.end, '(') && !p.isMark(found.end, ',') && !/^(in|into|off|for)$/.test(p.word(found.end))) { p.used.set(used); return undefined; }
-  const read = tryMeasure(p, i, end);
-  if (read?.measures[0]?.thing.link.kind !== 'larder' && !/cube|sphere|block|spear/.test(found.words)) { p.used.set(used); return undefined; }
-  const plain = found.ice.mass === undefined && /^(?:(?:large|big|clear) )*cubes?$/.test(found.words);
-  const label: Label = !plain && read !== undefined && read.measures[0]?.thing.link.kind === 'larder' ? read.label : { ...EMPTY, kind: 'measure', low: found.ice.mass?.low ?? found.ice.count ?? null, high: found.ice.mass?.high ?? found.ice.count ?? null, unit: found.unit, ingredient: found.ice.mass === undefined ? `${found.words.replace(/\s*\b(?:cubes?)$/, '').replace(/\s*\bice$/, '')} ice`.trim() : found.words };
-  return { actions: [{ kind: 'fill', path: p.path, span: p.span(i, end), verb: 'fill', measure: null, ice: found.ice }], label: { ...label, celsius: found.ice.temperature?.celsius ?? label.celsius } };
-}
-function thingOwn(p: Phrase, i: number, end: number): boolean {
-  if (!p.place.own.empty) for (let k = i; k < Math.min(end, i + 4); k++) if (!p.isNumber(k) && ownFrom(p, k, end) !== undefined) return true;
-  return false;
 }
 /** "absinthe rinse", "rum float": one of it. */
 function rinse(p: Phrase, i: number, end: number): Measured | undefined {
@@ -255,20 +247,6 @@ function rinse(p: Phrase, i: number, end: number): Measured | undefined {
 }
 function vesselFullGlass(p: Phrase, i: number, end: number): boolean {
   return /(glass|coupe|highball|rocks|collins|flute|goblet|mug|glas|tumbler|cup)$/.test(p.word(end - 1)) && i <= end - 1;
-}
-function tryMeasure(p: Phrase, i: number, end: number): Measured | undefined {
-  const used = p.used.slice(), count = p.problems.length;
-  const read = readMeasure(p, i, end);
-  if (read === undefined) {
-    const missing = p.problems.slice(count).find((one) => one.code === 'unit-missing');
-    p.used.set(used);
-    p.problems.length = count;
-    if (missing !== undefined && !p.problems.some((one) => one.code === 'unit-missing')) p.problems.push(missing);
-  } else {
-    const first = read.measures[0];
-    if (first !== undefined && first.thing.words === '' && first.amount === null) { p.used.set(used); p.problems.length = count; return undefined; }
-  }
-  return read;
 }
 function startsAmount(p: Phrase, i: number, end: number): boolean {
   return p.isNumber(i) || p.isMark(i, '~') || rangeAt(p, i, end) !== undefined;
@@ -335,8 +313,17 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
   if (key === 'pour' && /^(over|on)$/.test(p.word(verb.end - 1) === 'over' ? 'over' : p.word(from)) && iceAt(p, p.word(verb.end - 1) === 'over' ? from : from + 1, to) !== undefined) return step(p, i, verb, end);
   if (PUT_WORDS.test(word) || PUTS.has(key) && german) {
     let k = from;
-    // "drop in", "pour into the glass": the place before the thing
-    if (/^(in|into|to|ins|on)$/.test(p.word(k))) k++;
+    // "drop in", "pour into the glass", "put into a long thin glass": the place before the thing
+    if (/^(in|into|to|ins|on)$/.test(p.word(k))) {
+      k++;
+    }
+    if (/^(in|into)$/.test(p.word(k - 1)) && /^(an?|the)$/.test(p.word(k))) {
+      const vessel = vesselAt(p, k + 1, to);
+      if (vessel !== undefined) k = vessel;
+      if (k === to) return step(p, i, verb, end);
+    }
+    const ice = wholeIce(p, k, to);
+    if (ice !== undefined) return ice;
     while (/^(the|glass|shaker|tin|bowl|ins|glas)$/.test(p.word(k)) && k < to) k++;
     if (p.word(k) === 'a' && /^(glass|shaker|tin|bowl|blender|pan|jar)$/.test(p.word(k + 1)) && k + 2 < to) k += 2;
     const number = rangeAt(p, k, to);

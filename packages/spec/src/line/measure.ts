@@ -4,27 +4,47 @@ import type { Phrase } from '../phrase/phrase.ts';
 import { thingAt, type ThingAt } from '../phrase/thing.ts';
 import { amountFirst } from './amount-first.ts';
 import { build, isPoured, linkWords, relink, type Measured } from './build.ts';
+import { fractionList } from './fractions.ts';
 import { BETWEEN, factEnd } from './head.ts';
 import { isNamed, measuredBy, trailingUnit } from './measured.ts';
 import { partOf } from './part-of.ts';
-import { equalParts } from './several.ts';
-import { readTail, type Tail } from './tail.ts';
+import { germanPortion } from './german.ts';
+import { eachFirst, equalParts } from './several.ts';
+import { emptyTail, readTail, type Tail } from './tail.ts';
 
 /** A measure whose amount or name stands at i; undefined where none reads so. */
 export function readMeasure(p: Phrase, i: number, end: number): Measured | undefined {
-  return portion(p, i, end) ?? equalParts(p, i, end) ?? partOf(p, i, end, undefined) ?? amountFirst(p, i, end) ?? bareUnit(p, i, end) ?? nameFirst(p, i, end);
+  return portion(p, i, end) ?? equalParts(p, i, end) ?? eachFirst(p, i, end) ?? fractionList(p, i, end) ?? partOf(p, i, end, undefined) ?? amountFirst(p, i, end) ?? bareUnit(p, i, end) ?? nameFirst(p, i, end);
+}
+
+/** The same, and nothing marked as used or reported where it does not read so; only a missing unit stays said. */
+export function tryMeasure(p: Phrase, i: number, end: number): Measured | undefined {
+  const used = p.used.slice(), count = p.problems.length;
+  const read = readMeasure(p, i, end);
+  if (read === undefined) {
+    const missing = p.problems.slice(count).find((one) => one.code === 'unit-missing');
+    p.used.set(used);
+    p.problems.length = count;
+    if (missing !== undefined && !p.problems.some((one) => one.code === 'unit-missing')) p.problems.push(missing);
+  } else {
+    const first = read.measures[0];
+    if (first !== undefined && first.thing.words === '' && first.amount === null) { p.used.set(used); p.problems.length = count; return undefined; }
+  }
+  return read;
 }
 
 /** "all of the cloud", "the rest of the syrup", "⅔ of the tea", "half of the syrup". */
 function portion(p: Phrase, i: number, end: number): Measured | undefined {
   let k = i, share: 'all' | 'rest' | number | undefined;
-  if (p.word(k) === 'all' && (p.word(k + 1) === 'of' || p.word(k + 1) === 'the')) { share = 'all'; k += p.word(k + 1) === 'of' ? 2 : 1; }
+  const german = germanPortion(p, i);
+  if (german !== undefined) { share = german.share; k = german.end; }
+  else if (p.word(k) === 'all' && (p.word(k + 1) === 'of' || p.word(k + 1) === 'the')) { share = 'all'; k += p.word(k + 1) === 'of' ? 2 : 1; }
   else {
     const j = p.word(k) === 'the' ? k + 1 : k;
     if (/^(rest|remainder|remaining|balance)$/.test(p.word(j)) && (p.word(j + 1) === 'of' || p.word(j) === 'remaining')) { share = 'rest'; k = p.word(j + 1) === 'of' ? j + 2 : j + 1; }
     else {
       const number = rangeAt(p, k, end);
-      if (number !== undefined && number.fraction && number.low !== null && p.word(number.end) === 'of' && p.word(number.end + 1) === 'the') { share = number.low; p.use(k, number.end); k = number.end + 1; }
+      if (number !== undefined && number.fraction && number.low !== null && (p.word(number.end) === 'of' && p.word(number.end + 1) === 'the' || /^(vom|des)$/.test(p.word(number.end)) || p.word(number.end) === 'von' && /^(dem|der)$/.test(p.word(number.end + 1)))) { share = number.low; p.use(k, number.end); k = /^(vom|des)$/.test(p.word(number.end)) ? number.end + 1 : number.end + (p.word(number.end) === 'von' ? 2 : 1); }
     }
   }
   if (share === undefined) return undefined;
@@ -33,6 +53,19 @@ function portion(p: Phrase, i: number, end: number): Measured | undefined {
   const tail = readTail(p, what.end, end, what.thing, true, k);
   const value = typeof share === 'number' ? share : null;
   return build(p, i, end, { amount: null, unit: value === null ? null : 'part', low: value, high: value }, what, { ...tail }, { portion: share });
+}
+
+const NO_MEASURE = new Set(['']);
+/** "salt to taste", "sale q.b.": a thing and no amount, wholly. */
+export function toTaste(p: Phrase, i: number, end: number): Measured | undefined {
+  for (let k = i + 1; k < end; k++) {
+    const unit = unitAt(p, k, end, NO_MEASURE);
+    if (unit?.form.unit !== 'to-taste' || unit.end < end && !(unit.end === end - 1 && p.t[end - 1]?.kind === 'mark')) continue;
+    const what = thingAt(p, i, k, null);
+    if (what === undefined || what.end < k) return undefined;
+    return build(p, i, end, { amount: null, unit: null, low: null, high: null }, what, emptyTail(), {});
+  }
+  return undefined;
 }
 
 /** "dash of orange bitters", "heaped teaspoon of caster sugar": one. */
@@ -69,6 +102,8 @@ const LOOSE = new Set(['dash', 'splash', 'pinch', 'handful', 'drop', 'spray', 'b
 function nameFirst(p: Phrase, i: number, end: number): Measured | undefined {
   const what0 = thingAt(p, i, end, null);
   if (what0 === undefined) return undefined;
+  // "scant ¾ oz": a word for how full, and nothing that it is of
+  if (what0.thing.link.kind === 'unknown' && approxAt(p, i, end)?.end === what0.end && p.isNumber(what0.end)) return undefined;
   const to = factEnd(p, what0.end, end);
   let what = to > what0.end ? relink(p, what0, what0.first, to, null) : what0;
   let rest = p.isDash(what.end) || p.isMark(what.end, ':') || p.isMark(what.end, '–') ? what.end + 1 : what.end;

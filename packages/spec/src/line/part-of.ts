@@ -1,7 +1,8 @@
 import type { Amount, Thing } from '@washline/engine';
+import { partName } from '../names/compound.ts';
 import { approxAt, makeAmount, rangeAt, type NumberAt } from '../phrase/amount.ts';
 import type { Phrase } from '../phrase/phrase.ts';
-import { thingAt, type ThingAt } from '../phrase/thing.ts';
+import { nameEnd, thingAt, type ThingAt } from '../phrase/thing.ts';
 import { build, linkWords, type Measured } from './build.ts';
 import { readTail } from './tail.ts';
 
@@ -10,7 +11,7 @@ const PARTS = new Set(['juice', 'zest', 'peel', 'rind', 'skin', 'white', 'whites
 /** "juice of half a lime", "Juice 1/2 Lemon", "zest of 2 lemons", "the white of an egg": a count of fruit. `lead` is a number before. */
 export function partOf(p: Phrase, i: number, end: number, lead: NumberAt | undefined): Measured | undefined {
   let k = i;
-  while (/^(the|fresh|freshly|squeezed|strained|grated|finely|pared|thin|der|die|das|den)$/.test(p.word(k))) k++;
+  while (/^(the|fresh|freshly|squeezed|strained|grated|finely|pared|thin|der|die|das|den|frisch|frische|frischer|frischen|abgeriebene|abgeriebener|dunne|dunn|fein|feine|geriebene)$/.test(p.word(k))) k++;
   const part = p.word(k);
   if (!PARTS.has(part)) return undefined;
   k++;
@@ -24,21 +25,28 @@ export function partOf(p: Phrase, i: number, end: number, lead: NumberAt | undef
   let to = number?.end ?? k;
   while (/^(of|whole|the|a|an|large|small|medium|fresh|ripe|halben|ganzen|big|frischen)$/.test(p.word(to))) to++;
   const inner = /^(halben|halbe)$/.test(p.word(to - 1)) ? 0.5 : undefined;
-  const fruit = thingAt(p, to, end, 'count');
+  const fruit = thingAt(p, to, beforeAnd(p, to, end), 'count');
   if (fruit === undefined) return undefined;
   const chosen = lead ?? number;
   p.use(k, to);
   const single = fruit.label.replace(/ies$/, 'y').replace(/(?<=[^s])s$/, '').replace(/^(limettens?|limetten)$/, 'limette');
   const word = part === 'whites' ? 'white' : part === 'yolks' ? 'yolk' : part;
-  const words = word === 'saft' || word === 'schale' || word === 'abrieb' ? `${single}${word === 'saft' ? 'nsaft' : `n${word}`}`.replace(/nn/, 'n') : `${single} ${word}`;
+  const words = word === 'saft' || word === 'schale' || word === 'abrieb' ? partName(single, word, word === 'saft' ? 'volume' : 'peel') : `${single} ${word}`;
   const composed = thingOf(p, words, i, fruit.end, word);
-  const low = chosen?.low ?? (inner ?? 1), high = chosen?.high ?? (inner ?? 1);
-  const amount: Amount = chosen === undefined
+  const low = chosen ? chosen.low : inner ?? 1, high = chosen ? chosen.high : inner ?? 1;
+  // "a touch of" says no number: how much is not known
+  const amount: Amount | null = chosen?.low === null ? null : chosen === undefined
     ? { low: inner ?? 1, high: inner ?? 1, unit: 'piece', number: p.span(k, Math.max(to, k + 1)) }
     : { ...makeAmount(p, chosen, undefined, 0, undefined), unit: 'piece' };
   const tail = readTail(p, fruit.end, end, composed, true, to);
   const what: ThingAt = { ...fruit, thing: composed, label: words };
   return build(p, i, end, { amount, unit: 'piece', low, high }, what, tail, {});
+}
+
+/** "1 lime and a little water": a known fruit ends before "and". */
+function beforeAnd(p: Phrase, i: number, end: number): number {
+  for (let k = i + 1; k < end; k++) if (p.word(k) === 'and' && nameEnd(p, i, end) === k) return k;
+  return end;
 }
 
 function thingOf(p: Phrase, words: string, i: number, end: number, part: string): Thing {

@@ -4,7 +4,8 @@ import { ratioAt } from '../phrase/facts.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { nameEnd, thingAt } from '../phrase/thing.ts';
 import { build, type Measured } from './build.ts';
-import type { Start } from './head.ts';
+import { equalPartsEnd } from './german.ts';
+import { amountAt, type Start } from './head.ts';
 import { EMPTY, shown } from './label.ts';
 import { measuredBy } from './measured.ts';
 import { readTail } from './tail.ts';
@@ -13,6 +14,7 @@ import { readTail } from './tail.ts';
 export function equalParts(p: Phrase, i: number, end: number): Measured | undefined {
   let k = i, parts: readonly number[] = [], numbers: readonly { from: number; to: number }[] = [];
   if (/^(equal)$/.test(p.word(k)) && /^(parts|measures|amounts|quantities)$/.test(p.word(k + 1))) { k += 2; if (p.word(k) === 'of') k++; if (p.isMark(k, ':')) k++; }
+  else if (equalPartsEnd(p, i) > i) { k = equalPartsEnd(p, i); if (p.isMark(k, ':')) k++; }
   else {
     const ratio = ratioAt(p, i, end);
     if (ratio === undefined || ratio.parts.length < 2 || ratio.end >= end) return undefined;
@@ -41,6 +43,15 @@ export function equalParts(p: Phrase, i: number, end: number): Measured | undefi
   if (measures.length === 0) return undefined;
   const first = parts[0] ?? 1;
   return { measures, label: { ...EMPTY, kind: 'measure', low: shown(first), high: shown(first), unit: 'part', ingredient: p.slice(listFrom, end).replace(/[.]$/, '').toLowerCase() }, garnish: false, topUp: false };
+}
+
+/** "je 2 cl Limettensaft und Ananassirup": the word for each stands before the amount. */
+export function eachFirst(p: Phrase, i: number, end: number): Measured | undefined {
+  if (!/^(je|jeweils)$/.test(p.word(i))) return undefined;
+  const start = amountAt(p, i + 1, end);
+  if (start?.number === undefined || start.unit === undefined) return undefined;
+  p.use(i, start.end);
+  return eachOf(p, end, start.end, start, start.unit.form.unit);
 }
 
 export function eachOf(p: Phrase, end: number, from: number, start: Start, unit: string | null): Measured | undefined {

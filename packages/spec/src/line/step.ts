@@ -14,7 +14,7 @@ const sieves = words('sieve');
 export const glasses = words('glass');
 const TURNS = /^(strokes?|turns?|times?|passes|pass|shakes?|revolutions?|rotations?|x|stirs|pulses?|mal|layers?|papers|pumps?)$/;
 const GAS = /^(n2o|co2|nitrous|lachgas)$/;
-const VESSEL = /^(siphon|whipper|syphon|bottle|jar|flask|keg|espumasiphon|shaker|tin|cream|soda|isi|sahnesiphon|whipping)$/;
+const VESSEL = /^(siphon|whipper|syphon|bottle|jar|flask|keg|espumasiphon|shaker|blender|mixer|tin|cream|soda|sahnesiphon|whipping|flasche|einmachglas|schraubglas)$/;
 /** Steps whose amount of matter, where one is written, is what they work on. */
 const TAKES = new Set(['float', 'layer', 'dilute', 'rinse', 'spray', 'muddle', 'season', 'return-over-the-curd', 'dissolve', 'disperse', 'whisk', 'fold', 'pour', 'add', 'squeeze', 'press', 'sink', 'wash', 'infuse', 'blend', 'stir', 'serve', 'lengthen', 'soak', 'strain', 'boil', 'heat', 'rest', 'shake', 'melt', 'build', 'discard', 'cover']);
 
@@ -41,9 +41,9 @@ export function readStep(p: Phrase, i: number, verb: VerbAt, end: number): { rea
   const { verb: name, flags } = engineVerb(verb.row.verb);
   const facts: Facts = { flags: new Set(flags) };
   let before: string = '';
-  if (/hard/.test(p.slice(verb.from, verb.end).toLowerCase())) facts.flags.add('hard');
+  if (/hard|kräftig/.test(p.slice(verb.from, verb.end).toLowerCase())) facts.flags.add('hard');
   if (verb.row.verb === 'freeze' && /overnight/.test(p.slice(verb.from, verb.end).toLowerCase())) facts.seconds = { low: 28800, high: 50400, span: p.span(verb.from, verb.end), word: 'overnight' };
-  if (verb.row.verb === 'reduce' && /half/.test(p.slice(verb.from, verb.end))) facts.to = { share: 0.5, span: p.span(verb.from, verb.end) };
+  if (verb.row.verb === 'reduce' && /half|hälfte/i.test(p.slice(verb.from, verb.end))) facts.to = { share: 0.5, span: p.span(verb.from, verb.end) };
   if (/return ?the ?first/i.test(p.slice(verb.from, verb.end))) { facts.flags.add('first'); before = 'first'; }
   const scan = [[i, verb.from], [verb.end, end]] as const;
   for (const [from, to] of scan) { before = from === i ? '' : before; readFacts(p, from, to, name, facts, before, verb); }
@@ -110,6 +110,10 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
           k = ice.end; before = ''; continue;
         }
       }
+      const place = facts.temperature === undefined ? placeAt(p, k) : undefined;
+      if (place !== undefined) { facts.temperature = { celsius: place.celsius, word: place.word, span: p.span(k, place.end) }; k = place.end; before = ''; continue; }
+      const hours = facts.seconds === undefined ? fewHours(p, k) : undefined;
+      if (hours !== undefined) { facts.seconds = { low: hours.low, high: hours.high, span: p.span(k, hours.end), word: hours.word }; k = hours.end; before = ''; continue; }
       if (word === 'without' || word === 'no' || word === 'ohne') {
         if (/^(ice|eis)$/.test(p.word(k + 1))) { facts.flags.add('dry'); k += 2; continue; }
       }
@@ -131,24 +135,27 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
       }
       if (/^(into|in|to)$/.test(word)) {
         const into = glassAt(p, k + 1, end);
-        if (into !== undefined && word !== 'to') { facts.into ??= { key: into.key, span: p.span(k, into.end) }; if (into.chilled) facts.flags.add('chilled'); for (let n = k; n < into.end; n++) if (p.isNumber(n)) p.use(n, n); k = Math.max(k + 1, into.vessel); before = 'into'; continue; }
+        if (into !== undefined && word !== 'to') { facts.into ??= { key: into.key, span: p.span(k, into.end) }; if (into.chilled) facts.flags.add(into.frozen ? 'frozen' : 'chilled'); for (let n = k; n < into.end; n++) if (p.isNumber(n)) p.use(n, n); k = Math.max(k + 1, into.vessel); before = 'into'; continue; }
       }
-      if (word === 'dry' && verb === 'shake') facts.flags.add('dry');
-      else if (word === 'covered') facts.flags.add('covered');
-      else if (word === 'sealed' || word === 'closed') facts.flags.add('closed');
+      if ((word === 'dry' || word === 'trocken') && verb === 'shake') facts.flags.add('dry');
+      else if (/^(covered|zugedeckt|abgedeckt)$/.test(word)) facts.flags.add('covered');
+      else if (/^(sealed|closed|verschlossen|geschlossen)$/.test(word)) facts.flags.add('closed');
       else if (word === 'hard' || word === 'hart' || word === 'kraftig') facts.flags.add('hard');
-      else if (word === 'first') facts.flags.add('first');
-      else if (word === 'fine' && verb === 'strain' && facts.through === undefined) facts.flags.add('fine');
-      else if (word === 'double' && verb === 'strain' && facts.through === undefined) facts.flags.add('double');
-      else if (word === 'twice') facts.times ??= 2;
+      else if (word === 'first' || /^erste[nrsm]?$/.test(word)) facts.flags.add('first');
+      else if ((word === 'fine' || word === 'fein') && verb === 'strain' && facts.through === undefined) facts.flags.add('fine');
+      else if ((word === 'double' || word === 'doppelt') && verb === 'strain' && facts.through === undefined) facts.flags.add('double');
+      else if (word === 'twice' || word === 'zweimal') facts.times ??= 2;
+      else if (word === 'dreimal') facts.times ??= 3;
       else if (GAS.test(word) && facts.gas === undefined) facts.gas = { kind: word === 'co2' ? 'CO2' : 'N2O', span: p.span(k, k + 1) };
       else if (word === 'overnight' && facts.seconds === undefined) facts.seconds = { low: 28800, high: 50400, span: p.span(k, k + 1), word: 'overnight' };
-      else if (/^(half|third|quarter)$/.test(word) && /^(by|a)$/.test(before) && facts.to === undefined) facts.to = { share: word === 'half' ? 0.5 : word === 'third' ? 2 / 3 : 0.75, span: p.span(k, k + 1) };
+      else if (/^(half|third|quarter|halfte)$/.test(word) && /^(by|a|to)$/.test(before) && facts.to === undefined) facts.to = { share: word === 'half' || word === 'halfte' ? 0.5 : word === 'third' ? 2 / 3 : 0.75, span: p.span(k, k + 1) };
       else if (MEASURED.has(verb) && facts.measure === undefined && /^(with|the|all|mit)$/.test(word)) {
         const start = word === 'all' ? k : k + 1;
         const read = /^(all|the)$/.test(word) || p.word(start) !== '' ? namedMeasure(p, word === 'with' || word === 'mit' ? start : k, end) : undefined;
         if (read !== undefined) { facts.measure = read.measure; k = read.end; before = ''; continue; }
       }
+      if (verb === 'reduce' && /^(um|auf)$/.test(word)) { before = word === 'um' ? 'by' : 'to'; k++; continue; }
+      if (/^(die|das)$/.test(word)) { k++; continue; }
       before = /^(to|by|into|first|over|with|at|auf|the|a)$/.test(word) ? (word === 'the' || word === 'a' ? before : word) : '';
     }
     k++;
@@ -159,6 +166,28 @@ function skipLayers(p: Phrase, i: number): number {
   let k = i;
   while (/^(layers?|of|folds?|sheets?|lagen|x|thicknesses)$/.test(p.word(k))) k++;
   return k;
+}
+
+/** "in the fridge", "at room temperature": a place says how warm it is there, with that place's range. */
+function placeAt(p: Phrase, k: number): { readonly celsius: number; readonly word: string; readonly end: number } | undefined {
+  const word = p.word(k);
+  if (/^(in|im)$/.test(word)) {
+    const at = /^(the|a|your)$/.test(p.word(k + 1)) ? k + 2 : k + 1, place = p.word(at);
+    if (/^(fridge|refrigerator|kuhlschrank)$/.test(place)) return { celsius: 5, word: 'fridge', end: at + 1 };
+    if (/^(freezer|tiefkuhler|gefrierschrank|gefrierfach|tiefkuhlfach)$/.test(place)) return { celsius: -18, word: 'freezer', end: at + 1 };
+  }
+  if (/^(at|bei)$/.test(word)) {
+    if (p.word(k + 1) === 'room' && /^(temperature|temp)$/.test(p.word(k + 2))) return { celsius: 20, word: 'room', end: k + 3 };
+    if (/^(raumtemperatur|zimmertemperatur)$/.test(p.word(k + 1))) return { celsius: 20, word: 'room', end: k + 2 };
+  }
+  return undefined;
+}
+
+/** "a few hours", "several hours", "some hours". */
+function fewHours(p: Phrase, k: number): { readonly low: number; readonly high: number; readonly word: string; readonly end: number } | undefined {
+  const at = p.word(k) === 'a' || p.word(k) === 'for' ? k + 1 : k, first = p.word(at) === 'a' ? at + 1 : at;
+  if (!/^(few|several|some|einige|mehrere|paar)$/.test(p.word(first)) || !/^(hours?|hrs|stunden)$/.test(p.word(first + 1))) return undefined;
+  return { low: 7200, high: 18000, word: 'a few hours', end: first + 2 };
 }
 
 /** A measure without an amount behind "with" or "the": known things only. */
@@ -208,8 +237,8 @@ function readNumber(p: Phrase, k: number, number: { readonly low: number | null;
   if (p.isHyphen(unitFrom)) unitFrom++;
   const unit = unitAt(p, unitFrom, end);
   if (unit !== undefined && (unit.form.of === 'ml' || unit.form.of === 'g')) {
-    let j = unit.end;
-    while (/^(whipping|cream|soda|isi|glass|plastic|large|small)$/.test(p.word(j))) j++;
+    let j = p.isHyphen(unit.end) ? unit.end + 1 : unit.end;
+    while (/^(whipping|cream|soda|glass|plastic|large|small)$/.test(p.word(j))) j++;
     if (VESSEL.test(p.word(j)) && unit.form.of === 'ml') {
       facts.vessel = { value: low * (IN_ML[unit.form.unit] ?? 1), span: p.span(k, unit.end) };
       p.use(k, unit.end);
@@ -267,16 +296,16 @@ function measureWithin(p: Phrase, k: number, least: number, end: number, carried
 }
 
 /** A glass or vessel behind "into": the longest of group `glass`, other words before it allowed. */
-export function glassAt(p: Phrase, i: number, end: number): { readonly key: string; readonly end: number; readonly vessel: number; readonly chilled: boolean } | undefined {
-  let chilled = false;
+export function glassAt(p: Phrase, i: number, end: number): { readonly key: string; readonly end: number; readonly vessel: number; readonly chilled: boolean; readonly frozen: boolean } | undefined {
+  let chilled = false, frozen = false;
   for (let k = i; k < Math.min(end, i + 6); k++) {
     const found = p.longest(k, end, 4, glasses);
-    if (/^(chilled|cold|frozen|frosted|iced|gekuhltes?|vorgekuhltes?)$/.test(p.word(k))) { chilled = true; continue; }
+    if (/^(chilled|cold|frozen|frosted|iced|gekuhltes?|vorgekuhltes?)$/.test(p.word(k))) { chilled = true; if (/^(frozen|frosted)$/.test(p.word(k))) frozen = true; continue; }
     if (found !== undefined) {
       const to = p.word(found.end) === 'glass' || p.word(found.end) === 'glasses' ? found.end + 1 : found.end;
       let number = false;
       for (let n = i; n < k; n++) if (p.isNumber(n)) number = true;
-      return { key: found.value.key, end: to, vessel: number ? i : to, chilled };
+      return { key: found.value.key, end: to, vessel: number ? i : to, chilled, frozen };
     }
     if (p.t[k]?.kind === 'mark' && !p.isMark(k, ',') && !p.isHyphen(k)) return undefined;
     if (/^(over|for|until|at|and|fridge|freezer|with)$/.test(p.word(k))) return undefined;

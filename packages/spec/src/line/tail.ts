@@ -1,10 +1,11 @@
-import type { Amount, Measure, Share, Temperature, Thing, Treatment } from '@washline/engine';
+import type { Amount, Measure, Share, Span, Temperature, Thing, Treatment } from '@washline/engine';
 import { approxAt, makeAmount, rangeAt, unitAt } from '../phrase/amount.ts';
 import { percentAt, ratioAt, temperatureAt, timeAt } from '../phrase/facts.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { larderId, thingAt } from '../phrase/thing.ts';
 import { treatmentCelsius, treatments } from '../phrase/treatment.ts';
 import { isAlcoholic, isSolid } from '../vocabulary/vocabulary.ts';
+import { participleLast } from './german.ts';
 import { isNamed, measuredBy } from './measured.ts';
 
 /** What stands behind a measure's name: strength, ratio, temperature, treatments, a second amount … */
@@ -33,6 +34,8 @@ export interface Tail {
   each: boolean;
   times?: number;
 }
+/** From where the first of two places begins to where the last ends: in German the verb stands behind its time. */
+const both = (a: Span, b: Span): Span => ({ from: Math.min(a.from, b.from), to: Math.max(a.to, b.to) });
 export const emptyTail = (): Tail => ({ plus: [], treatments: [], alternatives: [], optional: false, toTaste: false, topUp: false, garnish: false, each: false });
 
 const SHARE_UNITS = new Set(['share']);
@@ -59,10 +62,22 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
   let joined: 'in' | 'plus' | 'or' | 'to' | 'at' | 'held' | null = null;
   let plus = false;
   const alcoholic = thing === null ? null : larderId(thing);
+  let heldFrom = -1;
+  const behind = new Map<number, number>();
+  const ahead = (at: number): void => {
+    const last = participleLast(p, at, end);
+    if (last === undefined) return;
+    behind.set(last.from, last.end);
+    if (last.key === 'held') { joined = 'held'; heldFrom = at; }
+    else treated = { key: last.key, span: p.span(last.from, last.end) };
+  };
   const flush = (): void => { if (treated !== undefined) tail.treatments.push(treated); treated = undefined; };
+  ahead(from);
   while (k < end) {
     const token = p.t[k];
     if (token === undefined) break;
+    const past = behind.get(k);
+    if (past !== undefined) { if (joined === 'held') { p.use(k, past); joined = null; } k = past; continue; }
     // numbers and signs
     if (token.kind === 'number' || (token.kind === 'mark' && /^[-−–~≈+]$/.test(token.text)) || token.kind === 'word') {
       const around = approxAt(p, k, end);
@@ -73,8 +88,8 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
       if (heat !== undefined) {
         const span = p.span(k, heat.end), celsius = Math.round(heat.celsius * 1e6) / 1e6;
         tail.celsius ??= celsius;
-        if (joined === 'held' && tail.held !== undefined) tail.held = { ...tail.held, celsius, span: { from: tail.held.span.from, to: span.to } };
-        else if (treated !== undefined && treated.celsius === undefined && (tail.carrier === undefined || treated.span.from > tail.carrier.span.to)) { treated.celsius = celsius; treated.span = { from: treated.span.from, to: span.to }; tail.temperature = { celsius, span }; }
+        if (joined === 'held' && tail.held !== undefined) tail.held = { ...tail.held, celsius, span: both(tail.held.span, span) };
+        else if (treated !== undefined && treated.celsius === undefined && (tail.carrier === undefined || treated.span.from > tail.carrier.span.to)) { treated.celsius = celsius; treated.span = both(treated.span, span); tail.temperature = { celsius, span }; }
         else if (tail.carrier !== undefined && tail.carrier.temperature === undefined) tail.carrier = { ...tail.carrier, temperature: { celsius, span }, span: { from: tail.carrier.span.from, to: span.to } };
         else tail.temperature = { celsius, span };
         p.use(k, heat.end); k = heat.end; continue;
@@ -100,8 +115,8 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
       if (time !== undefined) {
         const value = (time.low + time.high) / 2, span = p.span(k, time.end);
         if (time.word === undefined) tail.seconds ??= value;
-        if (joined === 'held') tail.held = { seconds: value, celsius: NaN, span: { from: p.span(k - 1, k).from, to: span.to } };
-        else if (treated !== undefined) { treated.seconds = value; treated.span = { from: treated.span.from, to: span.to }; }
+        if (joined === 'held') tail.held = { seconds: value, celsius: NaN, span: { from: p.span(heldFrom < 0 ? k - 1 : k, k + 1).from, to: span.to } };
+        else if (treated !== undefined) { treated.seconds = value; treated.span = both(treated.span, span); }
         else tail.treatments.push({ key: 'time', span, seconds: value });
         p.use(k, time.end); k = time.end; continue;
       }
@@ -165,7 +180,7 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
     if (token.kind === 'mark') {
       if (token.text === '@') joined = 'at';
       else if (token.text === '+') { joined = 'plus'; plus = true; }
-      else if (token.text === ',' || token.text === ')' || token.text === ';') { if (token.text === ',') flush(); if (token.text !== ')' || joined !== 'held') joined = joined === 'held' ? 'held' : null; }
+      else if (token.text === ',' || token.text === ')' || token.text === ';') { if (token.text === ',') flush(); if (token.text === ',' && joined !== 'held') { joined = null; ahead(k + 1); k++; continue; } if (token.text !== ')' || joined !== 'held') joined = joined === 'held' ? 'held' : null; }
       k++;
       continue;
     }
@@ -207,6 +222,8 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
       tail.temperature = { celsius: cold ? -18 : 4, word: cold ? 'frozen' : 'chilled', span: p.span(k, to) };
       k = to; continue;
     }
+    if (word === 'aus' && /^(kuhlschrank|kuhlfach|kuhlung)$/.test(p.word(k + 2))) { tail.temperature = { celsius: 4, word: 'chilled', span: p.span(k, k + 3) }; k += 3; continue; }
+    if (word === 'aus' && /^(tiefkuhler|gefrierschrank|tiefkuhlfach|tiefkuhlschrank|eisfach)$/.test(p.word(k + 2))) { tail.temperature = { celsius: -18, word: 'frozen', span: p.span(k, k + 3) }; k += 3; continue; }
     if ((word === 'or' || word === 'oder') && (k > from || thing !== null)) {
       const other = thingAt(p, k + 1, end, null);
       if (other !== undefined && other.thing.link.kind !== 'unknown') { tail.alternatives.push(other.thing); k = other.end; continue; }
@@ -247,6 +264,7 @@ export function perLitre(p: Phrase, i: number, end: number): { readonly kind: 'l
   const number = p.isNumber(i) ? p.t[i]?.value ?? 1 : 1;
   const k = p.isNumber(i) ? i + 1 : i;
   const unit = unitAt(p, k, end);
+  if (!(number > 0)) return undefined;                                     // "per 0 ml" says nothing
   switch (unit?.form.unit) {
     case 'l': return { kind: 'l', amount: number, end: unit.end };
     case 'ml': return { kind: 'l', amount: number / 1000, end: unit.end };

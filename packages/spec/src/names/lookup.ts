@@ -58,19 +58,26 @@ function exact(phrase: string, folded: string, language: Language, measured: Mea
   return undefined;
 }
 
-const LANGUAGES: readonly Language[] = ['en', 'de'];
+const LANGUAGES: Readonly<Record<'en' | 'de', readonly Language[]>> = { en: ['en', 'de'], de: ['de', 'en'] };
 
-/** The whole phrase as it stands, in English, then the others. */
-export function lookupWhole(phrase: string, measured: Measured = null, system: string | null = null): Found | undefined {
+/** The whole phrase as it stands, in the spec's own language (English where none is written), then the other. */
+export function lookupWhole(phrase: string, measured: Measured = null, system: string | null = null, own: 'en' | 'de' = 'en'): Found | undefined {
   const folded = fold(phrase);
   if (folded === '') return undefined;
-  for (const language of LANGUAGES) {
-    if (language !== 'en' && isEnglish(phrase)) continue;
+  for (const language of LANGUAGES[own]) {
+    if (language !== 'en' && own === 'en' && isEnglish(phrase)) continue;
     const found = exact(phrase, folded, language, measured, system);
     if (found !== undefined) return found;
   }
   return undefined;
 }
+/** What a thing is linked to, with the name that could mean nothing else where the written one could. */
+export function linkOf(found: Found): { readonly kind: 'larder'; readonly id: LarderId; readonly assumed: boolean; readonly others: readonly LarderId[]; readonly name?: string } {
+  const language = found.assumed && !names('en').byFold.has(fold(found.name)) ? 'de' : 'en';
+  const name = found.assumed ? names(language).preferred.get(found.id) ?? names('en').preferred.get(found.id) : undefined;
+  return { kind: 'larder', id: found.id, assumed: found.assumed, others: found.others, ...(name === undefined ? {} : { name }) };
+}
+
 /** True for a folded word of some English name. */
 export const isEnglishWord = (folded: string): boolean => names('en').words.has(folded);
 
@@ -91,23 +98,24 @@ const articles = /^(?:the|an?|some|of|de|du|des|d['’])\s+/i;
  * @param phrase the words as written
  * @param measured how the thing is measured, where that is known: settles a name with two meanings
  * @param system `measures:` of the spec; `us-1910` settles old-book words
+ * @param own the spec's own language, whose names go first
  * @returns the row, whether it was assumed among several, and the others; undefined where no name fits
  * @source none - definition
  */
-export function lookup(phrase: string, measured: Measured = null, system: string | null = null): Found | undefined {
-  const key = `${measured ?? ''}|${system ?? ''}|${phrase}`;
+export function lookup(phrase: string, measured: Measured = null, system: string | null = null, own: 'en' | 'de' = 'en'): Found | undefined {
+  const key = `${own}|${measured ?? ''}|${system ?? ''}|${phrase}`;
   const known = found.get(key);
   if (known !== undefined) return known === null ? undefined : known;
-  const made = find(phrase, measured, system);
+  const made = find(phrase, measured, system, own);
   if (found.size > 5000) found.clear();
   if (phrase.length < 120) found.set(key, made ?? null);
   return made;
 }
 const found = new Map<string, Found | null>();
 
-function find(phrase: string, measured: Measured, system: string | null): Found | undefined {
+function find(phrase: string, measured: Measured, system: string | null, own: 'en' | 'de'): Found | undefined {
   const bare = phrase.trim().replace(articles, '');
-  const first = lookupWhole(bare, measured, system);
+  const first = lookupWhole(bare, measured, system, own);
   if (first !== undefined) return first;
   let parts = bare.split(/[\s]+/).map((part) => part.replace(/[,;]+$/, '')).filter((part) => part !== '');
   for (let round = 0; round < 4 && parts.length > 1; round++) {
@@ -118,7 +126,7 @@ function find(phrase: string, measured: Measured, system: string | null): Found 
         const piece = back ? parts.slice(width - n) : parts.slice(0, n);
         const rest = back ? parts.slice(0, width - n) : parts.slice(n);
         if (!treated(fold(piece.join(''))) && !(n === 1 && !back && SMALL.has(fold(piece.join(''))))) continue;
-        const found = lookupWhole(rest.join(' '), measured, system);
+        const found = lookupWhole(rest.join(' '), measured, system, own);
         if (found !== undefined) return found;
         cut ??= rest;
       }

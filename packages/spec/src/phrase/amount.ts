@@ -56,6 +56,7 @@ function choose(p: Phrase, at: number, end: number, all: readonly UnitForm[], so
     const pt = latin.find((form) => form.unit === 'dose' && form.language === 'pt');
     if (latin.length > 0 && !fitting.some((form) => form.language === 'en')) return pt ?? pick(latin);
   }
+  if (p.place.language === 'de') { const german = fitting.filter((form) => form.language === 'de'); if (german.length > 0) return pick(german); }
   const english = fitting.filter((form) => form.language === 'en');
   if (english.length > 0) return pick(english);
   for (const language of OTHERS) {
@@ -169,7 +170,9 @@ function isVague(p: Phrase, number: NumberAt): boolean {
 export function makeAmount(p: Phrase, number: NumberAt, unit: UnitAt | undefined, unitFrom: number, factors: Approx | undefined): Amount {
   return {
     low: number.low ?? NaN, high: number.high ?? NaN, unit: unit?.form.unit ?? null,
-    ...(unit !== undefined && unit.form.mark !== '' ? { system: unit.form.system, systemAssumed: p.place.system === null } : {}),
+    ...(unit !== undefined && unit.form.mark !== '' ? { system: p.place.system ?? unit.form.system, systemAssumed: p.place.system === null } : {}),
+    // a word of another kitchen says which spoon it is
+    ...(unit !== undefined && unit.form.mark === '' && unit.form.language !== 'en' && unit.form.of === 'ml' ? { system: unit.form.system } : {}),
     ...(factors !== undefined && (factors.low !== 1 || factors.high !== 1) ? { factorLow: factors.low, factorHigh: factors.high } : {}),
     number: p.span(number.first, number.last),
     ...(isVague(p, number) ? { otherCustom: true } : {}),

@@ -34,6 +34,8 @@ export function ratioAt(p: Phrase, i: number, end: number): RatioAt | undefined 
   if (parts.length < 2 && p.word(k) === 'to' && p.isNumber(k + 1) && (p.t[k + 1]?.value ?? 9) <= (p.t[i]?.value ?? 0) && isSyrupWord(p, k + 2)) { parts.push(p.t[k + 1]?.value ?? 1); k += 2; }
   if (parts.length < 2) return undefined;
   if (p.word(k) === 'by' && (p.word(k + 1) === 'volume' || p.word(k + 1) === 'weight')) return { parts, by: p.word(k + 1) as 'weight' | 'volume', byWritten: true, end: k + 2 };
+  const german = p.word(k) === 'nach' ? { volumen: 'volume', gewicht: 'weight' }[p.word(k + 1)] : undefined;
+  if (german !== undefined) return { parts, by: german as 'weight' | 'volume', byWritten: true, end: k + 2 };
   return { parts, by: 'weight', byWritten: false, end: k };
 }
 function isSyrupWord(p: Phrase, i: number): boolean {

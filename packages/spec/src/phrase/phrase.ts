@@ -14,6 +14,8 @@ export interface Place {
   readonly inside: string | null;
   readonly system: string | null;
   readonly where: 'build' | 'prep';
+  /** the spec's own language, written in its head: settles words that mean one thing in English and another in German */
+  readonly language?: 'en' | 'de';
   /** a neighbouring line counts on, so that "1." numbers the list */
   readonly listed: boolean;
 }

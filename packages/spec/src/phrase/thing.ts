@@ -1,6 +1,7 @@
 import type { LarderId, Thing } from '@washline/engine';
-import { isEnglishWord, lookup, lookupWhole, type Measured } from '../names/lookup.ts';
+import { isEnglishWord, linkOf, lookup, lookupWhole, type Measured } from '../names/lookup.ts';
 import { names, verbs, type Names } from '../vocabulary/vocabulary.ts';
+import { filledCompound } from '../names/compound.ts';
 import type { Phrase } from './phrase.ts';
 import { PLAIN, treatments } from './treatment.ts';
 import { fold } from '../names/fold.ts';
@@ -9,6 +10,7 @@ import { fold } from '../names/fold.ts';
 const STOPS = new Set([
   'in', 'into', 'at', 'off', 'from', 'for', 'to', 'on', 'onto', 'over', 'with', 'without', 'per', 'about', 'plus', 'as', 'until', 'till', 'while', 'so', 'by', 'through', 'each', 'via', 'if', 'then', 'per', 'than', 'until', 'which', 'that', 'x', 'around', 'between', 'approx', 'ca', 'circa', 'divided', 'optional', 'straight',
   'dissolved', 'floated', 'dispersed', 'held', 'kept', 'warmed', 'heated', 'mixed', 'whisked', 'beaten', 'cut', 'pressed', 'soaked', 'bloomed', 'melted', 'chilled', 'strained', 'sliced', 'split', 'diced', 'peeled', 'cooled', 'softened', 'hydrated', 'shaken', 'poured', 'drizzled', 'twisted', 'topped',
+  'gelost', 'aufgelost', 'dispergiert', 'eingeruhrt', 'eingeweicht', 'geschmolzen', 'gehalten', 'erwarmt', 'erhitzt', 'abgekuhlt', 'abgeseiht', 'geschalt', 'geschnitten', 'gehackt', 'zerstossen', 'angedruckt', 'gewurfelt', 'aufgeschlagen', 'verruhrt', 'vermischt', 'gequollen',
   'mit', 'zum', 'zur', 'bei', 'auf', 'aus', 'ins', 'im', 'pro', 'je', 'fur', 'uber', 'durch', 'nach', 'als', 'oder', 'bis', 'ohne', 'und',
 ]);
 const NOT_FIRST = new Set(['dissolved', 'melted', 'pressed', 'chilled', 'beaten', 'strained', 'sliced', 'diced', 'peeled', 'soaked', 'bloomed', 'whisked', 'cut', 'split', 'softened', 'hydrated', 'warmed', 'heated', 'topped', 'cooled', 'straight', 'twisted', 'mixed', 'shaken']);
@@ -91,7 +93,9 @@ function knownFrom(p: Phrase, i: number, end: number): number {
 }
 function findKnown(p: Phrase, i: number, end: number): number {
   const found = longestIn(p, i, end, names('en'));
-  return found > i || isEnglishWord(p.word(i)) ? found : longestIn(p, i, end, names('de'));
+  // "Methylcellulose zum Aufschlagen": known in English, longer in German
+  const more = found > i && p.word(found) !== '' && !isEnglishWord(p.word(found)) && names('de').words.has(p.word(found));
+  return !more && (found > i || isEnglishWord(p.word(i))) ? found : Math.max(found, longestIn(p, i, end, names('de')));
 }
 function longestIn(p: Phrase, i: number, end: number, { byFold: table, beginnings }: Names): number {
   let key = '', best = -1;
@@ -147,8 +151,9 @@ export function ownFrom(p: Phrase, i: number, end: number): { readonly link: Thi
 }
 
 function larderLink(p: Phrase, words: string, whole: string, measured: Measured): Thing['link'] {
-  const found = (whole === words ? undefined : lookupWhole(whole, measured, p.place.system)) ?? lookup(words, measured, p.place.system);
-  if (found !== undefined) return { kind: 'larder', id: found.id, assumed: found.assumed, others: found.others };
+  const { system, language } = p.place;
+  const found = (whole === words ? undefined : lookupWhole(whole, measured, system, language)) ?? lookup(words, measured, system, language);
+  if (found !== undefined) return linkOf(found);
   return { kind: 'unknown', nearest: [] };
 }
 
@@ -191,6 +196,9 @@ export function thingAt(p: Phrase, i: number, end: number, measured: Measured, t
     if (preps.length > 1) p.report('prep-unclear', k, last, { words: p.slice(k, last), preps: preps.join(', ') });
   }
   if (PRONOUNS.test(p.word(k))) return undefined;
+  // "Limetten- oder Zitronensaft": the first word is left open
+  const filled = p.isMark(k + 1, '-') && p.t[k + 1]?.gap === false && /^(oder|und)$/.test(p.word(k + 2)) ? filledCompound(p.slice(k, k + 1), p.slice(k + 3, k + 4), measured) : undefined;
+  if (filled !== undefined) return { thing: { words: filled, span: p.span(k, k + 2), link: larderLink(p, filled, filled, measured) }, end: k + 2, alternatives: [], first: k, label: filled.toLowerCase(), the, treated: [] };
   const known = beforeNumber(p, k, knownFrom(p, k, end));
   const last = Math.max(region(p, k, end).end, known);
   if (last <= k) return undefined;

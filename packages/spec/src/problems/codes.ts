@@ -9,8 +9,8 @@ export const PROBLEM_CODES = {
   'prep-ring': ['prep'], 'prep-unclear': ['words', 'preps'],
   unread: ['text'], 'step-unknown': ['word', 'nearest'], 'no-thing': ['amount'], 'no-amount': ['unit'], 'unit-missing': ['number', 'thing'], 'number-unclear': ['number'], 'number-unused': ['number'], 'second-measure': ['number'],
   'amount-negative': ['number'], 'amount-too-large': ['number', 'limit'], 'share-too-large': ['number'], 'list-number': ['number'], 'temperature-too-low': ['number'],
-  'variant-unknown': ['variant', 'variants'], 'figure-unknown': ['figure', 'figures'], 'bench-unclear': ['section'],
-  'shelf-unclear': ['text'], 'accept-unclear': ['text'],
+  'variant-unknown': ['variant', 'variants'], 'figure-unknown': ['figure', 'near', 'all'], 'bench-unclear': ['section'], 'bench-word-unknown': ['word', 'nearest'], 'bench-line-unclear': ['text', 'example'], 'bench-value-unlikely': ['value', 'low', 'high', 'unit'], 'bench-head-unclear': ['key', 'value', 'may'], 'bench-other-money': ['currency', 'other'],
+  'shelf-unclear': ['text'], 'accept-unclear': ['text'], 'accept-code-unknown': ['code', 'nearest'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type ProblemCode = keyof typeof PROBLEM_CODES;

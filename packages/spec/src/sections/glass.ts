@@ -1,3 +1,4 @@
+import type { Document } from '@washline/engine';
 import { fold } from '../names/fold.ts';
 import { edits } from '../names/nearest.ts';
 import { words } from '../vocabulary/vocabulary.ts';
@@ -5,9 +6,10 @@ import { words } from '../vocabulary/vocabulary.ts';
 const glasses = words('glass');
 
 /** What `glass:` was understood as: a key of group `glass`, or a brim volume in mL. */
-export function glassOf(value: string): { readonly key: string; readonly brim_mL?: number } | { readonly brim_mL: number } | undefined {
+export function glassOf(value: string): Document['glass'] {
   const size = SIZE.exec(value);
-  const brim = size === null ? {} : { brim_mL: Number((size[1] ?? '0').replace(',', '.')) * (ML[(size[2] ?? 'ml').toLowerCase()] ?? 1) };
+  const cold = /\b(frozen|gefroren\w*)\b/i.test(value) ? { cold: 'frozen' as const } : /\b(chilled|cold|iced|(?:vor)?gekühlt\w*)\b/i.test(value) ? { cold: 'chilled' as const } : {};
+  const brim = size === null ? cold : { ...cold, brim_mL: Number((size[1] ?? '0').replace(',', '.')) * (ML[(size[2] ?? 'ml').toLowerCase()] ?? 1) };
   const plain = value.replace(/\([^()]*\)/g, ' ').replace(SIZE, ' ').replace(/^[\s,]+/, '').replace(/,.*$/, '').trim();
   const said = plain.split(/\s+/).map(fold).filter((word) => word !== '' && !/^(a|an|the|of|chilled|frozen|cold|large|small|gekuhltes?|ein|one)$/.test(word));
   const bare = said.filter((word) => word !== 'glass' && word !== 'glas');

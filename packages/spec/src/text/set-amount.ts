@@ -59,7 +59,7 @@ export function setAmount(document: Document, path: Path, value: number, variant
   };
   const out = [write(amount, value)];
   const twin = amount.twin;
-  if (twin !== undefined && was > 0) {
+  if (twin !== undefined && twin.each !== true && was > 0) {
     const own = amount.unit === null ? undefined : unitRow(amount.unit, amount.system ?? null), other = twin.unit === null ? undefined : unitRow(twin.unit, twin.system ?? null);
     const exact = own !== undefined && other !== undefined && own.of === other.of && own.low === own.high && other.low === other.high ? value * own.factor / other.factor : undefined;
     const scaled = (twin.low + twin.high) / 2 * value / was;

@@ -7,12 +7,14 @@ export type Language = 'en' | 'de' | 'fr' | 'es' | 'it' | 'pt' | 'sv';
 type UnitCells = readonly [string, string, number | string | null, number | null, number | null, string, string, string, Readonly<Record<string, readonly string[]>>];
 type VerbCells = readonly [string, string, string, Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>];
 type WordCells = readonly [string, string, number | null, number | null, number | null, Readonly<Record<string, readonly string[]>>];
+type GivenCells = readonly [string, string, Readonly<Record<string, readonly string[]>>];
 interface Compact {
   readonly names: Readonly<Record<string, readonly string[]>>;
   readonly categories: Readonly<Record<string, readonly string[]>>;
   readonly units: readonly UnitCells[];
   readonly verbs: readonly VerbCells[];
   readonly words: readonly WordCells[];
+  readonly given: readonly GivenCells[];
 }
 export const compact = json as unknown as Compact;
 
