@@ -1,4 +1,5 @@
 #!/usr/bin/env node
+import { statSync } from 'node:fs';
 import process from 'node:process';
 
 const fault = (error) => {
@@ -11,8 +12,13 @@ process.on('uncaughtException', (error) => {
   if (error?.code !== 'EPIPE') fault(error);
   process.exit();
 });
+
+const age = (place) => statSync(new URL(place, import.meta.url), { throwIfNoEntry: false })?.mtimeMs ?? 0;
+/** The bundle starts faster; what was compiled after it goes before it. */
+const bundled = () => { const whole = age('../whole/index.js'); return whole > 0 && ['cli', 'spec', 'engine', 'tables', 'drawing', 'server'].every((name) => age(`../../${name}/tsconfig.tsbuildinfo`) < whole); };
+
 try {
-  const { main } = await import('../dist/index.js');
+  const { main } = await import(bundled() ? './whole.js' : '../dist/index.js');
   process.exitCode = await main(process.argv.slice(2), { stdin: process.stdin, stdout: process.stdout, stderr: process.stderr, env: process.env });
 } catch (error) {
   fault(error);

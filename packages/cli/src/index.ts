@@ -1,11 +1,16 @@
 import { ExitCode, run } from '@stricli/core';
 import { makeApplication, type Context } from './app.ts';
+import { askedFor, ofMachine, speak } from './language.ts';
 import { refuse } from './problems.ts';
+import { say } from './sentences.ts';
 import { VERSION } from './version.ts';
 import { EXIT, type World } from './world.ts';
 
 /** Runs one command line and gives its exit status. */
 export async function main(args: readonly string[], world: World): Promise<number> {
+  const asked = askedFor(args);
+  speak(asked ?? ofMachine(world.env));
+  if (asked === null) return refuse(world, args.includes('--json'), { code: 'asked-wrongly', message: say('language.unknown') });
   let said = '';
   const context: Context = {
     world, status: null,

@@ -3,12 +3,12 @@ import { printJson, printProblems, type Problem } from '../problems.ts';
 import { loadReader, type Answer, type ReadOptions } from '../reader.ts';
 import { EXIT, type World } from '../world.ts';
 
-export interface ReadFlags { readonly json: boolean; readonly color: boolean; readonly variant?: string; readonly why?: string; readonly bench?: string }
+export interface ReadFlags { readonly json: boolean; readonly color: boolean; readonly variant?: string; readonly why?: readonly string[]; readonly bench?: string; readonly later: boolean }
 
 /** `washline read SPEC…` */
 export async function read(world: World, flags: ReadFlags, files: readonly string[]): Promise<number> {
   const options = await optionsOf(world, flags);
-  if ('problem' in options) return show(world, flags, [{ file: flags.bench ?? '', reading: null, problems: [options.problem] }]);
+  if ('problem' in options) return show(world, flags, [{ file: options.problem.where?.file ?? '', reading: null, problems: [options.problem] }]);
   const answers: FileAnswer[] = [];
   for (const file of files) {
     const input = await readInput(world, file);
@@ -20,12 +20,14 @@ export async function read(world: World, flags: ReadFlags, files: readonly strin
 
 export interface FileAnswer extends Answer { readonly file: string }
 
-export async function optionsOf(world: World, flags: ReadFlags): Promise<ReadOptions | { readonly problem: Problem }> {
+export async function optionsOf(world: World, flags: Omit<ReadFlags, 'later'> & { readonly later?: boolean }): Promise<ReadOptions | { readonly problem: Problem }> {
   const { variant, why } = flags;
-  const options = { ...(variant === undefined ? {} : { variant }), ...(why === undefined ? {} : { why }) };
-  if (flags.bench === undefined) return options;
-  const bench = await readInput(world, flags.bench);
-  return 'problem' in bench ? bench : { ...options, bench: bench.text };
+  const options = { ...(flags.later ? { later: true } : {}), ...(variant === undefined ? {} : { variant }), ...(why === undefined ? {} : { why }) };
+  // never a file that merely lies beside the spec: what a reading hangs on was asked for
+  const file = flags.bench ?? (world.env['WASHLINE_BENCH'] || undefined);
+  if (file === undefined) return options;
+  const bench = await readInput(world, file);
+  return 'problem' in bench ? bench : { ...options, bench: bench.text, benchFile: file };
 }
 
 /** Prints what was read, one answer as an object, several as a list in order, and gives the exit status. */

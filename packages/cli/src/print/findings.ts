@@ -14,16 +14,21 @@ export function printFindings(reading: Reading, ink: Ink): string[] {
   const rank = (finding: Finding): number => SEVERITIES.indexOf(finding.severity);
   const found = [...reading.findings].sort((a, b) => rank(a) - rank(b));
   return [
-    ...(found.length === 0 ? [] : [...heading('findings', ink), ...found.flatMap((finding) => one(finding, ink))]),
-    ...(reading.accepted.length === 0 ? [] : [...heading('accepted', ink), ...reading.accepted.flatMap((finding) => one(finding, ink))]),
+    ...(found.length === 0 ? [] : [...heading('findings', ink), ...found.flatMap((finding) => one(finding, ink, 'read.stays'))]),
+    ...(reading.accepted.length === 0 ? [] : [...heading('accepted', ink), ...reading.accepted.flatMap((finding) => one(finding, ink, 'read.reason'))]),
   ];
 }
 
-function one(finding: Finding, ink: Ink): string[] {
+function one(finding: Finding, ink: Ink, accepted: 'read.stays' | 'read.reason'): string[] {
   const mark = say(`severity.${finding.severity}`);
   const [first = '', ...rest] = wrap(`${placeOf(finding)}${finding.message}`, `${mark.padEnd(5)} `, '      ');
   const lead = finding.severity === 'stop' ? ink.signal(ink.bold(mark)) : ink.bold(mark);
-  return [lead + first.slice(mark.length), ...rest, ...oddsOf(finding), ...(finding.remedy ? wrap(finding.remedy.say, '      → ', '        ') : []), ink.dim(`      ${finding.code}`)];
+  return [lead + first.slice(mark.length), ...rest, ...oddsOf(finding), ...(finding.remedy ? wrap(finding.remedy.say, '      → ', '        ') : []), ...reasonOf(finding, accepted), ink.dim(`      ${finding.code}`)];
+}
+
+/** Why it was accepted, where it was. */
+function reasonOf({ reason }: Finding, key: 'read.stays' | 'read.reason'): string[] {
+  return reason === undefined ? [] : wrap(say(key, { reason: reason === '' ? say('read.reason.none') : reason }), '      ', '        ');
 }
 
 function placeOf(finding: Finding): string {

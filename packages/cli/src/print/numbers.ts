@@ -1,8 +1,10 @@
+import { pointed, say } from '../sentences.ts';
+
 /** A number in its own digits, at most six significant, without an exponent. */
 export function number(value: number): string {
   if (!Number.isFinite(value)) return '?';
   const rounded = Number(value.toPrecision(6));
-  return Math.abs(rounded) >= 1e9 || (rounded !== 0 && Math.abs(rounded) < 1e-6) ? rounded.toExponential() : String(rounded);
+  return Math.abs(rounded) >= 1e9 || (rounded !== 0 && Math.abs(rounded) < 1e-6) ? rounded.toExponential() : pointed(String(rounded));
 }
 
 /** How a figure is shown: rounded to the first digit of its spread, with the spread; both ends where they lie unevenly. */
@@ -11,7 +13,7 @@ export function withSpread(figure: { readonly value: number; readonly low: numbe
   if (!(half > Math.abs(figure.value) * 1e-9)) return Math.abs(figure.value) < 0.0005 ? '0' : number(Number(figure.value.toPrecision(4)));
   const power = firstDigit(half);
   const value = at(figure.value, power);
-  if (figure.skewed) return `${value} (${at(figure.low, power)} to ${at(figure.high, power)})`;
+  if (figure.skewed) return `${value} (${at(figure.low, power)} ${say('read.to')} ${at(figure.high, power)})`;
   return `${value} ± ${at(half, power)}`;
 }
 
@@ -24,7 +26,7 @@ function firstDigit(half: number): number {
 function at(value: number, power: number): string {
   if (power >= 0) return String(Math.round(value / 10 ** power) * 10 ** power);
   const text = value.toFixed(Math.min(-power, 12));
-  return Number(text) === 0 ? text.replace('-', '') : text;
+  return pointed(Number(text) === 0 ? text.replace('-', '') : text);
 }
 
 /** `PT16H5M` as `16 h 5 min`. */

@@ -28,7 +28,7 @@ function reading(change: Partial<Reading> = {}): Reading {
     },
     standard_drinks: { US: 1.4, UK: 2.4, AU: 1.9 },
     allergens: [{ group: 'milk', from: ['preps', 'tea syrup', 1], certain: true, hidden: true }], vegan: false, vegetarian: true, diet: [],
-    assumed: [{ key: 'ice/kind', value: 'cubes', unit: '', low: null, high: null, grade: 'trade', source: 'common-practice', where: { path: ['build', 4] }, say: 'over 200 g cubes at -5 °C' }],
+    assumed: [{ key: 'ice/kind', value: 'cubes', unit: '', low: null, high: null, grade: 'trade', source: 'common-practice', where: { path: ['build', 4] }, say: 'over 200 g cubes at -5 °C', splices: [] }],
     findings: [
       { code: 'prep-unused', severity: 'note', where: { path: ['preps', 'x'], line: 3, column: 1 }, message: 'Nothing takes from it.', sources: [] },
       { code: 'foam-too-strong', severity: 'stop', where: { path: ['preps', 'x', 2], line: 26, column: 1 }, margin: { value: 4.1, low: 2.9, high: 5.3, unit: '% vol' }, odds: 0.99, message: 'The foam is too strong to stand.', remedy: { say: 'Take 40 ml of rum instead of 60.', splices: [] }, sources: ['common-practice'] },

@@ -2,22 +2,24 @@ import { terminalGlass } from '@washline/drawing';
 import type { Figure, Figures, PrepReading, Stage } from '@washline/engine';
 import { plainWithin } from '../plain.ts';
 import type { LineAt, Reading } from '../reader.ts';
-import { say } from '../sentences.ts';
+import { named, say } from '../sentences.ts';
 import type { World } from '../world.ts';
 import { printFindings } from './findings.ts';
 import { heading } from './heading.ts';
 import { inkFor, type Ink } from './ink.ts';
 import { duration, number, withSpread } from './numbers.ts';
-import { printAssumed, printPeople, printWhy } from './rest.ts';
+import { printAssumed, printPeople } from './rest.ts';
+import { printCost, printTaken } from './taken.ts';
 import { fit, WIDTH, wrap } from './text.ts';
+import { printWhy } from './why.ts';
 
 /** A reading for a terminal of 80 columns: glass and figures, stages, preps, findings, what was assumed, for whom. */
 export function printReading(world: World, found: Reading, color: boolean, lineAt?: LineAt): void {
   const reading = plainWithin(found);
   const ink = inkFor(world, color);
   const lines = [
-    ...title(reading, ink), ...glassAndFigures(reading, ink), ...stages(reading.stages, ink), ...preps(reading.preps, ink), ...printFindings(reading, ink),
-    ...printAssumed(reading.assumed, ink), ...printWhy(reading.why, ink), ...printPeople(reading, ink, lineAt),
+    ...title(reading, ink), ...glassAndFigures(reading, ink), ...printCost(reading.cost, lineAt), ...stages(reading.stages, ink), ...later(reading.later, ink), ...preps(reading.preps, ink), ...printFindings(reading, ink),
+    ...printTaken(reading.taken, ink), ...printAssumed(reading.assumed, ink), ...printWhy(reading.why, ink), ...printPeople(reading, ink, lineAt),
   ];
   world.stdout.write(`${lines.map((line) => line.trimEnd()).join('\n')}\n\n`);
 }
@@ -30,20 +32,26 @@ function title(reading: Reading, ink: Ink): string[] {
 
 const ORDER = ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'dilution', 'energy', 'cost'];
 
-function figureRow(name: string, figure: Figure): string {
-  return say(`figure.${name}`).padEnd(13) + `${withSpread(figure)} ${figure.unit}`;
+function figureRow(name: string, figure: Figure, shows: Reading['shows']): string {
+  return say(`figure.${name}`).padEnd(13) + (figure.unit === 'mL' && shows === 'oz' ? `${withSpread(inOunces(figure))} oz` : `${withSpread(figure)} ${figure.unit}`);
+}
+
+/** mL as US fluid ounces: 231 in³ / 128. */
+function inOunces(figure: Figure): Figure {
+  const oz = (mL: number): number => mL / 29.5735295625;
+  return { ...figure, value: oz(figure.value), low: oz(figure.low), high: oz(figure.high) };
 }
 
 /** The glass in section with its washline, and under it the figures in two columns. */
 function glassAndFigures(reading: Reading, ink: Ink): string[] {
-  const figures = ORDER.flatMap((name) => { const figure = reading.figures[name]; return figure ? [figureRow(name, figure)] : []; });
+  const figures = ORDER.flatMap((name) => { const figure = reading.figures[name]; return figure ? [figureRow(name, figure, reading.shows)] : []; });
   const missing = ORDER.filter((name) => !reading.figures[name] && name !== 'cost');
   const half = Math.ceil(figures.length / 2);
   const rows = Array.from({ length: half }, (_, at) => `${fit(figures[at] ?? '', WIDTH / 2)}${figures[at + half] ?? ''}`);
   const absent = missing.length > 0 ? wrap(say('read.absent', { names: missing.map((name) => say(`figure.${name}`)).join(', ') }), '', '') : [];
   if (!reading.glass) return [...rows, ...absent];
   const drawn = terminalGlass(reading, { width: WIDTH, height: 14 });
-  return [...drawn, ...wrap(say('read.glass', { glass: reading.glass.name, brim: number(Math.round(reading.glass.brim_mL)) }), '', '').map(ink.dim), '', ...rows, ...absent];
+  return [...drawn, ...wrap(say('read.glass', { glass: named(reading.glass.name), brim: number(Math.round(reading.glass.brim_mL)) }), '', '').map(ink.dim), '', ...rows, ...absent];
 }
 
 function cell(figures: Figures, name: string, unit: string): string {
@@ -60,11 +68,18 @@ function stages(list: readonly Stage[], ink: Ink): string[] {
   return [...heading('stages', ink), ...rows];
 }
 
+/** The drink left alone in its glass, a row for each time told. */
+function later(list: Reading['later'], ink: Ink): string[] {
+  if (!list || list.length === 0) return [];
+  const rows = list.map(({ minutes, figures }) => `${fit(say('read.later', { minutes }), 14)}${[cell(figures, 'temperature', '°C'), cell(figures, 'strength', '%'), cell(figures, 'volume', 'mL'), cell(figures, 'ice_left', `g ${say('read.ice')}`)].map((text) => fit(text, 16)).join('')}`);
+  return [...heading('later', ink), ...rows];
+}
+
 function preps(all: Readonly<Record<string, PrepReading>>, ink: Ink): string[] {
   const list = Object.entries(all);
   if (list.length === 0) return [];
   const rows = list.flatMap(([key, prep]) => {
-    const first = `${prep.name || key} (${prep.method})`;
+    const first = `${prep.name || key} (${named(prep.method)})`;
     const shown = ['strength', 'sugar', 'acidity', 'ph', 'brix', 'temperature'].flatMap((name) => { const figure = prep.figures[name]; return figure ? [`${say(`figure.${name}`)} ${withSpread(figure)} ${figure.unit}`] : []; });
     return [
       ...wrap(first, '', '  '),

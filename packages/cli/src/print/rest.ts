@@ -1,11 +1,10 @@
-import type { Assumed, Path, Why } from '@washline/engine';
+import type { Assumed, Path } from '@washline/engine';
 import type { LineAt, Reading } from '../reader.ts';
-import { say } from '../sentences.ts';
+import { named, pointed, say } from '../sentences.ts';
 import { sayAssumed } from './assumed.ts';
 import { heading } from './heading.ts';
 import type { Ink } from './ink.ts';
-import { withSpread } from './numbers.ts';
-import { fit, wrap } from './text.ts';
+import { wrap } from './text.ts';
 
 /** What was not written but needed, with the words that would replace it. */
 export function printAssumed(list: readonly Assumed[], ink: Ink): string[] {
@@ -17,19 +16,11 @@ export function printAssumed(list: readonly Assumed[], ink: Ink): string[] {
   return [...heading('assumed', ink), ...rows];
 }
 
-/** What one figure hangs on, the most telling input first. */
-export function printWhy(why: Why | undefined, ink: Ink): string[] {
-  if (!why) return [];
-  const inputs = [...why.inputs].sort((a, b) => b.share - a.share).slice(0, 12).map((input) =>
-    `  ${fit(input.key, 38)} ${fit(`${withSpread({ ...input, skewed: false })} ${input.unit}`, 24)} ${String(Math.round(input.share * 100)).padStart(3)} % ${input.grade}`);
-  return [...heading('why', ink), ...wrap(say('read.why', { figure: why.figure, method: why.method, sources: why.sources.join(', ') }), '  ', '  '), ...inputs];
-}
-
 /** For whom it is: standard drinks, allergens and diet with the lines they come from, and what to mind. */
 export function printPeople(reading: Reading, ink: Ink, lineAt: LineAt = () => undefined): string[] {
-  const drinks = Object.entries(reading.standard_drinks).map(([country, count]) => `${country} ${count.toFixed(1)}`).join(' · ');
+  const drinks = Object.entries(reading.standard_drinks).map(([country, count]) => `${country} ${pointed(count.toFixed(1))}`).join(' · ');
   const from = (path: Path): string => { const line = lineAt(path); return line ? say('read.from', { line: line.line, text: line.text }) : path.join(' / '); };
-  const allergens = reading.allergens.map(({ group, certain, hidden, from: path }) => say(`allergen.${certain ? 'certain' : 'possible'}${hidden ? '.hidden' : ''}`, { group, from: from(path) }));
+  const allergens = reading.allergens.map(({ group, certain, hidden, from: path }) => say(`allergen.${certain ? 'certain' : 'possible'}${hidden ? '.hidden' : ''}`, { group: named(group), from: from(path) }));
   return [
     ...heading('people', ink),
     ...(drinks === '' ? [] : wrap(say('read.drinks', { drinks }), '  ', '  ')),

@@ -1,13 +1,14 @@
-import type { Case, VerifyResult } from '@washline/engine';
+import type { Case, VerifyResult, WineResult } from '@washline/engine';
 import { plainWithin } from '../plain.ts';
 import { say } from '../sentences.ts';
 import type { World } from '../world.ts';
 import { inkFor } from './ink.ts';
 import { number } from './numbers.ts';
 import { fit, wrap } from './text.ts';
+import { winesShown } from './wines.ts';
 
 /** Agreement by group, the three kinds apart: only measurements and printed tables of them count as agreement with print. */
-export function printVerified(world: World, found: VerifyResult, cases: readonly Case[], color: boolean): void {
+export function printVerified(world: World, found: VerifyResult, cases: readonly Case[], color: boolean, wines?: WineResult): void {
   const result = plainWithin(found);
   const ink = inkFor(world, color);
   const lines: string[] = [];
@@ -27,7 +28,8 @@ export function printVerified(world: World, found: VerifyResult, cases: readonly
     }
     lines.push('');
   }
-  lines.push(say('verify.total', { passed: result.passed, failed: result.failed, skipped: result.skipped.length }));
+  if (wines) lines.push(...winesShown(wines));
+  if (!wines || cases.length > 0) lines.push(say('verify.total', { passed: result.passed, failed: result.failed, skipped: result.skipped.length }));
   world.stdout.write(`${lines.map((line) => line.trimEnd()).join('\n')}\n`);
 }
 

@@ -9,6 +9,8 @@ const T25 = 298.15;
 
 /** Number of acids, in the order of the constituents from `citric` to `other_acid`. @source none - definition */
 export const ACIDS = at.other_acid - at.citric + 1;
+/** Place of phosphoric acid among the acids: what casein holds of it. @source none - definition */
+export const PHOSPHORIC = at.phosphoric - at.citric;
 /** Most steps an acid of the table has; the stride of `AcidConstants.pK`. @source none - definition */
 export const STEPS = 3;
 
@@ -92,24 +94,17 @@ export function debyeHueckelA(celsius: number): number {
   return (1.82483e6 * Math.sqrt(rho)) / (eps * (celsius + 273.15)) ** 1.5;
 }
 
-/**
- * How far ethanol raises the pK of a carboxyl step. pct: % vol of the liquid, 0 to 60 (held at the ends); the same shift for every step, ± 0.08.
- * @source prenesti-2012 table 4 at 12 % vol; the rule between is judged (0.0095 phi + 0.00015 phi^2)
- */
-export function ethanolShift(pct: number): number {
-  const [a, b] = table.ethanol.coef as [number, number];
-  const phi = Math.min(Math.max(pct, 0), table.ethanol.limit_pct);
-  return phi * (a + b * phi);
-}
+const [ETHANOL_A, ETHANOL_B] = table.ethanol.coef as [number, number];
+const ETHANOL_LIMIT = table.ethanol.limit_pct;
 
 /**
- * Most that ethanol raises a pK: that of benzoic acid, which shuns water; food acids move less. weight: % by weight, 0 to 65 (held at the ends), ± 0.013.
- * @source benzoic-ethanol table 1, a cubic fitted here
+ * How far ethanol raises the pK of a carboxyl step. pct: % vol of the liquid, 0 to 60 (held at the ends); the same shift for every step.
+ * share: of the rule, 1 unless drawn from `ETHANOL_SHIFT`.
+ * @source prenesti-2012 table 4 at 12 % vol; the rule between is judged (0.0095 phi + 0.00015 phi^2)
  */
-export function ethanolShiftBound(weight: number): number {
-  const [a, b, c] = table.benzoic.coef as [number, number, number];
-  const w = Math.min(Math.max(weight, 0), table.benzoic.to_pct);
-  return w * (a + w * (b + w * c));
+export function ethanolShift(pct: number, share = 1): number {
+  const phi = pct < 0 ? 0 : pct > ETHANOL_LIMIT ? ETHANOL_LIMIT : pct;
+  return share * phi * (ETHANOL_A + ETHANOL_B * phi);
 }
 
 /** Constants of all acids at one temperature and strength: what the solvers take. */
@@ -120,22 +115,25 @@ export interface AcidConstants {
   readonly steps: Uint8Array;
   readonly Kw: number;
   readonly A: number;
+  /** by how much ethanol has divided the constants; 1 in water */
+  lift: number;
 }
 
 /**
- * Constants for the solvers at a temperature, and in a liquid of some strength. Allocates: make it once, outside a loop.
- * celsius: 0 to 80; ethanol: % vol, 0 to 60, 0 for the aqueous constants of titration and of curdling.
- * @source goldberg-2002 pK; prenesti-2012 shift with ethanol
+ * Constants for the solvers at a temperature, and in a liquid of some strength. Allocates: make it once, outside a loop, and let `constantsInto` put
+ * ethanol to it.
+ * celsius: 0 to 80 (pKw and the activities to 60); ethanol: % vol, 0 to 60, 0 for the aqueous constants of titration and of curdling.
+ * @source goldberg-2002 pK, dH, dCp; citric-fits first step of citric acid; prenesti-2012 shift with ethanol
  */
 export function constantsAt(celsius: number, ethanol = 0): AcidConstants {
-  const out = new Float64Array(ACIDS * STEPS);
+  const K = new Float64Array(ACIDS * STEPS);
   const steps = new Uint8Array(ACIDS);
   const shift = ethanolShift(ethanol);
   rows.forEach((row, i) => {
     steps[i] = row.steps.length;
-    row.steps.forEach((step, j) => { out[i * STEPS + j] = 10 ** -(stepPk(step, celsius) + shift); });
+    row.steps.forEach((step, j) => { K[i * STEPS + j] = 10 ** -(stepPk(step, celsius) + shift); });
   });
-  return { K: out, steps, Kw: 10 ** -pKw(celsius), A: debyeHueckelA(celsius) };
+  return { K, steps, Kw: 10 ** -pKw(celsius), A: debyeHueckelA(celsius), lift: 10 ** shift };
 }
 
 /**
@@ -144,9 +142,9 @@ export function constantsAt(celsius: number, ethanol = 0): AcidConstants {
  * @source none - definition
  */
 export function constantsOf(pKs: readonly number[], celsius: number): AcidConstants {
-  const out = new Float64Array(ACIDS * STEPS);
+  const K = new Float64Array(ACIDS * STEPS);
   const steps = new Uint8Array(ACIDS);
   steps[0] = Math.min(pKs.length, STEPS);
-  for (let j = 0; j < steps[0]; j++) out[j] = 10 ** -pKs[j]!;
-  return { K: out, steps, Kw: 10 ** -pKw(celsius), A: debyeHueckelA(celsius) };
+  for (let j = 0; j < steps[0]; j++) K[j] = 10 ** -pKs[j]!;
+  return { K, steps, Kw: 10 ** -pKw(celsius), A: debyeHueckelA(celsius), lift: 1 };
 }

@@ -1,5 +1,9 @@
-export { ACIDS, EQUIVALENT, MOLAR_MASS, STEPS, constantsAt, constantsOf, debyeHueckelA, ethanolShift, ethanolShiftBound, pK, pKByHeat, pKw, pkFromEnthalpy } from './constants.ts';
-export type { AcidConstants } from './constants.ts';
-export { bufferAt, chargeAt, daviesLog, pH, pHInto, protonsReleased } from './ph.ts';
-export { acidToAdd, adjustDose, citricFromMonohydrate, END_POINT, equivalentMass, monohydrateFromCitric, sumAsCitric, titratableAcidity, titratableAcidityInto } from './titration.ts';
+export { daviesLog } from './activity.ts';
 export { phthalatePH } from './buffers.ts';
+export { ACIDS, EQUIVALENT, MOLAR_MASS, STEPS, constantsAt, constantsOf, debyeHueckelA, ethanolShift, pK, pKByHeat, pKw, pkFromEnthalpy } from './constants.ts';
+export type { AcidConstants } from './constants.ts';
+export { constantsInto, ETHANOL_SHIFT, ETHANOL_SHIFT_LIMIT, ETHANOL_SHIFT_READ, ethanolShiftBound } from './ethanol.ts';
+export { molarInto } from './molar.ts';
+export { bufferAt, chargeAt, chargeInto, pH, pHInto, protonsReleased } from './ph.ts';
+export { acidToAdd, adjustDose, doseOf, doseToAcidity, doseToTrade, type AcidDose, type SourFruit } from './adjust.ts';
+export { citricFromMonohydrate, END_POINT, equivalentMass, monohydrateFromCitric, sumAsCitric, titratableAcidity, titratableAcidityInto } from './titration.ts';

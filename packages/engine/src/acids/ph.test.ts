@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import { at } from '../matter/constituents.ts';
-import { ACIDS, constantsAt, ethanolShift, ethanolShiftBound, MOLAR_MASS, pK, pKByHeat, pkFromEnthalpy, pKw } from './constants.ts';
-import { chargeAt, daviesLog, pH, pHByHalving, pHInto, protonsReleased } from './ph.ts';
+import { daviesLog } from './activity.ts';
+import { ACIDS, constantsAt, ethanolShift, MOLAR_MASS, pK, pKByHeat, pkFromEnthalpy, pKw } from './constants.ts';
+import { constantsInto, ethanolShiftBound } from './ethanol.ts';
+import { pHByHalving } from './halving.ts';
+import { chargeAt, pH, pHInto, protonsReleased } from './ph.ts';
 
-const K25 = constantsAt(25);
+const K25 = constantsAt(25), K20 = constantsAt(20);
 const place = (name: keyof typeof at) => at[name] - at.citric;
 const of = (name: keyof typeof at, mol: number) => { const c = new Float64Array(ACIDS); c[place(name)] = mol; return c; };
 
@@ -51,10 +54,21 @@ describe('the solver over its whole range', () => {
       expect(Math.abs(chargeAt(acids, 0, value, k) - strong)).toBeLessThan(1e-6 * (1 + Math.abs(strong)));
     }), { numRuns: 400 });
   });
-  it('agrees with halving', () => {
-    fc.assert(fc.property(amounts, fc.double({ min: -0.3, max: 1, noNaN: true }), (acids, strong) => {
-      expect(Math.abs(pH(acids, 0, strong, K25) - pHByHalving(acids, 0, strong, K25))).toBeLessThan(1e-5);
-    }), { numRuns: 200 });
+  it('agrees with halving to 1e-7, with casein, salt and ethanol', () => {
+    const k = constantsAt(20);
+    const strong = fc.oneof(fc.constant(0), fc.double({ min: -0.6, max: 1.5, noNaN: true }), fc.double({ min: 1e-7, max: 0.01, noNaN: true }));
+    const some = (max: number) => fc.oneof(fc.constant(0), fc.double({ min: 0, max, noNaN: true }));
+    fc.assert(fc.property(amounts, strong, some(60), some(0.3), some(60), fc.double({ min: 0.5, max: 1.5, noNaN: true }), (acids, charge, casein, salt, pct, share) => {
+      constantsInto(k, K20, pct, share);
+      expect(Math.abs(pH(acids, 0, charge, k, salt, casein) - pHByHalving(acids, 0, charge, k, salt, casein))).toBeLessThan(1e-7);
+    }), { numRuns: 300 });
+  });
+  it('gives the same answer whatever was asked before', () => {
+    const acids = Float64Array.of(0.02, 0.01, 0, 0, 0, 0.02, 0, 0, 0, 0);
+    const first = pH(acids, 0, 0.07, K25, 0, 20);
+    pH(of('acetic', 0.6), 0, -0.3, K20);
+    chargeAt(of('tartaric', 0.1), 0, 9, K20, 0.2, 50);
+    expect(pH(acids, 0, 0.07, K25, 0, 20)).toBe(first);
   });
   it('rises with strong cations and falls with acid', () => {
     let last = -9;

@@ -1,123 +1,155 @@
 import table from '../../../../data/physics/acids.json' with { type: 'json' };
-import { ACIDS, STEPS } from './constants.ts';
+import { caseinInto } from './casein.ts';
+import { chargeBySettling, pHByHalving } from './halving.ts';
+import { daviesLog } from './activity.ts';
+import { ACIDS, PHOSPHORIC, STEPS } from './constants.ts';
 import type { AcidConstants } from './constants.ts';
 
 const LN10 = Math.LN10;
 const { linear, limit_I } = table.davies;
 const LOWEST = -2, HIGHEST = 16;
+/** Most steps before halving takes over, and the last step in ln h and in the ionic strength: what is left is of the order of its square. */
+const MOST = 40, CLOSE = 1e-4, CLOSE_I = 2e-5;
 
-/**
- * log10 of the activity coefficient of a univalent ion; times z² for charge z.
- * ionic: ionic strength in mol/L, 0 to 0.5 (held there: beyond it the equation turns and means nothing); A: slope of the temperature.
- * @source spana-davies log10 g = -A z² (sqrt I/(1 + sqrt I) - 0.3 I)
- */
-export function daviesLog(ionic: number, A: number): number {
-  const I = Math.min(Math.max(ionic, 0), limit_I);
-  const root = Math.sqrt(I);
-  return -A * (root / (1 + root) - linear * I);
-}
+/** The acids that are there: amount in mol/L and the products of their constants, four numbers each. */
+const present = new Float64Array(4 * ACIDS);
 
-/** What the last `speciate` found, mol/L: negative charge of the acids, its rise with -ln h, sum of c z². */
-const found = new Float64Array(3);
-const CHARGE = 0, SLOPE = 1, SQUARE = 2;
-
-/** Speciation at a proton activity `h`, `g` the activity coefficient of a univalent ion. Writes `found`. */
-function speciate(acids: ArrayLike<number>, from: number, k: AcidConstants, h: number, g: number): void {
-  let charge = 0, slope = 0, square = 0;
-  const gg = g * g;
+function gather(acids: ArrayLike<number>, from: number, k: AcidConstants): number {
+  let n = 0;
   for (let i = 0; i < ACIDS; i++) {
     const c = acids[from + i]!;
     if (!(c > 0)) continue;
-    let sum = 1, n1 = 0, n2 = 0, term = 1, ratio = 1 / (h * g);
-    const steps = k.steps[i]!;
-    for (let j = 0; j < steps; j++) {
-      term *= k.K[i * STEPS + j]! * ratio; // [A(z)]/[A(z-1)] = K/h g(z-1)/g(z), g(z) = g^(z²): 1/g, 1/g³, 1/g⁵
-      ratio /= gg;
-      const z = j + 1;
-      sum += term; n1 += z * term; n2 += z * z * term;
-    }
-    const mean = n1 / sum;
-    charge += c * mean;
-    slope += c * (n2 / sum - mean * mean);
-    square += (c * n2) / sum;
+    const j = i * STEPS, one = k.K[j]!, two = one * k.K[j + 1]!;
+    present[n] = c; present[n + 1] = one; present[n + 2] = two; present[n + 3] = two * k.K[j + 2]!;
+    n += 4;
   }
-  found[CHARGE] = charge; found[SLOPE] = slope; found[SQUARE] = square;
-}
-
-/** Charge of the whole at `h`: positive where there is too much acid. Leaves `found`. */
-function excess(acids: ArrayLike<number>, from: number, strong: number, k: AcidConstants, h: number, g: number): number {
-  speciate(acids, from, k, h, g);
-  return h / g + strong - k.Kw / (h * g) - found[CHARGE]!;
+  return n;
 }
 
 /**
- * pH as `pH` gives it, by halving between -2 and 16 with the ionic strength settled anew at each point: slow, for what Newton's steps do not settle.
+ * Sums over the acids at one point, mol/L: negative charge; its fall with ln h; its fall with ln g, which is also the fall of Σ c z² with ln h; Σ c z²;
+ * its fall with ln g. Then the activity coefficient of a univalent ion and the change of its logarithm with the ionic strength; then casein's four.
+ */
+const sums = new Float64Array(11);
+const CHARGE = 0, CHARGE_H = 1, CHARGE_G = 2, SQUARE = 3, SQUARE_G = 4, ACTIVITY = 5, ACTIVITY_I = 6, CASEIN = 7;
+
+function activity(ionic: number, A: number): void {
+  const held = ionic > limit_I;
+  const I = held ? limit_I : ionic, root = Math.sqrt(I), one = 1 + root;
+  sums[ACTIVITY] = Math.exp(-LN10 * A * (root / one - linear * I));
+  sums[ACTIVITY_I] = held ? 0 : -LN10 * A * (0.5 / (root * one * one) - linear);
+}
+
+/** [A(z)]/[A(0)] = K1…Kz / (h^z g^(z²)). */
+function speciate(n: number, h: number): void {
+  const x = 1 / h, v = 1 / sums[ACTIVITY]!, vv = v * v;
+  const x1 = x * v, x2 = x * x * vv * vv, x3 = x2 * x * vv * vv * v;
+  let charge = 0, byH = 0, byG = 0, square = 0, squareG = 0;
+  for (let i = 0; i < n; i += 4) {
+    const c = present[i]!, one = present[i + 1]! * x1, two = present[i + 2]! * x2, three = present[i + 3]! * x3;
+    const share = 1 / (1 + one + two + three);
+    const m1 = (one + 2 * two + 3 * three) * share, m2 = (one + 4 * two + 9 * three) * share;
+    const m3 = (one + 8 * two + 27 * three) * share, m4 = (one + 16 * two + 81 * three) * share;
+    charge += c * m1; byH += c * (m2 - m1 * m1); byG += c * (m3 - m1 * m2);
+    square += c * m2; squareG += c * (m4 - m2 * m2);
+  }
+  sums[CHARGE] = charge; sums[CHARGE_H] = byH; sums[CHARGE_G] = byG; sums[SQUARE] = square; sums[SQUARE_G] = squareG;
+}
+
+/**
+ * `pH` written into `out[at]`: two unknowns, ln h and the ionic strength, by Newton's steps on both at once, the balance of charge as the logarithm of
+ * positive over negative, which is nearly straight. A pure function of its arguments. Allocates nothing.
  * @source spana-davies activities; goldberg-2002 constants
  */
-export function pHByHalving(acids: ArrayLike<number>, from: number, strong: number, k: AcidConstants, salt = 0): number {
-  let low = LOWEST, high = HIGHEST;
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2;
-    if (chargeAt(acids, from, middle, k, salt) < strong) low = middle; else high = middle;
+export function pHInto(out: Float64Array, at: number, acids: ArrayLike<number>, from: number, strong: number, k: AcidConstants, salt = 0, casein = 0): void {
+  const n = gather(acids, from, k);
+  const up = strong > 0 ? strong : 0, down = strong < 0 ? -strong : 0;
+  let y = down > 1e-3 ? Math.log(down) : casein > 0 ? -6 * LN10 : -3 * LN10, ionic = 0.5 * (up + down) + salt + 0.002;
+  for (let i = 0; i < MOST; i++) {
+    activity(ionic, k.A);
+    const h = Math.exp(y), g = sums[ACTIVITY]!, dg = sums[ACTIVITY_I]!;
+    speciate(n, h);
+    const protons = h / g, hydroxide = k.Kw / (h * g);
+    let plus = protons + up, rise = protons, minus = hydroxide + down + sums[CHARGE]!, fall = hydroxide + sums[CHARGE_H]!;
+    if (casein > 0) {
+      caseinInto(sums, CASEIN, h, k, casein, acids[from + PHOSPHORIC]!);
+      minus += sums[CASEIN]!; fall += sums[CASEIN + 1]!;
+      plus += sums[CASEIN + 2]!; rise += sums[CASEIN + 3]!;
+    }
+    const off = Math.log(plus / minus);
+    const offH = rise / plus + fall / minus, offI = dg * (-protons / plus + (hydroxide + sums[CHARGE_G]!) / minus);
+    const rest = 0.5 * (sums[SQUARE]! + up + down + protons + hydroxide) + salt - ionic;
+    const restH = 0.5 * (-sums[CHARGE_G]! + protons - hydroxide), restI = -0.5 * dg * (sums[SQUARE_G]! + protons + hydroxide) - 1;
+    const det = offH * restI - offI * restH;
+    let dy = (rest * offI - off * restI) / det;
+    const dI = (off * restH - rest * offH) / det;
+    if (dy > 2.5) dy = 2.5; else if (dy < -2.5) dy = -2.5;
+    y += dy;
+    if (y > -LN10 * LOWEST) y = -LN10 * LOWEST; else if (y < -LN10 * HIGHEST) y = -LN10 * HIGHEST;
+    // a step that would take the ionic strength below zero lets it settle instead
+    const next = ionic + dI, moved = dI < 0 ? -dI : dI;
+    ionic = next > 0.1 * ionic ? next : ionic + rest;
+    if (dy < CLOSE && dy > -CLOSE && moved < CLOSE_I * (ionic + CLOSE_I)) { out[at] = -y / LN10; return; }
   }
-  return (low + high) / 2;
+  out[at] = pHByHalving(acids, from, strong, k, salt, casein);
 }
+
+const answer = new Float64Array(1);
 
 /**
  * pH of a liquid from its acids and the net charge of its strong ions, by charge balance with Davies activities: -log10 of the proton's activity.
- * acids: mol/L of each acid in the order of the constituents, from index `from` (`ACIDS` of them); strong: mol/L of strong cations less strong anions
- * (potassium and sodium of a juice positive, chloride negative), any sign; k: from `constantsAt`; salt: mol/L of further 1:1 salt, for the ionic
- * strength alone. Always answers, between -2 and 16; proteins and dissolved gas are not in it. Allocates nothing.
- * @source spana-davies activities; goldberg-2002 constants
+ * acids: mol/L of each acid in the order of the constituents, from index `from` (`ACIDS` of them), those of dairy (citric, phosphoric) among them;
+ * strong: mol/L of strong cations less strong anions (potassium and sodium of a juice positive, chloride negative), any sign; k: from `constantsAt`
+ * or `constantsInto`; salt: mol/L of further 1:1 salt, for the ionic strength alone; casein: g/L with the colloidal phosphate of its micelles, 0 and up.
+ * Always answers, between -2 and 16; other proteins and dissolved gas are not in it. Allocates nothing.
+ * @source spana-davies activities; goldberg-2002 constants; swaisgood-1992 casein
  */
-export function pH(acids: ArrayLike<number>, from: number, strong: number, k: AcidConstants, salt = 0): number {
-  let y = -LN10 * 3, ionic = 0.5 * Math.abs(strong) + salt;
-  for (let i = 0; i < 40; i++) {
-    const g = Math.exp(LN10 * daviesLog(ionic, k.A));
-    const h = Math.exp(y);
-    const f = excess(acids, from, strong, k, h, g);
-    const protons = h / g, hydroxide = k.Kw / (h * g);
-    const step = Math.min(Math.max(-f / (protons + hydroxide + found[SLOPE]!), -2.5), 2.5);
-    const settled = 0.5 * (found[SQUARE]! + Math.abs(strong) + protons + hydroxide) + salt;
-    const moved = settled - ionic;
-    y = Math.min(Math.max(y + step, -LN10 * HIGHEST), -LN10 * LOWEST);
-    ionic = settled;
-    if (Math.abs(step) < 1e-8 && Math.abs(moved) < 1e-9 + 1e-8 * settled) return -y / LN10;
-  }
-  return pHByHalving(acids, from, strong, k, salt);
-}
-
-/** `pH` written into `out[at]`. @source none - definition */
-export function pHInto(out: Float64Array, at: number, acids: ArrayLike<number>, from: number, strong: number, k: AcidConstants, salt = 0): void {
-  out[at] = pH(acids, from, strong, k, salt);
+export function pH(acids: ArrayLike<number>, from: number, strong: number, k: AcidConstants, salt = 0, casein = 0): number {
+  pHInto(answer, 0, acids, from, strong, k, salt, casein);
+  return answer[0]!;
 }
 
 /**
  * Net charge of strong ions (mol/L, cations less anions) that makes the acids stand at a pH: what a juice's salts bring, from its own pH.
- * acids, from, k, salt as in `pH`; value: pH, -2 to 16. Negative where the liquid is more acid than its listed acids. Allocates nothing.
- * @source spana-davies activities; goldberg-2002 constants
+ * acids, from, k, salt, casein as in `pH`; value: pH, -2 to 16. Negative where the liquid is more acid than its listed acids. Allocates nothing.
+ * @source spana-davies activities; goldberg-2002 constants; swaisgood-1992 casein
  */
-export function chargeAt(acids: ArrayLike<number>, from: number, value: number, k: AcidConstants, salt = 0): number {
-  const h = Math.exp(-LN10 * value);
-  let ionic = salt, strong = 0;
-  for (let i = 0; i < 60; i++) {
-    const g = Math.exp(LN10 * daviesLog(ionic, k.A));
-    strong = -excess(acids, from, 0, k, h, g);
-    const settled = 0.5 * (found[SQUARE]! + Math.abs(strong) + h / g + k.Kw / (h * g)) + salt;
-    const moved = Math.abs(settled - ionic);
-    ionic = settled;
-    if (moved < 1e-10) break;
+export function chargeAt(acids: ArrayLike<number>, from: number, value: number, k: AcidConstants, salt = 0, casein = 0): number {
+  chargeInto(answer, 0, acids, from, value, k, salt, casein);
+  return answer[0]!;
+}
+
+/** `chargeAt` written into `out[at]`: Newton's steps on the ionic strength. @source spana-davies activities */
+export function chargeInto(out: Float64Array, at: number, acids: ArrayLike<number>, from: number, value: number, k: AcidConstants, salt = 0, casein = 0): void {
+  const n = gather(acids, from, k);
+  const h = Math.exp(-LN10 * value), oh = k.Kw / h;
+  let held = 0;
+  if (casein > 0) { caseinInto(sums, CASEIN, h, k, casein, acids[from + PHOSPHORIC]!); held = sums[CASEIN]! - sums[CASEIN + 2]!; }
+  let ionic = salt + h + oh + 0.02;
+  for (let i = 0; i < MOST; i++) {
+    activity(ionic, k.A);
+    const g = sums[ACTIVITY]!;
+    speciate(n, h);
+    const protons = h / g, hydroxide = oh / g;
+    const strong = sums[CHARGE]! + held + hydroxide - protons;
+    const sign = strong > 0 ? 1 : -1;
+    const rest = 0.5 * (sums[SQUARE]! + sign * strong + protons + hydroxide) + salt - ionic;
+    const fall = sums[ACTIVITY_I]! * (sums[CHARGE_G]! + hydroxide - protons);
+    const slope = -0.5 * (sums[ACTIVITY_I]! * (sums[SQUARE_G]! + protons + hydroxide) + sign * fall) - 1;
+    const moved = -rest / slope, next = ionic + moved;
+    ionic = next > 0.1 * ionic ? next : ionic + rest;
+    if (moved < CLOSE_I * (ionic + CLOSE_I) && moved > -CLOSE_I * (ionic + CLOSE_I)) { out[at] = strong - fall * moved; return; }
   }
-  return strong;
+  out[at] = chargeBySettling(acids, from, value, k, salt, casein);
 }
 
 /**
- * Buffer strength in mol/L per pH at a pH, of water and acids. acids, from, k, salt as in `pH`; value: pH.
+ * Buffer strength in mol/L per pH at a pH, of water, acids and casein. acids, from, k, salt, casein as in `pH`; value: pH.
  * @source none - definition (slope of `chargeAt`)
  */
-export function bufferAt(acids: ArrayLike<number>, from: number, value: number, k: AcidConstants, salt = 0): number {
+export function bufferAt(acids: ArrayLike<number>, from: number, value: number, k: AcidConstants, salt = 0, casein = 0): number {
   const step = 0.005;
-  return (chargeAt(acids, from, value + step, k, salt) - chargeAt(acids, from, value - step, k, salt)) / (2 * step);
+  return (chargeAt(acids, from, value + step, k, salt, casein) - chargeAt(acids, from, value - step, k, salt, casein)) / (2 * step);
 }
 
 /**

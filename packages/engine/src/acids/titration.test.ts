@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ACIDS, MOLAR_MASS } from './constants.ts';
-import { acidToAdd, adjustDose, citricFromMonohydrate, equivalentMass, monohydrateFromCitric, sumAsCitric, titratableAcidity, titratableAcidityInto } from './titration.ts';
+import { acidToAdd, adjustDose, doseToAcidity, doseToTrade } from './adjust.ts';
+import { citricFromMonohydrate, equivalentMass, monohydrateFromCitric, sumAsCitric, titratableAcidity, titratableAcidityInto } from './titration.ts';
 import { phthalatePH } from './buffers.ts';
 
 const mol = (grams: readonly number[]) => Float64Array.from({ length: ACIDS }, (_, i) => (grams[i] ?? 0) / MOLAR_MASS[i]!);
@@ -49,4 +50,21 @@ describe('equivalents', () => {
   });
   it('grapefruit to lime takes 27 and 13 g/L', () => { expect(adjustDose('grapefruit', 'lime')).toEqual([27, 13]); expect(adjustDose('lime', 'lime')).toBeUndefined(); });
   it('phthalate buffer is 4.005 at 25 °C (Hetzer 1977 gives 4.006)', () => { expect(phthalatePH(25)).toBeCloseTo(4.006, 3); });
+});
+
+describe('doses of acid', () => {
+  it('to the trade’s lime: what its general rule gives for 0.8 % citric, 32 and 20 g (acid-adjusting juices); monohydrate 1.094 times', () => {
+    const dose = doseToTrade('lime', 8, 0);
+    expect([dose.citric_g, dose.malic_g]).toEqual([32, 20]);
+    expect(dose.citric_monohydrate_g).toBeCloseTo(32 * 1.094, 1);
+  });
+  it('to the trade’s lemon: 52 g of citric acid and no malic', () => { expect(doseToTrade('lemon', 8, 1.5)).toMatchObject({ citric_g: 52, malic_g: 0 }); });
+  it('to limes that were titrated: the juice titrates as they do, two of citric to one of malic', () => {
+    const orange = mol([8, 1.6]), before = titratableAcidity(orange, 0, 0.04);
+    const dose = doseToAcidity('lime', before, 52);
+    expect(dose.citric_g / dose.malic_g).toBeCloseTo(2, 9);
+    expect(titratableAcidity(mol([8 + dose.citric_g, 1.6 + dose.malic_g]), 0, 0.04)).toBeGreaterThan(52 * 0.994);
+    expect(titratableAcidity(mol([8 + dose.citric_g, 1.6 + dose.malic_g]), 0, 0.04)).toBeLessThan(52.01);
+  });
+  it('is nothing where the juice is as sour', () => { expect(doseToAcidity('lemon', 50, 45)).toEqual({ citric_g: 0, citric_monohydrate_g: 0, malic_g: 0 }); });
 });

@@ -62,22 +62,3 @@ export function sumAsCitric(grams: ArrayLike<number>, from: number): number {
   for (let i = 0; i < MOLAR_MASS.length; i++) sum += grams[from + i]! / EQUIVALENT[i]!;
   return sum * CITRIC_EQUIVALENT;
 }
-
-/**
- * Grams of an acid to add per litre to bring a juice from its own share to a wanted one.
- * litres: of juice, 0 and up; native, target: g per 100 mL. 0 when it already has as much.
- * @source acid-adjusting (target - native) × 10 g per litre
- */
-export function acidToAdd(litres: number, native: number, target: number): number {
-  return litres * Math.max(0, target - native) * 10;
-}
-
-
-/**
- * Citric and malic acid in g per litre that the trade adds to a juice to make it as sour as another.
- * from: `orange`, `pineapple`, `grapefruit`; to: `lemon`, `lime`. undefined for other pairs.
- * @source acid-adjusting
- */
-export function adjustDose(from: string, to: string): readonly [number, number] | undefined {
-  return (table.adjust as unknown as Readonly<Record<string, readonly [number, number]>>)[`${from} to ${to}`];
-}

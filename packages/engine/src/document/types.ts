@@ -33,6 +33,8 @@ export interface Amount {
   /** the number or numbers alone, as one span: what a drag or a remedy overwrites */
   readonly number: Span;
   readonly unitSpan?: Span;
+  /** a size of one: "1 (14 oz) can" */
+  readonly each?: boolean;
   /** a second writing of the same amount, in brackets or after a slash */
   readonly twin?: Amount;
   /** "1 oz + 1 barspoon": added amounts */
@@ -57,7 +59,7 @@ export interface Thing {
   readonly link:
     | { readonly kind: 'prep'; readonly prep: string }                                   // the prep's printed name, lower case
     | { readonly kind: 'shelf'; readonly shelf: string; readonly larder: LarderId | null }
-    | { readonly kind: 'larder'; readonly id: LarderId; readonly assumed: boolean; readonly others: readonly LarderId[] }
+    | { readonly kind: 'larder'; readonly id: LarderId; readonly assumed: boolean; readonly others: readonly LarderId[]; /** the name that means nothing else, where the written one may */ readonly name?: string }
     | { readonly kind: 'unknown'; readonly nearest: readonly { readonly id: LarderId; readonly name: string }[] };
 }
 
@@ -94,14 +96,21 @@ export interface Measure extends At {
   readonly optional: boolean;
 }
 
+/** A fact of the kitchen or of a fruit that the head gives: `room: 22 °C`, `a lime gives: 28 ml`; `key` is that of the assumption it replaces, the value in mL, g, °C, kPa, or a share. */
+export interface Given { readonly key: string; readonly value: number; readonly span: Span; readonly line: number }
+
 export interface IceWritten {
   readonly kind: 'cubes' | 'crushed' | 'pebble' | 'block' | 'sphere' | 'spear' | 'cracked' | 'large cube' | 'shaved';
   readonly mass?: Amount;
   readonly count?: number;
   readonly size_mm?: number;
   readonly clear?: boolean;
+  /** "dry cubes" have no water on them, "wet ice" has */
+  readonly wet?: boolean;
   readonly temperature?: Temperature;
   readonly span: Span;
+  /** the words of its kind alone */
+  readonly named?: Span;
 }
 
 /** "top with 90 ml soda", "float 10 ml rum": a measure with a way in. */
@@ -131,7 +140,7 @@ export interface Step extends At {
   readonly to?: { readonly amount: Amount } | { readonly share: number; readonly span: Span };
   /** "dilute with 100 ml water", "return the first 200 ml over the curd", "float" of matter */
   readonly measure?: Measure;
-  readonly flags: readonly ('dry' | 'covered' | 'closed' | 'fine' | 'double' | 'chilled' | 'hard' | 'first')[];
+  readonly flags: readonly ('dry' | 'covered' | 'closed' | 'fine' | 'double' | 'chilled' | 'hard' | 'first' | 'frozen')[];
 }
 
 export interface Garnish extends At { readonly kind: 'garnish'; readonly thing: Thing; readonly amount: Amount | null }
@@ -151,8 +160,8 @@ export interface Line {
   readonly kind: 'measure' | 'fill' | 'step' | 'garnish' | 'note' | 'unread';
 }
 
-/** A price is `minor` of the smallest coin for `per_mL` or `per_g`: 24.00 per 700 ml is 2400 and 700. */
-export interface ShelfEntry { readonly name: string; readonly larder: LarderId | null; readonly strength?: number; readonly price?: { readonly minor: number; readonly per_mL?: number; readonly per_g?: number }; readonly span: Span }
+/** A price is `minor` of the smallest coin for `per_mL` or `per_g`: 24.00 per 700 ml is 2400 and 700. Without `currency` (ISO 4217) it is in hundredths. `size`: what one bottle or bag holds. */
+export interface ShelfEntry { readonly name: string; readonly larder: LarderId | null; readonly strength?: number; readonly price?: { readonly minor: number; readonly per_mL?: number; readonly per_g?: number; readonly currency?: string }; readonly size?: { readonly mL?: number; readonly g?: number }; readonly span: Span }
 export interface AcceptEntry { readonly code: string; readonly at: string; readonly reason: string; readonly span: Span }
 
 export interface Section {
@@ -183,8 +192,10 @@ export interface Document {
   readonly text: string;
   readonly name: string;
   readonly head: Readonly<Partial<Record<'about' | 'glass' | 'source' | 'serves' | 'measures' | 'language' | 'one' | 'part', { readonly value: string; readonly span: Span; readonly line: number }>>>;
+  /** facts the head gives beside its keys */
+  readonly given?: readonly Given[];
   /** what `glass:` was understood as: a key of group `glass`, a brim volume, or both */
-  readonly glass?: { readonly key: string; readonly brim_mL?: number } | { readonly brim_mL: number };
+  readonly glass?: ({ readonly key: string; readonly brim_mL?: number } | { readonly brim_mL: number }) & { readonly cold?: 'chilled' | 'frozen' };
   readonly serves: number;
   readonly sections: readonly Section[];
   readonly variants: readonly string[];

@@ -19,3 +19,6 @@ export interface CodeRow {
 
 /** All findings the engine can raise, by code. @source none - definition */
 export const CODES: Readonly<Record<string, CodeRow>> = Object.fromEntries((table.codes as unknown as CodeRow[]).map((r) => [r.code, r]));
+
+/** Every name a finding may have, its limit worked out or not. @source none - definition */
+export const CODE_NAMES: readonly string[] = [...new Set([...table.named, ...Object.keys(CODES)])];

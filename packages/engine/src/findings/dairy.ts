@@ -1,13 +1,13 @@
+import { ETHANOL_G_ML } from '../liquids/index.ts';
 import type { Measure } from '../document/types.ts';
 import { CLEAN_PH, CURDLING, FRESH, MARGIN, MIX_PH, ULTRA, curdleInto, CASEIN_IN_SERUM } from '../clarity/index.ts';
-import { CONSTITUENTS, at, slot } from '../matter/constituents.ts';
+import { ACIDS, MOLAR_MASS } from '../acids/index.ts';
+import { at, slot } from '../matter/constituents.ts';
 import type { Context, Put } from '../program/context.ts';
 import type { Workspace } from '../program/program.ts';
 import type { Facts } from './facts.ts';
 import { leaveOut, lineAfter, lineOf, written } from '../program/edit.ts';
 
-const ACIDS = CONSTITUENTS.slice(at.citric, at.other_acid + 1);
-const MOLAR: Readonly<Record<string, number>> = { citric: 192.124, malic: 134.087, tartaric: 150.087, lactic: 90.078, acetic: 60.052, phosphoric: 97.994, ascorbic: 176.124, quinic: 192.167, succinic: 118.088, other_acid: 192.124 };
 const FAT_G_ML = 0.93;
 
 const isDairy = (p: Put) => p.source.ingredient?.category === 'dairy' && (p.source.ingredient.cells['casein_g']?.value ?? 0) > 0;
@@ -19,7 +19,8 @@ export function dairy({ ctx, build }: Facts): void {
     if (method !== 'milk wash' && method !== 'clarify with milk') continue;
     const milk = prep.puts.filter(isDairy), rest = prep.puts.filter((p) => !isDairy(p));
     const last = rest[rest.length - 1] ?? milk[0];
-    if (!last) continue;
+    // a plant drink has a finding of its own: it is no milk, and what it does is another thing
+    if (!last || (milk.length === 0 && prep.puts.some((p) => /^plant-/.test(p.source.ingredient?.category ?? '')))) continue;
     const balance = curdleOf(ctx, milk, rest);
     ctx.margins.push({
       code: 'wash-will-not-curdle', at: milk[0]?.measure.path ?? ['preps', prep.section.key], unit: 'pH', sources: ['davies-white-1958', 'milk-buffer-peak'],
@@ -69,8 +70,7 @@ type Balance = (w: Workspace, which: number) => number;
 
 /** What dairy and all else bring to the balance of protons: mL, g of casein, mol of acids and strong ions. */
 interface Brought { readonly acids: Float64Array; serum: number; casein: number; ethanol: number; other: number; strong: number }
-const MOL = ACIDS.map((a) => MOLAR[a]!);
-const nothing = (): Brought => ({ acids: new Float64Array(ACIDS.length), serum: 0, casein: 0, ethanol: 0, other: 0, strong: 0 });
+const nothing = (): Brought => ({ acids: new Float64Array(ACIDS), serum: 0, casein: 0, ethanol: 0, other: 0, strong: 0 });
 
 /**
  * Sums what is put together. Cations of a thing that is no salt count only as far as acids of it are known: the rest stands against those no
@@ -87,11 +87,11 @@ function gather(o: Brought, s: Float64Array, milk: readonly Put[], rest: readonl
   for (const p of rest) {
     const g = s[p.g]!, b = p.source.block;
     let sour = 0;
-    for (let k = 0; k < MOL.length; k++) { const mol = (g * s[b + at.citric + k]!) / MOL[k]!; o.acids[k]! += mol; sour += mol; }
+    for (let k = 0; k < ACIDS; k++) { const mol = (g * s[b + at.citric + k]!) / MOLAR_MASS[k]!; o.acids[k]! += mol; sour += mol; }
     const strong = g * s[b + slot.charge_mol]!;
     o.strong += salts(p) ? strong : Math.min(strong, sour);
     o.other += g * s[p.source.mL]!;
-    o.ethanol += (g * s[b + at.ethanol]!) / 0.789239;
+    o.ethanol += (g * s[b + at.ethanol]!) / ETHANOL_G_ML;
   }
 }
 const salts = (p: Put): boolean => p.source.ingredient?.category === 'mineral' || (p.source.prep?.puts.some(salts) ?? false);
@@ -101,8 +101,8 @@ const heated = (milk: readonly Put[]) => (milk.some((p) => /uht|ultra/.test(p.so
 /** The balance of protons of some dairy with what is put to it, before any cloth. */
 function curdleOf(ctx: Context, milk: readonly Put[], rest: readonly Put[]): Balance {
   const o = nothing(), out = new Float64Array(CURDLING), heat = heated(milk);
-  const buffer = ctx.book.add({ key: 'model/milk buffer', value: 1, unit: 'share', spread: { kind: 'lognormal', cv: 0.15 }, grade: 'trade', source: 'common-practice', role: 'model' });
-  const shift = ctx.book.add({ key: 'model/curdle ph', value: 0, unit: 'pH', spread: { kind: 'normal', sd: 0.15 }, grade: 'trade', source: 'common-practice', role: 'model' });
+  const buffer = ctx.spread('model/milk buffer', 'model/milk buffer', 1, 'share', 'model');
+  const shift = ctx.spread('model/curdle ph', 'model/curdle ph', 0, 'pH', 'model', { bounds: { min: -14, max: 14 } });
   return ({ s, x }, which) => {
     gather(o, s, milk, rest);
     if (o.serum <= 0) return NaN;
@@ -118,7 +118,7 @@ function lemonNeeded(w: Workspace, milk: readonly Put[], rest: readonly Put[]): 
   if (o.serum <= 0) return NaN;
   const citric0 = o.acids[0]!;
   for (let mL = 5; mL <= 2000; mL += 5) {
-    o.acids[0] = citric0 + (mL * 0.047) / MOL[0]!;
+    o.acids[0] = citric0 + (mL * 0.047) / MOLAR_MASS[0]!;
     curdleInto(out, 0, o.serum, caseinShare(o), 6.7, o.acids, 0, o.strong + mL * 33e-6, o.other + mL, o.ethanol, 20, heat, 0, 0);
     if (out[MARGIN]! > 0.5 && out[MIX_PH]! < CLEAN_PH + 0.3) return mL;
   }

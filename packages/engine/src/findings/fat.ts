@@ -49,7 +49,7 @@ function restTemperature(ctx: Context, rest: Step): ProbeOp {
 function asMixed(ctx: Context, prep: PrepBuilt): ProbeOp {
   const cold = prep.steps.findIndex((x) => stepRow(x.verb).does === 'rest' || (x.temperature?.celsius ?? ROOM) <= SETTING);
   const before = cold < 0 ? prep.stages.length - 1 : cold - 1;
-  const probe = before < 0 ? undefined : ctx.probes.find((p) => p.probe.of === prep.stages[before]!.of && p.probe.name === 'temperature');
+  const probe = before < 0 ? undefined : ctx.probed(prep.stages[before]!.of, 'temperature');
   const room = ctx.book.list.findIndex((i) => i.key === 'place/room');
-  return probe?.op ?? (({ x }, out, i) => { out[i] = room >= 0 ? x[room]! : ROOM; });
+  return probe ?? (({ x }, out, i) => { out[i] = room >= 0 ? x[room]! : ROOM; });
 }

@@ -14,7 +14,7 @@ export function overfull({ ctx, build }: Facts): void {
     words: { glass: build.glass.shape.name, ...(written?.brim_mL !== undefined && !('key' in written) ? { brim: written.brim_mL, degree: 'brim' } : {}) }, sources: ['common-practice'], ...(written ? {} : { cap: 'warn' as const }),
     remedy: (n) => {
       const shapes = ctx.tables.glasses.map((key) => ctx.tables.glass(key)!);
-      const larger = nextGlass(shapes, build.glass.shape.key, (build.glass.brim_mL + (n['margin'] ?? 0)) * ROOM);
+      const larger = nextGlass(shapes, build.glass.shape.key, (build.glass.brim_mL + Math.max(n['margin'] ?? 0, n['margin'] === undefined || n['margin'] > 0 ? 0 : n['high'] ?? 0)) * ROOM);
       if (!larger) return undefined;
       const first = ctx.document.text.indexOf('\n') + 1;
       return { key: 'larger-glass', words: { glass: larger.name }, splices: head

@@ -4,6 +4,7 @@ import { place } from '../reading/place.ts';
 import type { Spreads } from '../reading/spread.ts';
 import type { Finding, Severity } from '../reading/types.ts';
 import { CODES } from './codes.ts';
+import { judgeChoices } from './measures.ts';
 
 /**
  * Judges every margin: beyond its limit at the nominal it stops, within its range it warns, else it is silent; no code goes beyond what
@@ -11,7 +12,7 @@ import { CODES } from './codes.ts';
  * @source none - definition
  */
 export function judge(c: Compiled, s: Spreads, at: (of: string, name: string) => number | undefined): Finding[] {
-  const out: Finding[] = [];
+  const out: Finding[] = [], under: { readonly finding: Finding; readonly code: string }[] = [];
   c.ctx.margins.forEach((m, i) => {
     const k = at(`finding:${i}`, `margin:${m.code}`);
     const row = CODES[m.code];
@@ -28,11 +29,18 @@ export function judge(c: Compiled, s: Spreads, at: (of: string, name: string) =>
     const remedy = typeof m.remedy === 'function' ? m.remedy({ ...numbers, margin: value, high }) : m.remedy;
     const side = value > 0 ? value - low : high - value;
     const odds = side > 0 ? normalShare((value / side) * Z95) : value > 0 ? 1 : 0;
-    out.push({
+    const finding: Finding = {
       code: m.code, severity, where: place(c.ctx.document, m.at), margin: { value, low, high, unit: m.unit }, odds, words,
       ...(remedy ? { remedy } : {}), sources: m.sources,
-    });
+    };
+    if (m.under !== undefined) under.push({ finding, code: m.under });
+    out.push(finding);
   });
+  for (const { finding, code } of under) {
+    const same = (f: Finding) => f.code === code && f.severity === 'stop' && f.where.path.join('/') === finding.where.path.join('/');
+    if (out.some(same)) out.splice(out.indexOf(finding), 1);
+  }
+  out.push(...judgeChoices(c, s, at));
   const rank = { stop: 0, warn: 1, note: 2 };
   return out.sort((a, b) => rank[a.severity] - rank[b.severity] || (a.where.line ?? 0) - (b.where.line ?? 0));
 }

@@ -43,7 +43,7 @@ export function names({ ctx, build, ordered }: Facts): void {
       sources: ['none'],
       remedy: (n) => {
         // as much as there is: every line that takes from it by the same share, with a twentieth for the cloth
-        const splices = takers.flatMap((p) => (p.measure.amount ? [{ from: p.measure.amount.number.from, to: p.measure.amount.number.to, literal: written(((p.measure.amount.low + p.measure.amount.high) / 2) * (n['share'] ?? 1) * 0.85) }] : []));
+        const splices = takers.flatMap((p) => (p.measure.amount ? [{ from: p.measure.amount.number.from, to: p.measure.amount.number.to, literal: written(((p.measure.amount.low + p.measure.amount.high) / 2) * (n['share'] ?? 1) * Math.max(0.3, 0.97 - Math.max(0.12, 1.15 * ((n['high'] ?? 0) - (n['margin'] ?? 0)) / Math.max(1e-9, n['made'] ?? 1)))) }] : []));
         return splices.length > 0 ? { key: 'take-less', words: { made: n['made'] ?? 0 }, splices } : undefined;
       },
     });

@@ -14,6 +14,8 @@ export const OVERRUN = table.overrun;
 export const CLASS_BOUND = table.class_bound_bar_L.value;
 /** Warmer than this a mix is not charged, °C. @source common-practice */
 export const COOL_BEFORE_CHARGING = table.cool_before_charging_C.value;
+/** At this it is hot: pressure stands twice what it is cold, and little gas dissolves, °C. @source common-practice */
+export const TOO_HOT_TO_CHARGE = table.too_hot_to_charge_C.value;
 
 /**
  * How well N2O dissolves in a drink, against water. pct: % vol, 0 to 100; brix: 0 to 40 (held there). ± 0.15.

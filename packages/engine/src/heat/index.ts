@@ -1,2 +1,3 @@
 export * from './retention.ts';
 export * from './boil-off.ts';
+export * from './boiling.ts';

@@ -1,12 +1,13 @@
-import { BLOCK, at } from '../matter/constituents.ts';
-import { enthalpy, enthalpyOfIce, freezingPoint, temperatureOf, temperatureOfIce } from '../liquids/index.ts';
+import { at } from '../matter/constituents.ts';
+import { WATER_0_J_G, capacityNow, enthalpyOfIce, enthalpyWith, freezingPointWith, momentWith, takeBeside, takeDissolved, temperatureOfIce, temperatureWith } from '../liquids/index.ts';
+import { pair, pass } from './pair.ts';
 import { coreConductance, iceArea } from './solid.ts';
 
 /**
  * Time passes for a liquid, its ice and its vessel in their surroundings: three bodies, three temperatures.
  * Heat goes drink to ice surface (at the freezing point of the drink as diluted), surface to the ice's middle, drink to vessel,
- * vessel to air. Each exchange is solved exactly for its step and the exchanges are taken in symmetric order, so that
- * energy closes by construction and no step can overshoot.
+ * vessel to air. Within a step the pair of drink and vessel is solved exactly, whatever its rates; a step ends where so much has melted
+ * that the coefficients are no longer the same, and takes them at its middle. Energy closes by construction.
  */
 
 /** Where a body stands in the buffer. `vessel`: °C, J/K. `ice`: g, °C, g at the start, m² at the start. */
@@ -16,128 +17,109 @@ export const SURROUNDINGS = 4;
 /** Offsets of the account: J taken from the air, g melted (less frozen), J of fusion. */
 export const ACCOUNT = 3;
 
-const STEP = 0.25;
+/** So much may melt in a step, as a share of the ice, of the drink's heat capacity, in K of its freezing point; never less than so many g. */
+const OF_ICE = 0.1, OF_HEAT = 0.06, OF_FREEZING = 1.2, LEAST_G = 0.02;
+/** No more steps than this for one stretch of time: a drop on a bucket of ice would ask for millions. */
+const MOST_STEPS = 400;
 const WATER_J_GK = 4.19;
 /** Colder than this no ice of a bar gets; a syrup with next to no water would ask for less. */
 const LOWEST_C = -45;
-/** Water at 0 °C against water at 25 °C, J/g, by the same heat capacity as mixtures. */
-const WATER_0_J_G = enthalpy(Float64Array.of(1, ...new Array<number>(BLOCK - 1).fill(0)), 0, 0);
+
+const now = pair(), moment = new Float64Array(4), point = new Float64Array(2);
 
 /**
  * Lets `seconds` pass (0 or more). Changes the liquid's water and enthalpy, the ice, the vessel; adds to the account.
- * The number of steps follows from the largest rate. Two calls in a row agree with one within 0.02 K and 0.05 g.
+ * Steps are as long as the melting allows. Two calls in a row agree with one within 0.02 K and 0.05 g.
  * @param s buffer in which all offsets lie; grams by constituent from `b.liquid`, enthalpy in J at `b.enthalpy`
  * @source none - heat balance of lumped bodies
  */
 export function advance(s: Float64Array, b: Bodies, surroundings: number, seconds: number, account: number): void {
   if (!(seconds > 0)) return;
-  const water = b.liquid + at.water;
-  const ambient = s[surroundings]!, agitation = s[surroundings + 1]!, toVessel = s[surroundings + 2]!, toAir = s[surroundings + 3]!;
-  const vesselHeat = s[b.vessel + 1]!;
-  if (!(s[b.ice]! > 0)) { withoutIce(s, b, surroundings, seconds, account); return; }
-  let remaining = seconds;
-  let guard = 0;
-  while (remaining > 1e-9 && guard++ < 4000) {
+  const water = b.liquid + at.water, agitation = s[surroundings + 1]!, vesselHeat = s[b.vessel + 1]! > 0 ? s[b.vessel + 1]! : 0;
+  const mass0 = s[b.ice + 2]!, area0 = s[b.ice + 3]!;
+  now.ambient = s[surroundings]!; now.toVessel = s[surroundings + 2]!; now.toAir = s[surroundings + 3]!; now.vesselHeat = vesselHeat;
+  const toVessel = vesselHeat > 0 ? now.toVessel : 0;
+  let remaining = seconds, freezing = 0;
+  // of the liquid only the water changes here
+  takeBeside(s, b.liquid);
+  if (s[b.ice]! > 0) takeDissolved(s, b.liquid);
+  while (remaining > 1e-9 && s[b.ice]! > 0) {
+    const wet = s[water]!, ice = s[b.ice]!, core = s[b.ice + 1]!;
     // what the liquid is now: temperature, heat capacity, partial enthalpy of water, freezing point and its slope
-    let drink = temperatureOf(s, b.liquid, s[b.enthalpy]!, s[b.celsius]);
-    let heat = enthalpy(s, b.liquid, drink + 0.5) - enthalpy(s, b.liquid, drink - 0.5);
+    momentWith(wet, s[b.enthalpy]!, s[b.celsius]!, moment);
+    const drink = moment[0]!, heat = moment[1]!;
     if (!(heat > 1e-6)) return;
-    let ice = s[b.ice]!;
-    if (!(ice > 0)) { s[b.celsius] = drink; withoutIce(s, b, surroundings, remaining, account); return; }
-    const h0 = enthalpy(s, b.liquid, drink), f0 = Math.max(LOWEST_C, freezingPoint(s, b.liquid));
-    s[water]! += 1;
-    const partial = enthalpy(s, b.liquid, drink) - h0, slope = Math.max(LOWEST_C, freezingPoint(s, b.liquid)) - f0;
-    s[water]! -= 1;
-    let freezing = f0;
-    const area = iceArea(ice, s[b.ice + 2]!, s[b.ice + 3]!);
-    const rate = (agitation * area) / heat + (vesselHeat > 0 ? toVessel * (1 / heat + 1 / vesselHeat) + toAir / vesselHeat : 0);
-    // a stretch of at most six steps between looks at the liquid, shorter while it melts fast
-    const dtMax = rate > 0 ? STEP / rate : remaining;
-    const stretch = Math.min(remaining, dtMax * 6);
-    const n = Math.max(1, Math.ceil(stretch / dtMax - 1e-9));
-    const dt = stretch / n;
-    for (let i = 0; i < n; i++) {
-      drink = exchange(s, b, drink, heat, ambient, toVessel, toAir, dt / 2, account, true);
-      if (ice > 0) {
-        const a = iceArea(ice, s[b.ice + 2]!, s[b.ice + 3]!);
-        const core = s[b.ice + 1]!;
-        const intoSurface = heat * (drink - freezing) * (1 - Math.exp((-agitation * a * dt) / heat));
-        const held = enthalpyOfIce(freezing), capacity = (ice * (held - enthalpyOfIce(core))) || 0;
-        const conducts = coreConductance(ice, a), cp = freezing !== core ? capacity / (freezing - core) : ice * 2.1;
-        const intoCore = capacity * (1 - Math.exp((-conducts * dt) / cp));
-        const latent = WATER_0_J_G + WATER_J_GK * freezing - held;
-        let melted = (intoSurface - intoCore) / latent;
-        let taken = intoSurface;
-        if (melted >= ice) { melted = ice; taken = melted * latent + ice * (held - enthalpyOfIce(core)); }
-        const waterEnthalpy = WATER_0_J_G + WATER_J_GK * freezing;
-        s[b.enthalpy]! += melted * waterEnthalpy - taken;
-        s[water]! += melted;
-        drink += (melted * (waterEnthalpy - partial) - taken) / heat;
-        heat += melted * WATER_J_GK;
-        freezing += slope * melted;
-        if (melted >= ice) { ice = 0; s[b.ice + 1] = 0; } else {
-          const left = ice * enthalpyOfIce(core) + intoCore - melted * held;
-          ice -= melted;
-          s[b.ice + 1] = temperatureOfIce(left / ice);
-        }
-        s[b.ice] = ice;
-        s[account + 1]! += melted;
-      }
-      drink = exchange(s, b, drink, heat, ambient, toVessel, toAir, dt / 2, account, false);
-    }
-    s[b.celsius] = drink;
-    remaining -= stretch;
+    freezingPointWith(wet, freezing, point);
+    const slope = point[0]! > LOWEST_C ? point[1]! : 0;
+    freezing = Math.max(LOWEST_C, point[0]!);
+    const area = iceArea(ice, mass0, area0), toIce = agitation * area, latent = latentAt(freezing), surplus = moment[2]! - waterAt(freezing);
+    const flow = Math.abs(toIce * (drink - freezing)) + coreConductance(ice, area) * Math.abs(freezing - core)
+      + (toVessel > 0 ? now.toAir * Math.abs(now.ambient - freezing) : 0);
+    const melts = Math.max(LEAST_G, Math.min(OF_ICE * ice, OF_FREEZING / (Math.abs(slope) + 1e-9)));
+    // the vessel moves the drink too, and with it its heat capacity
+    const travel = flow + toVessel * Math.abs(drink - s[b.vessel]!);
+    const due = Math.min((melts * latent) / (flow + 1e-12), Math.max(LEAST_G, (OF_HEAT * heat) / WATER_J_GK) * latent / (travel + 1e-12));
+    const dt = Math.min(remaining, Math.max(seconds / MOST_STEPS, due));
+    // half a step with what is known at its start says what holds at its middle
+    const intoHalf = intoCore(ice, core, freezing, area, dt / 2, 0);
+    const above = cooling(s[b.vessel]!, drink, heat, freezing, toIce, surplus / latent, intoHalf, dt / 2);
+    const half = Math.max(-wet / 4, Math.min(ice / 2, (toIce * above - intoHalf) / latent));
+    const surface = freezing + slope * half, nearer = iceArea(ice - half, mass0, area0), from = agitation * nearer, fusion = latentAt(surface);
+    const later = surplus + WATER_J_GK * (now.drink - surface - drink + freezing) + moment[3]! * half;
+    const inward = intoCore(ice - half, core, surface, nearer, dt, half / (dt / 2)), held = enthalpyOfIce(surface);
+    let taken = from * cooling(s[b.vessel]!, drink, heat + half * WATER_J_GK, surface, from, later / fusion, inward, dt);
+    let melted = (taken - inward) / fusion;
+    if (melted >= ice) { melted = ice; taken = melted * fusion + ice * (held - enthalpyOfIce(core)); }
+    else if (melted < -wet / 2) { melted = -wet / 2; taken = melted * fusion + inward; }
+    s[b.enthalpy]! += melted * waterAt(surface) - taken + (vesselHeat > 0 ? now.fromAir - vesselHeat * (now.vessel - s[b.vessel]!) : 0);
+    s[b.vessel] = now.vessel;
+    s[account]! += now.fromAir;
+    s[account + 1]! += melted;
+    s[water] = wet + melted;
+    s[b.celsius] = now.drink;
+    s[b.ice] = melted < ice ? ice - melted : 0;
+    s[b.ice + 1] = melted < ice ? temperatureOfIce((ice * enthalpyOfIce(core) + inward - melted * held) / (ice - melted)) : 0;
+    remaining -= dt;
   }
-  s[b.celsius] = temperatureOf(s, b.liquid, s[b.enthalpy]!, s[b.celsius]);
+  if (remaining > 1e-9) withoutIce(s, b, remaining, account);
+  else s[b.celsius] = temperatureWith(s[water]!, s[b.enthalpy]!, s[b.celsius]!);
 }
+
+/** Enthalpy of water at the ice's surface, and what a gram of ice takes up to become it, J/g. */
+const waterAt = (celsius: number): number => WATER_0_J_G + WATER_J_GK * celsius;
+const latentAt = (celsius: number): number => waterAt(celsius) - enthalpyOfIce(celsius);
 
 /**
- * Two bodies and the air, no ice: the linear pair solved exactly over the whole time, however long.
- * a, b: drink and vessel towards each other; c: vessel towards the air, 1/s.
+ * Lets `dt` pass for the pair; K s of the drink above the surface. Melt water comes in colder than the drink by `surplus` of its heat of fusion: of what the
+ * ice takes so much goes on top, save where the middle of the ice takes `inward` J and nothing melts of them.
  */
-function withoutIce(s: Float64Array, b: Bodies, surroundings: number, seconds: number, account: number): void {
-  const ambient = s[surroundings]!, toVessel = s[surroundings + 2]!, toAir = s[surroundings + 3]!;
-  const vesselHeat = s[b.vessel + 1]!;
-  const drink = temperatureOf(s, b.liquid, s[b.enthalpy]!, s[b.celsius]);
+function cooling(vessel: number, drink: number, heat: number, surface: number, toIce: number, surplus: number, inward: number, dt: number): number {
+  const taking = toIce * Math.max(0.2, 1 + surplus), lift = taking > 0 ? (inward * surplus) / (taking * dt) : 0;
+  now.vessel = vessel; now.drink = drink; now.heat = heat; now.toIce = taking; now.surface = surface + lift;
+  pass(now, dt);
+  return now.above + lift * dt;
+}
+
+/** J that go from the surface into the middle of the ice, the surface staying as it is; what melts, in g/s, takes warm ice away and leaves the cold. */
+function intoCore(ice: number, core: number, surface: number, area: number, dt: number, melting: number): number {
+  const gap = surface - core;
+  if (gap === 0) return 0;
+  const conducts = coreConductance(ice, area), capacity = (ice * (enthalpyOfIce(surface) - enthalpyOfIce(core))) / gap;
+  const z = capacity > 0 ? (conducts / capacity - melting / ice) * dt : 0;
+  return conducts * gap * dt * (Math.abs(z) < 1e-6 ? 1 : (1 - Math.exp(-z)) / z);
+}
+
+/** The pair alone, its heat capacity taken where it stands, however long; what surrounds it stands in `now`. */
+function withoutIce(s: Float64Array, b: Bodies, seconds: number, account: number): void {
+  const water = s[b.liquid + at.water]!, { vesselHeat } = now;
+  const drink = temperatureWith(water, s[b.enthalpy]!, s[b.celsius]!), heat = capacityNow(drink);
   s[b.celsius] = drink;
-  const before = enthalpy(s, b.liquid, drink);
-  const heat = enthalpy(s, b.liquid, drink + 0.5) - enthalpy(s, b.liquid, drink - 0.5);
   if (!(heat > 1e-6) || !(vesselHeat > 0)) return;
-  const a = toVessel / heat, bb = toVessel / vesselHeat, c = toAir / vesselHeat;
-  const half = (a + bb + c) / 2, root = Math.sqrt(Math.max(0, half * half - a * c));
-  const fast = -(half + root), slow = root >= half ? 0 : -(half - root);
-  const d0 = drink - ambient, v0 = s[b.vessel]! - ambient;
-  // d' = -a d + a v: the solution through (d0, d0') with the two rates
-  const slope0 = a * (v0 - d0);
-  const p = fast === slow ? 0 : (slope0 - slow * d0) / (fast - slow), q = d0 - p;
-  const ef = Math.exp(fast * seconds), es = Math.exp(slow * seconds);
-  const d1 = p * ef + q * es, slope1 = p * fast * ef + q * slow * es;
-  const vesselNext = a > 0 ? ambient + d1 + slope1 / a : ambient + v0 * Math.exp(-c * seconds);
-  const after = enthalpy(s, b.liquid, ambient + d1);
-  s[account]! += after - before + vesselHeat * (vesselNext - s[b.vessel]!);
-  s[b.enthalpy]! += after - before;
-  s[b.celsius] = ambient + d1;
-  s[b.vessel] = vesselNext;
-}
-
-/** Drink with vessel and vessel with air, for `dt`; the order turns round between the two halves. Returns the drink's temperature. */
-function exchange(s: Float64Array, b: Bodies, drink: number, heat: number, ambient: number, toVessel: number, toAir: number, dt: number, account: number, airFirst: boolean): number {
-  const vesselHeat = s[b.vessel + 1]!;
-  if (!(vesselHeat > 0)) return drink;
-  let vessel = s[b.vessel]!;
-  if (airFirst) vessel = withAir(s, vessel, vesselHeat, ambient, toAir, dt, account);
-  const joint = (heat * drink + vesselHeat * vessel) / (heat + vesselHeat);
-  const left = Math.exp(-toVessel * (1 / heat + 1 / vesselHeat) * dt);
-  const next = joint + (drink - joint) * left;
-  vessel = joint + (vessel - joint) * left;
-  s[b.enthalpy]! += heat * (next - drink);
-  if (!airFirst) vessel = withAir(s, vessel, vesselHeat, ambient, toAir, dt, account);
-  s[b.vessel] = vessel;
-  return next;
-}
-
-function withAir(s: Float64Array, vessel: number, heat: number, ambient: number, toAir: number, dt: number, account: number): number {
-  const gained = heat * (ambient - vessel) * (1 - Math.exp((-toAir * dt) / heat));
-  s[account]! += gained;
-  return vessel + gained / heat;
+  now.drink = drink; now.vessel = s[b.vessel]!; now.heat = heat; now.toIce = 0; now.surface = drink;
+  pass(now, seconds);
+  const gained = enthalpyWith(water, now.drink) - s[b.enthalpy]!;
+  s[account]! += gained + vesselHeat * (now.vessel - s[b.vessel]!);
+  s[b.enthalpy]! += gained;
+  s[b.celsius] = now.drink;
+  s[b.vessel] = now.vessel;
 }

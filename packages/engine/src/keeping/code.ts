@@ -2,6 +2,8 @@ import table from '../../../../data/physics/keeping.json' with { type: 'json' };
 
 /** Coldest that hot food and warmest that cold food is held at, °C. @source food-code-holding 41 and 135 °F */
 export const HOLDING = table.holding;
+/** Hours that food which spoils may stand outside the cold when time is the control. @source food-code-holding 4 h */
+export const STANDS_H = table.standing.hours;
 /** The same in England, Wales and Northern Ireland. @source uk-chill */
 export const HOLDING_UK = table.uk;
 

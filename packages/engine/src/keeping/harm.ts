@@ -35,5 +35,8 @@ export function flashPoint(pct: number): number {
   return celsius[i - 1]! + (celsius[i]! - celsius[i - 1]!) * t;
 }
 
+/** From this strength on the vapour of a warm liquid lights, % vol. @source common-practice */
+export const LIGHTS_PCT = table.lights.pct;
+
 /** Below this pH bare copper and its alloys do not touch food. @source memory food code 4-101.14 */
 export const COPPER_PH = table.copper_pH.value;

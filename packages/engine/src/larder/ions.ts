@@ -18,8 +18,9 @@ export function strongIons(ingredient: Ingredient): number {
   return of('potassium_mg') / 1000 / MOLAR.potassium + sodium_mg / 1000 / MOLAR.sodium + (2 * calcium_mmol_kg) / 10_000;
 }
 
-/** Whether the row states an acid that buffers; ascorbic alone does not count. @source none - definition */
-export const statesAcids = (ingredient: Ingredient): boolean => BUFFERS.some((acid) => (ingredient.cells[`${acid}_g`]?.value ?? 0) > 0);
+/** Whether the row states what buffers: an acid (ascorbic alone does not count), or the casein and phosphate of a dairy. @source none - definition */
+export const statesAcids = (ingredient: Ingredient): boolean =>
+  BUFFERS.some((acid) => (ingredient.cells[`${acid}_g`]?.value ?? 0) > 0) || ((ingredient.cells['casein_g']?.value ?? 0) > 0 && ingredient.cells['phosphate_mmol_kg'] !== undefined);
 
 /**
  * How much of 100 g brings acids that are not known: all of it where the kind of ingredient holds acids and the row states none,

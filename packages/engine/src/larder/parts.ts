@@ -1,4 +1,5 @@
 import type { Ingredient } from './types.ts';
+import { MOLAR_MASS } from '../acids/index.ts';
 import { at, CONSTITUENTS, type Constituent } from '../matter/constituents.ts';
 import { agentOf } from './form.ts';
 
@@ -45,12 +46,24 @@ export function putAcids(grams: Float64Array, ingredient: Ingredient): number {
   return sum;
 }
 
-/** Splits ash into table salt, where the row's sodium is salt, and the rest of the ash. @source chem-handbook molar masses */
+/**
+ * Phosphate and citrate of a dairy, as the acids they come from: mmol/kg to g per 100 g. They stand in its ash.
+ * @source goldberg-2002 molar masses
+ */
+export function buffersOf(ingredient: Ingredient): { readonly phosphoric: number; readonly citric: number } {
+  if (g(ingredient, 'casein_g') <= 0) return { phosphoric: 0, citric: 0 };
+  return { phosphoric: (g(ingredient, 'phosphate_mmol_kg') * MOLAR_MASS[at.phosphoric - at.citric]!) / 10_000, citric: (g(ingredient, 'citrate_mmol_kg') * MOLAR_MASS[0]!) / 10_000 };
+}
+
+/** Splits ash into table salt, where the row's sodium is salt, phosphate and citrate of a dairy, and the rest. @source chem-handbook molar masses */
 export function putAsh(grams: Float64Array, ingredient: Ingredient): void {
   const ash = g(ingredient, 'ash_g');
   const salt = ingredient.text['sodium'] === 'salt' ? Math.min(ash, (g(ingredient, 'sodium_mg') / 1000) * SALT_PER_SODIUM) : 0;
+  const { phosphoric, citric } = buffersOf(ingredient);
+  grams[at.phosphoric]! += phosphoric;
+  grams[at.citric]! += citric;
   grams[at.salt]! += salt;
-  grams[at[isConstituent(ingredient.text['ash']) ? ingredient.text['ash'] : 'ash']]! += ash - salt;
+  grams[at[isConstituent(ingredient.text['ash']) ? ingredient.text['ash'] : 'ash']]! += Math.max(0, ash - salt - phosphoric - citric);
 }
 
 /**

@@ -1,3 +1,4 @@
+import type { Given, Section } from '../document/types.ts';
 import type { Grade, SourceKey } from '../provenance/types.ts';
 
 /** One value of a row, with how good it is and where it is from. Absent is absent. */
@@ -43,6 +44,45 @@ export interface Tables {
   /** a unit's factor to ml, g or pieces in one system (`measures:`), with its range */
   readonly unit: (unit: string, system: string | null) => UnitRow | undefined;
   readonly version: string;
+  /** what the maker owns, where a bench was given: these tables answer from it first (see `withBench`) */
+  readonly bench?: Bench;
+  /** the tables beneath the bench */
+  readonly under?: Tables;
+}
+
+/** Tools a bench names, in units that never change: what a limit on doses and jiggers asks for. Absent: not said. */
+export interface BenchTools {
+  /** the least a scale shows, g; null: there is no such scale */
+  readonly scale_g?: number | null;
+  readonly fineScale_g?: number | null;
+  /** sizes a jigger is marked with, mL, and the step between its marks; null: there is none */
+  readonly jigger?: { readonly sizes_mL: readonly number[]; readonly step_mL: number | null } | null;
+  readonly siphons: readonly { readonly size_mL: number; readonly gross_mL: number | null }[];
+}
+
+/** What one maker owns: values that stand for rows of the tables, bottles, tools, and how they count and pay. */
+export interface Bench {
+  /** by key of `data/assumptions.tsv`; grade `own`, source `bench` */
+  readonly values: ReadonlyMap<string, AssumptionRow>;
+  /** by key of `data/spreads.tsv`: how well a tool measures */
+  readonly spreads: ReadonlyMap<string, SpreadRow>;
+  /** by unit: the maker's own bar spoon, dash, drop … */
+  readonly units: ReadonlyMap<string, UnitRow>;
+  /** further facts, as the head of a spec gives them */
+  readonly given: readonly Given[];
+  readonly shelf: readonly Section[];
+  readonly tools: BenchTools;
+  /** ISO 4217 */
+  readonly currency: string | null;
+  /** ISO 3166, two capitals */
+  readonly country: string | null;
+  /** what `oz`, `cup` and `tsp` mean where a spec does not say: `us`, `uk`, `au`, `metric`, `us-1910` */
+  readonly measures: string | null;
+  /** what volumes are shown in */
+  readonly shows: 'ml' | 'oz' | null;
+  readonly language: string | null;
+  /** IANA name */
+  readonly zone: string | null;
 }
 export interface GlassShape { readonly key: string; readonly name: string; readonly profile: readonly (readonly [number, number])[]; readonly base_mm: number; readonly wall_mm: number; readonly stem_mm: number; readonly foot_mm: number; readonly mass_g: number; readonly grade: Grade; readonly source: SourceKey }
 export interface UnitRow { readonly unit: string; readonly of: 'ml' | 'g' | 'piece' | 'mm' | 's' | '°C' | '%' | 'kPa' | 'share'; readonly factor: number; readonly low: number; readonly high: number; readonly defined: boolean; readonly source: SourceKey }

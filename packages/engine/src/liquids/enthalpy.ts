@@ -34,10 +34,16 @@ export function excessEnthalpyAt25(moleFraction: number): number {
   return x * (1 - x) * (L[0]! + root * L[1]! + x15 * (L[2]! + x * (L[3]! + x * x * L[4]!)));
 }
 
-/** Fills CAPACITY for this block and returns the excess enthalpy in J. */
-function expand(block: Float64Array, offset: number): number {
-  const water = block[offset + WATER]!, ethanol = block[offset + ETHANOL]!;
-  for (let k = 0; k < ORDER; k++) CAPACITY[k] = water * CP_WATER[k]!;
+/** Ethanol in g, and what all else but water brings: J/K, and J/K in u. */
+const BESIDE = new Float64Array(3);
+
+/**
+ * Takes down what a block brings to heat beside its water, for `enthalpyWith` and its like: for a liquid of which only the water changes.
+ * Valid until the next call of anything in this file.
+ * @param block grams by constituent from `offset`
+ * @source none - definition
+ */
+export function takeBeside(block: Float64Array, offset: number): void {
   let fixed = 0, sloped = 0;
   for (let i = ETHANOL + 1; i < N; i++) {
     const grams = block[offset + i]!;
@@ -45,8 +51,20 @@ function expand(block: Float64Array, offset: number): number {
     fixed += grams * CONST[i]!;
     sloped += grams * SLOPE[i]!;
   }
-  CAPACITY[0]! += fixed;
-  CAPACITY[1]! += sloped;
+  BESIDE[0] = block[offset + ETHANOL]!; BESIDE[1] = fixed; BESIDE[2] = sloped;
+}
+
+/** Fills CAPACITY for this block and returns the excess enthalpy in J. */
+function expand(block: Float64Array, offset: number): number {
+  takeBeside(block, offset);
+  return expandWith(block[offset + WATER]!);
+}
+
+function expandWith(water: number): number {
+  const ethanol = BESIDE[0]!;
+  for (let k = 0; k < ORDER; k++) CAPACITY[k] = water * CP_WATER[k]!;
+  CAPACITY[0]! += BESIDE[1]!;
+  CAPACITY[1]! += BESIDE[2]!;
   if (ethanol === 0) return 0;
   for (let k = 0; k < CP_ETHANOL.length; k++) CAPACITY[k]! += ethanol * CP_ETHANOL[k]!;
   if (water === 0) return 0;
@@ -82,7 +100,7 @@ function heatTo(u: number): number {
  */
 export function heatCapacity(block: Float64Array, offset: number, celsius: number): number {
   expand(block, offset);
-  return capacityAt((held(celsius) - 25) / 100);
+  return capacityNow(celsius);
 }
 
 /** Below -40 and above 100 °C the capacity stays what it is there. */
@@ -117,14 +135,64 @@ export function enthalpy(block: Float64Array, offset: number, celsius: number): 
  * @source none - inverse of `enthalpy`
  */
 export function temperatureOf(block: Float64Array, offset: number, enthalpy_J: number, guess = 20): number {
-  const target = enthalpy_J - expand(block, offset);
+  takeBeside(block, offset);
+  return temperatureWith(block[offset + WATER]!, enthalpy_J, guess);
+}
+
+/**
+ * `enthalpy` of what `takeBeside` took down, with so much water.
+ * @param water g
+ * @param celsius as in `enthalpy`
+ * @returns J
+ * @source larkin1975 eq. 1 at 25 °C only; melinder2010; laliberte2009
+ */
+export function enthalpyWith(water: number, celsius: number): number {
+  return expandWith(water) + enthalpyNow(celsius);
+}
+
+/**
+ * `temperatureOf` of what `takeBeside` took down, with so much water.
+ * @param water g
+ * @param enthalpy_J,guess as in `temperatureOf`
+ * @returns °C within 1e-9; NaN for an empty block
+ * @source none - inverse of `enthalpy`
+ */
+export function temperatureWith(water: number, enthalpy_J: number, guess: number): number {
+  const target = enthalpy_J - expandWith(water);
   let t = guess;
   for (let i = 0; i < 30; i++) {
-    const step = (enthalpyNow(t) - target) / capacityAt((held(t) - 25) / 100);
+    const step = (enthalpyNow(t) - target) / capacityNow(t);
     t -= step;
     if (Math.abs(step) < 1e-9) return t;
   }
   return Number.isFinite(t) ? t : NaN;
+}
+
+/**
+ * `heatCapacity` of what `takeBeside` took down, with the water of the last call.
+ * @param celsius as in `heatCapacity`
+ * @returns J/K
+ * @source melinder2010; laliberte2009 eq. 8
+ */
+export function capacityNow(celsius: number): number {
+  return capacityAt((held(celsius) - 25) / 100);
+}
+
+/**
+ * What a liquid is at one moment, of what `takeBeside` took down with so much water.
+ * @param water g
+ * @param enthalpy_J,guess as in `temperatureOf`
+ * @param out °C, J/K, J/g that a gram more of water brings at this temperature, and by how much that grows with each gram
+ * @source none - inverse of `enthalpy`, its slopes
+ */
+export function momentWith(water: number, enthalpy_J: number, guess: number, out: Float64Array): void {
+  const celsius = temperatureWith(water, enthalpy_J, guess);
+  out[0] = celsius;
+  out[1] = capacityNow(celsius);
+  if (!(water > 1e-9)) { out[2] = enthalpyWith(water + 1, celsius) - enthalpy_J; out[3] = 0; return; }
+  const step = water > 2 ? 1 : water / 2, more = enthalpyWith(water + step, celsius), less = enthalpyWith(water - step, celsius);
+  out[2] = (more - less) / (2 * step);
+  out[3] = (more - 2 * enthalpy_J + less) / (step * step);
 }
 
 /**

@@ -26,6 +26,11 @@ function excessAt(k: number, x: number): number {
   return x * x * (FIT[k]! + x * (FIT[k + 1]! + x * (FIT[k + 2]! + x * (FIT[k + 3]! + x * FIT[k + 4]!))));
 }
 
+/** By how much `excessAt` grows with x, over x. */
+function excessSlopeAt(k: number, x: number): number {
+  return 2 * FIT[k]! + x * (3 * FIT[k + 1]! + x * (4 * FIT[k + 2]! + x * (5 * FIT[k + 3]! + x * 6 * FIT[k + 4]!)));
+}
+
 /** ln of the water activity with this much of the block's water liquid: product of the binaries at the same mol per kg of water. */
 function lnActivity(block: Float64Array, offset: number, water_g: number): number {
   const water = water_g / M_WATER;
@@ -41,6 +46,58 @@ function lnActivity(block: Float64Array, offset: number, water_g: number): numbe
     sum += Math.log(1 - x) + (x < FIT[k + 5]! ? excessAt(k, x) : FIT[k + 6]!);
   }
   return sum;
+}
+
+/** Solutes of a block that lower the freezing point: mol, then the place of their fit; how many. */
+const DISSOLVED = new Float64Array(N);
+const FITS = new Int32Array(N);
+let dissolved = 0;
+
+/**
+ * Takes down what a block has dissolved, for `freezingPointWith`: for a liquid of which only the water changes. Valid until the next call.
+ * @param block grams by constituent from `offset`
+ * @source none - definition
+ */
+export function takeDissolved(block: Float64Array, offset: number): void {
+  let n = 0;
+  for (let i = 1; i < N; i++) {
+    const grams = block[offset + i]!;
+    if (grams === 0) continue;
+    const per = PER_G[i]!;
+    if (per === 0) continue;
+    DISSOLVED[n] = grams * per;
+    FITS[n++] = 7 * i;
+  }
+  dissolved = n;
+}
+
+/**
+ * `freezingPoint` of what `takeDissolved` took down, with so much water, and by how much a gram more of water raises it.
+ * @param water_g grams
+ * @param near °C to start from; 0 when nothing is known
+ * @param out °C, and K per g of water; -80 and 0 without water
+ * @source clegg-aw eq. 1; ross1975 eq. 3; crc-solutions fits
+ */
+export function freezingPointWith(water_g: number, near: number, out: Float64Array): void {
+  out[0] = LOWEST_C; out[1] = 0;
+  if (!(water_g > 0)) return;
+  const water = water_g / M_WATER;
+  let product = 1, sum = 0, slope = 0;
+  for (let j = 0; j < dissolved; j++) {
+    const mol = DISSOLVED[j]!, k = FITS[j]!, all = mol + water;
+    const x = mol / all;
+    product *= 1 - x;
+    // d x / d water is -x / all
+    let steep = -1 / (1 - x);
+    if (x < FIT[k + 5]!) {
+      sum += excessAt(k, x);
+      steep += x * excessSlopeAt(k, x);
+    } else sum += FIT[k + 6]!;
+    slope -= (x / all) * steep;
+  }
+  const f = depression((Math.log(product) + sum) / LN10, -near);
+  out[0] = -f;
+  out[1] = f > 0 && f < -LOWEST_C ? -slope / (M_WATER * LN10 * slopeIce(f)) : 0;
 }
 
 /**
@@ -71,10 +128,10 @@ function slopeIce(f: number): number {
 const LOWEST_C = -80;
 const DRIEST = logIce(-LOWEST_C);
 
-function depression(log10aw: number): number {
+function depression(log10aw: number, near = 0): number {
   if (log10aw >= 0) return 0;
   if (log10aw <= DRIEST) return -LOWEST_C;
-  let f = log10aw / C[0]!;
+  let f = near > 0 ? near : log10aw / C[0]!;
   if (f > -LOWEST_C) f = -LOWEST_C;
   for (let i = 0; i < 30; i++) {
     const step = (logIce(f) - log10aw) / slopeIce(f);

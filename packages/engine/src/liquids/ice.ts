@@ -1,16 +1,12 @@
-import { at, BLOCK } from '../matter/constituents.ts';
+import { BLOCK } from '../matter/constituents.ts';
 import { enthalpy } from './enthalpy.ts';
 
 /** Ice is linear in t through the handbook's points at 0, -10 and -20 °C. */
 const CP_0 = 2.11, CP_PER_K = 0.0075;
 /** Heat of fusion at 0 °C, J/g. @source crc-ice table */
 export const FUSION_J_PER_G = 333.6;
-/** Heat that liquid water gives up from 25 to 0 °C by the capacity used for mixtures, J/g. */
-const WATER_25_TO_0 = (() => {
-  const gram = new Float64Array(BLOCK);
-  gram[at.water] = 1;
-  return -enthalpy(gram, 0, 0);
-})();
+/** Enthalpy of liquid water at 0 °C by the capacity used for mixtures, J/g. @source melinder2010 */
+export const WATER_0_J_G = enthalpy(Float64Array.of(1, ...new Array<number>(BLOCK - 1).fill(0)), 0, 0);
 
 /**
  * Heat capacity of ice.
@@ -41,7 +37,7 @@ export function densityOfIce(celsius: number): number {
  */
 export function enthalpyOfIce(celsius: number): number {
   const t = celsius < 0 ? celsius : 0;
-  return -WATER_25_TO_0 - FUSION_J_PER_G + t * (CP_0 + (CP_PER_K / 2) * t);
+  return WATER_0_J_G - FUSION_J_PER_G + t * (CP_0 + (CP_PER_K / 2) * t);
 }
 
 /**
@@ -51,7 +47,7 @@ export function enthalpyOfIce(celsius: number): number {
  * @source none - inverse of `enthalpyOfIce`
  */
 export function temperatureOfIce(enthalpy_JPerG: number): number {
-  const h = enthalpy_JPerG + WATER_25_TO_0 + FUSION_J_PER_G;
+  const h = enthalpy_JPerG - WATER_0_J_G + FUSION_J_PER_G;
   if (h >= 0) return 0;
   // the root of (b/2) t² + a t - h = 0 that is 0 where h is 0
   return (2 * h) / (CP_0 + Math.sqrt(CP_0 * CP_0 + 2 * CP_PER_K * h));

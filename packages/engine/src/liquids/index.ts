@@ -13,5 +13,6 @@ export * from './sweetness.ts';
 export * from './viscosity.ts';
 export * from './hydrometer.ts';
 export * from './gauging.ts';
+export * from './rival.ts';
 export * from './tabarie.ts';
 export * from './norrish.ts';

@@ -73,6 +73,8 @@ export function indexOfSucrose(massFraction: number, celsius = 20): number {
   return indexOf((r * densityOfSucroseSolution(w, celsius)) / 1000);
 }
 
+const OF_WATER = indexOfSucrose(0), OF_MOST = indexOfSucrose(0.84);
+
 /**
  * What a refractometer scaled in sucrose at 20 °C shows for this index.
  * @param n refractive index at 20 °C, 1.333..1.501
@@ -80,10 +82,10 @@ export function indexOfSucrose(massFraction: number, celsius = 20): number {
  * @source oiv-refraction, inverted
  */
 export function brixFromIndex(n: number): number {
-  if (!(n > indexOfSucrose(0))) return Number.isNaN(n) ? NaN : 0;
+  if (!(n > OF_WATER)) return Number.isNaN(n) ? NaN : 0;
+  if (n >= OF_MOST) return 84;
   let low = 0, high = 0.84;
-  if (n >= indexOfSucrose(high)) return 84;
-  let w = (n - 1.333) / 0.2;
+  let w = n < 1.42 ? brixFromIndexPolynomial(n) / 100 : (n - 1.333) / 0.2;
   for (let i = 0; i < 60; i++) {
     if (!(w > low && w < high)) w = (low + high) / 2;
     const off = indexOfSucrose(w) - n;

@@ -24,9 +24,28 @@ for (const name of CONSTITUENTS) {
 const SOLUTES = Uint8Array.from(concentrated, (name) => at[name]);
 for (const i of SOLUTES) LIKE_SUCROSE[i] = 1;
 
+/** What takes up the same volume however concentrated it is, save fat, which swells; and mL/g of each. */
+const STEADY = Uint8Array.from(CONSTITUENTS.flatMap((name, i) => (i > ETHANOL && LIKE_SUCROSE[i] !== 1 && name !== 'fat' ? [i] : [])));
+const STEADY_ML = Float64Array.from(STEADY, (i) => PHI[5 * i]!);
+/** Solutes but sucrose, and the scratch of `volume`: their grams. */
+const OTHERS = SOLUTES.filter((i) => i !== SUCROSE);
+const THERE = new Float64Array(N);
+
 const FAT = at.fat;
-/** Melted fat swells by 0.417 57 kg/m³ per K of 917.2. @source choi-okos1986 table 2 */
-const FAT_PER_K = 4.96e-4;
+/** Density of ethanol at 20 °C, g/mL. @source oiml-r22 general formula at p = 1 */
+export const ETHANOL_G_ML = densityOfEthanolWaterAnywhere(1, 20) / 1000;
+
+/**
+ * Strength of so much ethanol in so much liquid.
+ * @param ethanol_g grams, 0 or more
+ * @param mL of the whole at 20 °C, above 0
+ * @returns % vol
+ * @source oiml-r22 definition of q
+ */
+export function strengthIn(ethanol_g: number, mL: number): number { return (100 * ethanol_g) / ETHANOL_G_ML / mL; }
+
+/** What melted fat loses in density per K, over its density at 20 °C: 0.417 57 of 917.24 kg/m³. @source choi-okos1986 table 2 */
+const FAT_PER_K = 0.41757 / 917.24;
 
 /**
  * Grams in a block.
@@ -66,18 +85,21 @@ export function volume(block: Float64Array, offset: number, celsius: number): nu
   const solvent = water + ethanol;
   let sum = 0;
   if (solvent > 0) sum = (1000 * solvent) / densityOfEthanolWaterAnywhere(ethanol / solvent, celsius);
-  const w = soluteShare(block, offset);
+  for (let j = 0; j < STEADY.length; j++) sum += block[offset + STEADY[j]!]! * STEADY_ML[j]!;
+  const fat = block[offset + FAT]!;
+  if (fat !== 0) sum += (fat * PHI[5 * FAT]!) / (1 - FAT_PER_K * (celsius - 20));
+  let solutes = sucrose;
+  for (let j = 0; j < OTHERS.length; j++) { const grams = block[offset + OTHERS[j]!]!; THERE[j] = grams; solutes += grams; }
+  if (solutes === 0) return sum;
+  const w = solutes > 0 ? solutes / (solutes + water) : 0;
   const swell = celsius === 20 || w === 0 ? 0 : volumeOfSucrose(w, celsius) - volumeOfSucrose(w, 20);
   if (sucrose !== 0) sum += sucrose * volumeOfSucrose(w, celsius);
-  for (let i = SUCROSE + 1; i < N; i++) {
-    const grams = block[offset + i]!;
+  for (let j = 0; j < OTHERS.length; j++) {
+    const grams = THERE[j]!;
     if (grams === 0) continue;
-    const k = 5 * i;
+    const k = 5 * OTHERS[j]!;
     const c = w < PHI[k + 4]! ? w : PHI[k + 4]!;
-    let each = PHI[k]! + c * (PHI[k + 1]! + c * (PHI[k + 2]! + c * PHI[k + 3]!));
-    if (LIKE_SUCROSE[i] === 1) each += swell;
-    else if (i === FAT) each *= 1 + FAT_PER_K * (celsius - 20);
-    sum += grams * each;
+    sum += grams * (PHI[k]! + c * (PHI[k + 1]! + c * (PHI[k + 2]! + c * PHI[k + 3]!)) + swell);
   }
   return sum;
 }
@@ -110,7 +132,6 @@ export function densityOf(block: Float64Array, offset: number, celsius: number):
  * @source oiml-r22 definition of q
  */
 export function strengthOf(block: Float64Array, offset: number): number {
-  return (100 * block[offset + ETHANOL]!) / ETHANOL_DENSITY / volume(block, offset, 20);
+  return strengthIn(block[offset + ETHANOL]!, volume(block, offset, 20));
 }
 
-const ETHANOL_DENSITY = densityOfEthanolWaterAnywhere(1, 20) / 1000;

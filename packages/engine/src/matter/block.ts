@@ -16,7 +16,12 @@ export function addBlock(s: Float64Array, to: number, from: number, share: numbe
 
 /** Empties a block. @source none - definition */
 export function clearBlock(s: Float64Array, block: number): void {
-  for (let i = 0; i < BLOCK; i++) s[block + i] = 0;
+  s.fill(0, block, block + BLOCK);
+}
+
+/** Makes a block what another is, every slot. @source none - definition */
+export function copyBlock(s: Float64Array, to: number, from: number): void {
+  s.copyWithin(to, from, from + BLOCK);
 }
 
 /**

@@ -17,7 +17,7 @@ export type Constituent = (typeof CONSTITUENTS)[number];
  * Extensive slots without mass of their own, behind the grams of a block. `tint_*` is absorbance through 10 mm times mL,
  * `turbid` the turbidity class times mL; `price_minor` stays with what is kept when some is lost.
  */
-export const EXTENSIVE = ['enthalpy_J', 'charge_mol', 'co2_mol', 'n2o_mol', 'unknown_g', 'acids_unknown_g', 'price_minor', 'tint_r', 'tint_g', 'tint_b', 'turbid'] as const;
+export const EXTENSIVE = ['enthalpy_J', 'charge_mol', 'co2_mol', 'n2o_mol', 'unknown_g', 'acids_unknown_g', 'ph_unknown_g', 'price_minor', 'tint_r', 'tint_g', 'tint_b', 'turbid'] as const;
 export type Extensive = (typeof EXTENSIVE)[number];
 
 /** Index of a constituent in a block. @source none - definition */

@@ -2,12 +2,15 @@ import type { Action, Line, Measure, Section, Step } from '../document/types.ts'
 import { enthalpy, volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { steeping } from '../larder/index.ts';
-import { wholeMass } from '../matter/block.ts';
+import { clearBlock, wholeMass } from '../matter/block.ts';
 import type { Context, PrepBuilt, Put, StageBuilt, Vat } from '../program/context.ts';
-import { placeTemperature } from '../program/temperature.ts';
+import { placeTemperature, writtenTemperature } from '../program/temperature.ts';
+import { assumeTime, secondsOf, untilDone, usualTime } from '../program/times.ts';
 import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat } from '../program/vat.ts';
+import { behindStep } from '../program/words.ts';
 import { carbonate, chargeNitrous } from './gas.ts';
 import { boilOff, extract, reduceTo } from './move.ts';
+import { noteFire, noteFreezing, noteMeeting, nothingNoted } from './noted.ts';
 import { settingOf } from './setting.ts';
 import { strain } from './strain.ts';
 import steps from '../../../../data/steps.json' with { type: 'json' };
@@ -18,8 +21,16 @@ export function stepRow(verb: string): StepRow {
   return (steps as unknown as Record<string, StepRow>)[verb] ?? { does: 'mix', attention: 'active' };
 }
 
+/** What a step does for a while: without a time written it takes its usual one. */
+const TIMED = new Set(['rest', 'boil', 'set']);
 const FOAMS = new Set(['siphon foam', 'foam']);
 const WASHES = new Set(['fat wash']);
+/** On a hob from this on: what is only warmed stands in water. °C */
+const WARM = 45;
+/** A place this cold is a freezer. °C */
+const FREEZER = -5;
+const onHob = (step: Step): boolean => (step.temperature === undefined ? /^(heat|melt)$/.test(step.verb) : step.temperature.celsius >= WARM && step.verb !== 'sous-vide');
+const freezes = (step: Step): boolean => (step.temperature ? step.temperature.celsius < FREEZER : step.verb === 'freeze');
 
 /** Verbs whose amount is of what is there already. */
 const NO_MATTER = new Set(['return-over-the-curd', 'discard', 'weigh', 'measure', 'taste']);
@@ -39,22 +50,25 @@ export function measuresOf(lines: readonly Line[]): Measure[] {
 export function actionsOf(lines: readonly Line[]): Action[] { return lines.flatMap((l) => l.actions); }
 
 /** How long a step takes, as an input: written with its tool's spread, assumed where a table has its kind, else nothing. @source none - definition */
-export function stepSeconds(ctx: Context, step: Step, needed: boolean): number {
+export function stepSeconds(ctx: Context, step: Step, needed: boolean, method = ''): number {
   const written = step.seconds;
-  const row = ({ stir: 'time/stir', shake: 'time/shake', boil: 'time/boil', soak: 'time/soak', freeze: 'time/freeze', infuse: 'time/steep' } as Record<string, string>)[step.verb] ?? 'time/rest';
+  if (written?.word && ctx.tables.assumption(`time/${written.word}`)) return assumeTime(ctx, step, `time/${written.word}`);
+  const row = ({ stir: 'time/stir written', shake: 'time/shake written', boil: 'time/boil', soak: 'time/soak', freeze: 'time/freeze', infuse: 'time/steep' } as Record<string, string>)[step.verb] ?? 'time/rest';
   if (written) {
     const value = (written.low + written.high) / 2;
-    if (written.low !== written.high) return ctx.book.add({ key: `time/${step.path.join('/')}`, value, unit: 's', spread: { kind: 'range', low: written.low, high: written.high, min: 0 }, grade: 'trade', source: 'written', role: 'time', at: step.path });
+    if (written.low !== written.high) return ctx.range(`time/${step.path.join('/')}`, written.low, written.high, 's', 'time', { at: step.path });
     return ctx.spread(`time/${step.path.join('/')}`, row, value, 's', 'time', { at: step.path, bounds: { min: 0 } });
   }
-  const assumption = { stir: 'time/stir', shake: 'time/shake', 'whip-shake': 'time/whip shake', swizzle: 'time/swizzle', blend: 'time/blend', 'flash-blend': 'time/flash blend', throw: 'time/throw', roll: 'time/roll' }[step.verb];
-  if (needed && assumption) return ctx.assume(assumption, step.path, 'time');
-  return -1;
+  const usual = needed ? usualTime(ctx, step, method) : undefined;
+  const input = usual ? assumeTime(ctx, step, usual) : -1;
+  return usual && untilDone(usual) ? -1 : input;
 }
 
 /** Seconds a step takes for the plan; what has no time written takes its usual one. @source common-practice */
-function occupies(step: Step): number {
-  return step.seconds ? step.seconds.high : stepRow(step.verb).attention === 'waiting' ? 600 : 60;
+function occupies(ctx: Context, step: Step, method: string): number {
+  if (step.seconds) return step.seconds.high;
+  const usual = usualTime(ctx, step, method);
+  return usual ? secondsOf(ctx, usual) : secondsOf(ctx, stepRow(step.verb).attention === 'waiting' ? 'time/waiting step' : 'time/active step');
 }
 
 /** Compiles one prep: its amounts, then its matter, step by step. @source none - definition */
@@ -72,6 +86,8 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   let seconds = 0, strained = 0, siphon = false, boiled = false, last: Step | null = null;
   ctx.ops.push(({ s }) => { let g = 0; for (const p of list) if (p.source.ingredient?.category === 'dairy') g += s[p.g]!; s[dairy] = g; });
 
+  const noted = nothingNoted(ctx);
+  const onFire = (step: Step) => { if (!step.flags.includes('closed')) noteFire(ctx, noted, v, step); };
   const pourIn = (m: Measure) => {
     const p = puts.get(m)!;
     const form = p.source.form;
@@ -87,20 +103,23 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     if (action.kind !== 'step') continue;
     all.push(action);
     last = action;
-    seconds += occupies(action);
+    seconds += occupies(ctx, action, section.method);
+    if (!action.seconds && TIMED.has(stepRow(action.verb).does)) stepSeconds(ctx, action, true, section.method);
     const row = stepRow(action.verb);
     if (action.measure && puts.has(action.measure)) pourIn(action.measure);
-    settle(ctx, v);
+    if (ctx.unsettled.has(v.liquid)) { settle(ctx, v); noteMeeting(ctx, noted, v); }
     switch (row.does) {
       case 'rest': {
         const t = placeTemperature(ctx, action, row.place ?? 'place/room');
-        const time = stepSeconds(ctx, action, false);
+        const time = stepSeconds(ctx, action, true, section.method);
         if (v.content.has('solids')) extractAll(ctx, v, list);
+        if (freezes(action)) noteFreezing(ctx, noted, v, action, t, time);
         if (time >= 0) rest(ctx, v, t, time, (action.temperature?.celsius ?? 0) < -5 ? 'freezer' : 'air'); else setTemperature(ctx, v, t);
         break;
       }
-      case 'set': setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room')); if (v.content.has('solids')) extractAll(ctx, v, list); break;
+      case 'set': if (onHob(action)) onFire(action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room')); if (v.content.has('solids')) extractAll(ctx, v, list); break;
       case 'boil': {
+        onFire(action);
         if (v.content.has('solids')) extractAll(ctx, v, list);
         if (!action.flags.includes('covered') && !action.flags.includes('closed')) {
           const share = ctx.assume(section.method.includes('agar') ? 'agar/water boiled off' : 'prep/boil-off', action.path, 'nature');
@@ -111,10 +130,11 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         break;
       }
       case 'reduce': {
-        const to = action.to;
-        ctx.ops.push(({ s }) => {
+        onFire(action);
+        const to = action.to, left = to ? -1 : ctx.assume('reduce/not said', action.path, 'nature', 'reduce/not said', behindStep(action, ctx.tables.assumption('reduce/not said')!.say, ctx.document.text));
+        ctx.ops.push(({ s, x }) => {
           const now = volumeAt20(s, v.liquid);
-          const target = to && 'share' in to ? now * to.share : to ? ((to.amount.low + to.amount.high) / 2) : now * 0.5;
+          const target = to && 'share' in to ? now * to.share : to ? ((to.amount.low + to.amount.high) / 2) : now * x[left]!;
           reduceTo(s, v.liquid, ctx.lost, target);
         });
         setTemperature(ctx, v, boiling(ctx, action));
@@ -130,10 +150,11 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
       }
       case 'charge': {
         if (action.gas?.kind === 'CO2') { carbonate(ctx, section, v, action); break; }
-        if (!siphon) chargeNitrous(ctx, section, v, action, rest_C);
+        if (!siphon) chargeNitrous(ctx, section, v, action, rest_C, noted);
         siphon = true;
         break;
       }
+      case 'mix': if (action.verb === 'ignite') onFire(action); break;
       case 'carbonate': carbonate(ctx, section, v, action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/fridge')); break;
     }
     stage(ctx, stages, `prep:${section.key}/`, { text: textOf(ctx, action), path: action.path }, v);
@@ -142,7 +163,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
 
   // what is left, and how warm it rests
   settle(ctx, v);
-  const stays = last !== null && (stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || last.temperature !== undefined);
+  const stays = last !== null && (stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || (last.temperature !== undefined && !/^(boil|reduce)$/.test(stepRow(last.verb).does)));
   const own = stays ? -1 : ctx.assume('start/prep from the fridge', ['preps', section.key], 'place');
   ctx.ops.push(({ s, x }) => {
     s[yield_g] = wholeMass(s, v.liquid);
@@ -161,7 +182,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   const built: PrepBuilt = {
     name: section.name, section, content: v.content, used_g, yield_g, rest_C, mL: kept, seconds: seconds + needs, takes, stages,
     vessel: siphon || section.method === 'siphon foam' ? 'siphon' : section.method === 'gel' ? 'tray' : section.method === 'carbonate' || section.method === 'bitters' ? 'bottle' : boiled && strained === 0 ? 'pan' : 'jar',
-    foam, gel: section.method === 'gel', puts: list, steps: all, vat: v, sections: ctx.sections, setting: [],
+    foam, gel: section.method === 'gel', puts: list, steps: all, vat: v, sections: ctx.sections, setting: [], noted,
   };
   built.setting = settingOf(ctx, built);
   if (foam) {
@@ -177,16 +198,13 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
 
 /** Gelatin sheets take up water while they soak and bring it along. */
 function soakWater(ctx: Context, v: Vat, p: Put): void {
-  const row = ctx.tables.spread('gelatin/soak water') ?? ctx.tables.spread('texture/gelatin soak water');
-  const value = row && row.kind === 'absolute' ? (row.a + row.b) / 2 : 5.5;
-  const low = row && row.kind === 'absolute' ? row.a : 5, high = row && row.kind === 'absolute' ? row.b : 6;
-  const times = ctx.book.add({ key: 'gelatin/soak water', value, unit: 'g per g', spread: { kind: 'range', low, high }, grade: row?.grade ?? 'trade', source: row?.source ?? 'common-practice', role: 'nature', at: p.measure.path });
-  const cold = ctx.assume('start/water', p.measure.path, 'place');
+  const times = ctx.assume('gelatin/soak water', p.measure.path);
+  const cold = ctx.assume('start/soaking water', p.measure.path, 'place');
   const water = ctx.layout.take(BLOCK);
   ctx.extras.push([water, 1]);
   ctx.ops.push(({ s, x }) => {
     const g = s[p.g]! * x[times]!;
-    for (let i = 0; i < BLOCK; i++) s[water + i] = 0;
+    clearBlock(s, water);
     s[water + at.water] = g;
     s[v.liquid + at.water]! += g;
     s[v.liquid + slot.enthalpy_J]! += enthalpy(s, water, x[cold]!);
@@ -202,7 +220,7 @@ function extractAll(ctx: Context, v: Vat, puts: readonly Put[]): void {
   settle(ctx, v);
   const solids = v.content.phase('solids');
   const given = botanicals.map((p) => steeping(p.source.ingredient!)?.extractable ?? 0.2);
-  const share = ctx.book.add({ key: `extract/${v.content.name}`, value: 1, unit: 'share', spread: { kind: 'range', low: 0.4, high: 1.6, min: 0, max: 3 }, grade: 'trade', source: 'common-practice', role: 'nature', at: botanicals[0]!.measure.path });
+  const share = ctx.spread(`extract/${v.content.name}`, 'model/extraction', 1, 'share', 'nature', { at: botanicals[0]!.measure.path, bounds: { min: 0, max: 3 } });
   ctx.ops.push(({ s, x }) => {
     let soluble = 0, out = 0;
     for (let i = 0; i < SOLUBLE.length; i++) soluble += s[solids + SOLUBLE[i]!]!;
@@ -214,7 +232,9 @@ function extractAll(ctx: Context, v: Vat, puts: readonly Put[]): void {
 }
 const SOLUBLE = Array.from({ length: slot.enthalpy_J }, (_, i) => i).filter((i) => i !== at.water && i !== at.fibre && i !== at.fat && i !== at.insolubles);
 
-/** What boils here: 100 °C less what height takes, a degree more for sugar. @source common-practice */
+/** What boils here: 100 °C less what height takes, a degree more for sugar; at the bench's own height where it says one. @source common-practice */
 export function boiling(ctx: Context, step: Step): number {
-  return ctx.book.add({ key: 'boiling point', value: 100, unit: '°C', spread: { kind: 'range', low: 97, high: 102 }, grade: 'trade', source: 'common-practice', role: 'place', at: step.path });
+  const t = step.temperature;
+  if (t && !t.word) return writtenTemperature(ctx, t.celsius, step.path, `temperature/${step.path.join('/')}`);
+  return ctx.assume('place/boiling point', step.path, 'place', 'place/boiling point', behindStep(step, ctx.tables.assumption('place/boiling point')!.say, ctx.document.text));
 }

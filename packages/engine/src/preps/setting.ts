@@ -1,13 +1,18 @@
-import type { Step } from '../document/types.ts';
+import { strengthIn } from '../liquids/index.ts';
+import type { Measure, Step } from '../document/types.ts';
 import { at } from '../matter/constituents.ts';
 import { AGENTS, GENERAL_FOAM, NEEDED_DECADES, agentOf, decadesLost, treatedLeft, type Agent } from '../texture/index.ts';
-import type { Context, MarginSeed, PrepBuilt, Put } from '../program/context.ts';
-import { behind, lineAfter, written } from '../program/edit.ts';
+import type { Context, MarginSeed, PrepBuilt, Put, RemedySeed } from '../program/context.ts';
+import type { ProbeOp } from '../program/program.ts';
+import { behind, insteadOfNumber, lineAfter, written } from '../program/edit.ts';
+import { assumeSeconds, assumeTime, secondsOf, usualTime } from '../program/times.ts';
+import { beforeThing, insteadOf } from '../program/words.ts';
 
-interface Found { readonly put: Put; readonly agent: Agent; readonly own: boolean; readonly share: (s: Float64Array) => number }
+/** An agent as it came: by whom, its own or through a prep, how many grams. */
+export interface Found { readonly put: Put; readonly agent: Agent; readonly own: boolean; readonly share: (s: Float64Array) => number }
 
 /** Agents of a prep, its own and those that come through the preps it takes from. */
-function agentsOf(prep: PrepBuilt): Found[] {
+export function agentsOf(prep: PrepBuilt): Found[] {
   const out: Found[] = [];
   for (const put of prep.puts) {
     const sub = put.source.prep;
@@ -21,8 +26,8 @@ function agentsOf(prep: PrepBuilt): Found[] {
   return out;
 }
 
-const nameOf = (p: Put) => p.measure.thing.words;
-const isSheet = (p: Put) => p.measure.amount?.unit === 'sheet' || p.measure.amount?.unit === 'leaf' && /gelatin/.test(p.source.ingredient?.id ?? '');
+export const nameOf = (p: Put) => p.measure.thing.words;
+export const isSheet = (p: Put) => p.measure.amount?.unit === 'sheet' || p.measure.amount?.unit === 'leaf' && /gelatin/.test(p.source.ingredient?.id ?? '');
 
 /**
  * Whether a foam or gel sets, as margins: does anything whip, is it weak enough, soaked, hydrated, and does fruit eat it. A foam of which
@@ -44,7 +49,6 @@ export function settingOf(ctx: Context, prep: PrepBuilt): MarginSeed[] {
 }
 
 function foam(out: MarginSeed[], prep: PrepBuilt, agents: readonly Found[]): void {
-  const block = prep.content.phase('liquid');
   const whippers = agents.filter((f) => f.agent.whips !== 'no');
   const holders = agents.filter((f) => f.agent.whips === 'no');
   const path = prep.section.lines[0]?.path ?? ['preps', prep.section.key];
@@ -66,14 +70,45 @@ function foam(out: MarginSeed[], prep: PrepBuilt, agents: readonly Found[]): voi
   });
   const main = whippers.find((f) => f.agent.whips === 'yes') ?? whippers[0];
   const limits = main?.agent.alcohol.foam ?? { ...GENERAL_FOAM, source: 'common-practice' };
-  const strength = (s: Float64Array) => { const v = s[prep.mL]!; return v > 0 ? (s[block + at.ethanol]! / 0.789239 / v) * 100 : 0; };
-  const strong = [...prep.puts].sort((a, b) => Number(!!b.measure.strength) - Number(!!a.measure.strength))[0]?.measure;
+  const strength = strengthOfPrep(prep);
+  const strong = strongestOf(prep);
   out.push({
-    code: 'foam-too-strong', at: strong?.path ?? path, unit: '% vol', sources: [limits.source], words: { agent: main ? nameOf(main.put) : prep.name, limit: limits.stop },
+    code: 'foam-too-strong', at: strong?.measure.path ?? path, unit: '% vol', sources: [limits.source], words: { agent: main ? nameOf(main.put) : prep.name, limit: limits.stop },
     op: ({ s }, to, i) => { to[i] = strength(s) - limits.stop; }, warnFrom: limits.warn - limits.stop,
-    live: { strength: ({ s }, to, i) => { to[i] = strength(s); }, mL: ({ s }, to, i) => { to[i] = Math.max(0, s[prep.mL]! * (strength(s) / (Math.min(limits.warn, limits.stop - 2) * 0.93) - 1)); } },
-    remedy: (n) => (first && (n['mL'] ?? 0) > 0 ? { key: 'weaken', words: { mL: Math.ceil(n['mL']! / 5) * 5 }, splices: lineAfter(prep.sections, first, { key: 'water' }) } : undefined),
+    live: { strength: ({ s }, to, i) => { to[i] = strength(s); }, ...tooMuch(prep, strong, limits) },
+    remedy: (n) => weaken(prep, first, strong, n),
   });
+}
+/** % vol of a prep in the end, 0 for an empty one. */
+export function strengthOfPrep(prep: PrepBuilt): (s: Float64Array) => number {
+  const ethanol = prep.content.phase('liquid') + at.ethanol;
+  return (s) => { const mL = s[prep.mL]!; return mL > 0 ? strengthIn(s[ethanol]!, mL) : 0; };
+}
+
+/** The thing a prep has most of its alcohol from by what the lines say: the first with a strength written. */
+export function strongestOf(prep: PrepBuilt): Put | undefined {
+  return [...prep.puts].sort((a, b) => Number(!!b.measure.strength) - Number(!!a.measure.strength))[0];
+}
+
+/** Words for `weaken`: mL of water to be put to a mix, or in place of its strongest, that bring it a little below where it is doubtful. */
+export function tooMuch(prep: PrepBuilt, strong: Put | undefined, limits: { readonly warn: number; readonly stop: number }): Readonly<Record<string, ProbeOp>> {
+  const strength = strengthOfPrep(prep), aim = Math.min(limits.warn, limits.stop - 2) * 0.93;
+  return {
+    add: ({ s }, to, i) => { to[i] = Math.max(0, s[prep.mL]! * (strength(s) / aim - 1)); },
+    swap: ({ s }, to, i) => {
+      const own = strong ? strengthIn(s[strong.source.block + at.ethanol]!, s[strong.source.mL]!) : 0;
+      to[i] = own > 0 ? Math.max(0, (s[prep.mL]! * (strength(s) - aim)) / own) : 0;
+    },
+  };
+}
+
+/** Water in place of so much of the strongest, to the next 5 mL; where it is not measured in ml, water to what is there. */
+export function weaken(prep: PrepBuilt, first: Measure | undefined, strong: Put | undefined, n: Readonly<Record<string, number>>): RemedySeed | undefined {
+  const swap = Math.ceil((n['swap'] ?? 0) / 5) * 5, add = Math.ceil((n['add'] ?? 0) / 5) * 5, m = strong?.measure;
+  if (m?.amount?.unit === 'ml' && m.amount.low === m.amount.high && swap > 0 && m.amount.low - swap >= 5) {
+    return { key: 'less-spirit', words: { mL: swap }, splices: [{ from: m.amount.number.from, to: m.amount.number.to, literal: written(m.amount.low - swap) }, ...lineAfter(prep.sections, prep.puts.find((p) => p.source.form === 'liquid' && p !== strong)?.measure ?? m, { key: 'water' })].sort((a, b) => a.from - b.from) };
+  }
+  return first && add > 0 ? { key: 'weaken', words: { mL: add }, splices: lineAfter(prep.sections, first, { key: 'water' }) } : undefined;
 }
 /** A quarter of the least dose is taken for nothing. @source common-practice */
 const LEAST = 0.25;
@@ -84,11 +119,12 @@ function soaked(ctx: Context, out: MarginSeed[], prep: PrepBuilt, f: Found): voi
   const m = f.put.measure;
   const treated = m.treatments.find((t) => t.key === 'soaked');
   const step = prep.steps.find((x) => x.verb === 'soak');
-  const seconds = treated ? treated.seconds ?? 600 : step?.seconds?.low ?? (step ? 600 : 0);
-  const input = ctx.book.add({ key: `soak/${f.put.occurrence}`, value: seconds, unit: 's', spread: seconds > 0 ? { kind: 'lognormal', cv: 0.2 } : { kind: 'exact' }, grade: 'trade', source: 'common-practice', role: 'time', at: m.path });
+  const seconds = treated ? treated.seconds : step ? step.seconds?.low : 0, usual = 'time/gelatin soak';
+  const input = seconds !== undefined ? ctx.spread(`soak/${f.put.occurrence}`, 'time/soak', seconds, 's', 'time', { at: m.path })
+    : step && !treated ? assumeTime(ctx, step, usual) : assumeSeconds(ctx, usual, m.path, insteadOf({ from: treated!.span.to, to: treated!.span.to }, ` ${ctx.tables.assumption(usual)!.say}`));
   out.push({
     code: 'gel-not-soaked', at: m.path, unit: 's', sources: [soak.source], words: { thing: nameOf(f.put) }, op: ({ x }, to, i) => { to[i] = soak.seconds - x[input]!; },
-    remedy: { key: 'soak', words: {}, splices: treated ? [{ from: treated.span.from, to: treated.span.to, key: 'soaked-again' }] : behind(m, 'soaked') },
+    remedy: { key: 'soak', words: {}, splices: treated ? [{ from: treated.span.from, to: treated.span.to + (/^ (in|mit) \S+ (water|wasser)\b/i.exec(ctx.document.text.slice(treated.span.to))?.[0].length ?? 0), key: 'soaked-again' }] : behind(m, 'soaked') },
   });
 }
 
@@ -102,15 +138,42 @@ function hydrated(out: MarginSeed[], prep: PrepBuilt, f: Found): void {
   out.push({
     code: 'gel-not-hydrated', at: m.path, unit: 'K', sources: [hydrate.source], words: { agent: nameOf(f.put), needs },
     op: ({ s }, to, i) => { to[i] = needs - s[hottest]!; }, live: { hottest: ({ s }, to, i) => { to[i] = s[hottest]!; } },
-    remedy: needs >= 85 ? { key: 'boil', words: {}, splices: lineAfter(prep.sections, m, { key: 'boil' }) } : { key: 'heat', words: { celsius: Math.ceil((needs + 10) / 5) * 5 }, splices: lineAfter(prep.sections, last, { key: 'heat' }) },
+    remedy: needs >= 85 ? boiled(prep, f) : { key: 'heat', words: { celsius: Math.ceil((needs + 10) / 5) * 5 }, splices: lineAfter(prep.sections, last, { key: 'heat' }) },
+  });
+}
+
+/**
+ * Boiled in its own water, or where it has none in the first liquid that is no spirit; what is put in after that is warm enough to meet it.
+ */
+function boiled(prep: PrepBuilt, f: Found): RemedySeed {
+  const m = f.put.measure, wet = (p: Put) => p !== f.put && p.source.form === 'liquid' && !p.measure.strength;
+  const in_ = m.carrier ? m : prep.puts.find((p) => wet(p) && p.measure.span.from < m.span.from) ? m : prep.puts.find(wet)?.measure ?? m;
+  const late = prep.puts.filter((p) => p !== f.put && p.measure.span.from > in_.span.to).map((p) => p.measure);
+  return { key: 'boil', words: {}, splices: [...lineAfter(prep.sections, in_, { key: 'boil' }), ...meetWarm(f.agent, late, '')] };
+}
+
+/** What meets a hot gel warm enough for any agent that sets hot enough to matter, °C. */
+const WARM = 45;
+/** How warm a thing is to be when it meets an agent, °C: ten kelvins above where that sets. */
+export function meetAt(agent: Agent): number { return Math.max(WARM, Math.ceil(((agent.combineAbove ?? agent.setsBelow ?? 0) + 10) / 5) * 5); }
+
+/** The words that make things as warm as that: a temperature behind each that has none, or in place of a colder one. `text`: of the spec, for the word before a number. */
+export function meetWarm(agent: Agent, late: readonly Measure[], text: string): RemedySeed['splices'] {
+  if (agent.combineAbove === undefined && agent.setsBelow === undefined) return [];
+  const celsius = meetAt(agent);
+  return late.filter((m) => m.held === undefined && !(m.temperature && m.temperature.celsius >= celsius)).flatMap((m) => {
+    if (m.temperature) return [insteadOfNumber(text, m.temperature.span, `${celsius} °C`)];
+    const end = m.span.to;
+    return [...(m.treatments.length > 0 ? [{ from: end, to: end, literal: ',' }] : []), { from: end, to: end, literal: ` ${celsius} °C` }];
   });
 }
 
 /** Decades of protease lost before it meets gelatin: by what was written, else by how the juice is usually sold. */
 function digested(ctx: Context, out: MarginSeed[], prep: PrepBuilt, agent: string): void {
+  const usualSeconds = (x: Step) => secondsOf(ctx, usualTime(ctx, x, prep.section.method) ?? 'time/active step');
   const heated = (steps: readonly Step[], enzyme: string) => steps.reduce((t, x) => {
     const celsius = x.verb === 'boil' ? 100 : x.temperature?.celsius ?? 0;
-    return celsius > 45 ? t + (decadesLost(enzyme, celsius, x.seconds?.low ?? 60) || 0) : t;
+    return celsius > 45 ? t + (decadesLost(enzyme, celsius, x.seconds?.low ?? usualSeconds(x)) || 0) : t;
   }, 0);
   const visit = (p: PrepBuilt) => {
     for (const put of p.puts) {
@@ -126,12 +189,10 @@ function digested(ctx: Context, out: MarginSeed[], prep: PrepBuilt, agent: strin
       const known = hold + steps;
       // sold in a carton or can: heated once, how well is not said
       const sold = canned ? -Math.log10(Math.max(treatedLeft(enzyme, 'canned'), 1e-4)) : fresh ? 0 : 2.6;
-      const lost = ctx.book.add({
-        key: `protease/${row.id}${fresh ? '/fresh' : canned ? '/canned' : ''}/decades lost before`, value: sold, unit: 'decades',
-        spread: fresh || canned ? { kind: 'exact' } : { kind: 'range', low: 0.77, high: 4 }, grade: 'trade', source: 'common-practice', role: 'nature', at: m.path,
-        ...(fresh || canned || known > 2 ? {} : { assumed: { say: `fresh-pressed ${nameOf(put)}` } }),
-      });
-      const doubt = ctx.book.add({ key: `model/protease ${enzyme}`, value: 1, unit: 'share', spread: { kind: 'lognormal', cv: 0.3 }, grade: 'compiled', source: 'bromelain-juice-2000', role: 'model' });
+      const name = `protease/${row.id}${fresh ? '/fresh' : canned ? '/canned' : ''}/decades lost before`;
+      const lost = fresh || canned ? ctx.exact(name, sold, 'decades', 'nature', { at: m.path, grade: 'trade', source: 'common-practice' })
+        : ctx.spread(name, 'protease/lost in a sold juice', sold, 'decades', 'nature', { at: m.path, ...(known > 2 ? {} : { assumed: { say: 'canned', splices: beforeThing(m, 'canned') } }) });
+      const doubt = ctx.spread(`model/protease ${enzyme}`, 'model/protease', 1, 'share', 'model');
       out.push({
         code: 'gel-digested', at: m.path, unit: 'decades', sources: ['bromelain-juice-2000', 'common-practice'], words: { agent, fruit: fresh && !/fresh/i.test(nameOf(put)) ? `Fresh ${nameOf(put)}` : capital(nameOf(put)) },
         op: ({ x }, to, i) => { to[i] = NEEDED_DECADES - x[lost]! - known * x[doubt]!; },

@@ -3,6 +3,7 @@ import { steeping } from '../larder/index.ts';
 import { addBlock, wholeMass } from '../matter/block.ts';
 import { at, slot } from '../matter/constituents.ts';
 import type { Context, Put, Vat } from '../program/context.ts';
+import { behindStep } from '../program/words.ts';
 import { clear, keepShare, leaveBehind, strainSolids, takeOut } from './move.ts';
 
 interface Straining { readonly section: Section; readonly vat: Vat; readonly step: Step; readonly first: boolean; readonly puts: readonly Put[]; readonly dairy: number }
@@ -22,7 +23,7 @@ export function strain(ctx: Context, o: Straining): void {
   if (v.content.has('solids')) {
     const wet = o.puts.filter((p) => p.source.ingredient && (p.source.form === 'botanical' || p.source.form === 'piece' || p.source.form === 'insoluble'));
     const each = wet.map((p) => steeping(p.source.ingredient!)?.held_g_g ?? 1);
-    const held = ctx.book.add({ key: 'strain/held by solids', value: 1, unit: 'share', spread: { kind: 'range', low: 0.5, high: 1.6, min: 0 }, grade: 'trade', source: 'common-practice', role: 'nature', at: step.path });
+    const held = ctx.spread('strain/held by solids', 'strain/held by solids', 1, 'share', 'nature', { at: step.path });
     const solids = v.content.phase('solids');
     ctx.ops.push(({ s, x }) => {
       let g = 0;
@@ -55,7 +56,7 @@ export function strain(ctx: Context, o: Straining): void {
   }
   if (first && (method === 'milk wash' || method === 'clarify with milk')) {
     const held = ctx.assume('cloth/curd held', step.path, 'tool');
-    const tannin = ctx.book.add({ key: 'wash/tannin taken', value: 0.6, unit: 'share', spread: { kind: 'range', low: 0.3, high: 0.85, min: 0, max: 1 }, grade: 'trade', source: 'common-practice', role: 'nature', at: step.path });
+    const tannin = ctx.middle('wash/tannin taken', 'wash/tannin taken', 'share', 'nature', { at: step.path, bounds: { min: 0, max: 1 } });
     const dairy = o.dairy;
     ctx.ops.push(({ s, x }) => {
       const solids = s[liquid + at.casein]! + s[liquid + at.fat]!;
@@ -73,14 +74,12 @@ export function strain(ctx: Context, o: Straining): void {
 const GELS = [at.agar, at.gelatin];
 
 function yieldInput(ctx: Context, row: string, step: Step): number {
-  const r = ctx.tables.spread(row)!;
-  const value = (r.a + r.b) / 2;
-  return ctx.book.add({ key: row, value, unit: 'share', spread: { kind: 'range', low: r.a, high: r.b, min: 0, max: 1 }, grade: r.grade, source: r.source, role: 'nature', at: step.path });
+  return ctx.middle(row, row, 'share', 'nature', { at: step.path, bounds: { min: 0, max: 1 } });
 }
 
 function holdOf(ctx: Context, step: Step): number {
   const key = step.through?.key;
-  if (key === undefined) { const said = ctx.tables.assumption('cloth/not said')!; ctx.book.word({ key: 'cloth/not said', value: String(said.value), grade: said.grade, source: said.source, at: step.path, say: said.say }); return ctx.assume('cloth/cheesecloth hold', step.path, 'tool'); }
+  if (key === undefined) { const said = ctx.tables.assumption('cloth/not said')!; ctx.book.word({ key: 'cloth/not said', value: String(said.value), grade: said.grade, source: said.source, at: step.path, say: said.say, splices: behindStep(step, said.say, ctx.document.text) }); return ctx.assume('cloth/cheesecloth hold', step.path, 'tool'); }
   const row = PAPER.test(key) ? 'cloth/paper hold' : BAG.test(key) ? 'cloth/bag hold' : SIEVE.test(key) ? 'cloth/sieve hold' : 'cloth/cheesecloth hold';
   return ctx.assume(row, step.path, 'tool');
 }

@@ -1,15 +1,15 @@
 import type { Measure } from '../document/types.ts';
 import type { Ingredient } from '../larder/types.ts';
-import { alcoholic, composition, form, labelStrengthOf, startOf } from '../larder/index.ts';
+import { composition, form, startOf } from '../larder/index.ts';
 import { volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, CONSTITUENTS, at, slot } from '../matter/constituents.ts';
 import { wholeMass } from '../matter/block.ts';
 import { countedAs } from './amounts.ts';
+import { drawnOf, saltsOf, strengthSaid, SUGARS, type Basis } from './drawn.ts';
 import type { Context, Source } from './context.ts';
-
-const ETHANOL_G_ML = 0.789239;
-const SUGARS = [at.sucrose, at.glucose, at.fructose, at.lactose, at.maltose, at.other_sugars];
-const ACIDS = [at.citric, at.malic, at.tartaric, at.lactic, at.acetic, at.phosphoric, at.ascorbic, at.quinic, at.succinic, at.other_acid];
+import type { AssumedWord } from './inputs.ts';
+import { insteadOf } from './words.ts';
+import { moneyOf, priceIn, settled, type Priced } from './shelf.ts';
 
 /**
  * What one gram of the thing a line names is made of, as inputs make it: a bottle of the written or usual strength, a fruit of its
@@ -23,26 +23,18 @@ export function sourceOf(ctx: Context, m: Measure, section: string): Source {
     ctx.unknown.push({ measure: m, why: 'prep-missing' });
     return unknownSource(ctx, m);
   }
-  const shelf = link.kind === 'shelf' ? shelfEntry(ctx, link.shelf) : undefined;
-  const id = link.kind === 'larder' ? link.id : link.kind === 'shelf' ? (link.larder ?? shelf?.larder ?? null) : null;
+  if (link.kind === 'larder' && link.assumed && link.name && !m.ratio) ctx.book.word({ key: `larder/word/${m.thing.words.toLowerCase()}`, value: link.name, grade: 'trade', source: 'common-practice', at: m.path, say: link.name, splices: insteadOf(m.thing.span, link.name) });
+  const named = settled(ctx, m, null);
+  const id = link.kind === 'larder' ? link.id : link.kind === 'shelf' ? link.larder ?? named.first?.entry.larder ?? null : named.first?.entry.larder ?? null;
   const ingredient = id ? ctx.tables.ingredient(m.amount ? countedAs(id, m.amount.unit) : id) : undefined;
-  if (!ingredient) {
-    if (shelf?.strength !== undefined) return bottle(ctx, m, undefined, shelf.name, shelf.strength, shelf.price);
-    if (m.strength) return bottle(ctx, m, undefined, m.thing.words.toLowerCase(), m.strength.value, undefined);
+  const held = ingredient ? settled(ctx, m, ingredient.id) : named;
+  const strength = m.strength?.value ?? held.strength?.entry.strength, price = held.price && priceIn(moneyOf(ctx), held.price.entry);
+  const name = ingredient || !held.strength ? m.thing.words.toLowerCase() : held.strength.entry.name;
+  if (!ingredient && strength === undefined) {
     ctx.unknown.push({ measure: m, why: 'ingredient-unknown' });
     return unknownSource(ctx, m);
   }
-  const fitting = shelf ?? shelfEntry(ctx, m.thing.words.toLowerCase()) ?? shelfOf(ctx, ingredient.id);
-  return bottle(ctx, m, ingredient, m.thing.words.toLowerCase(), m.strength?.value ?? fitting?.strength, fitting?.price);
-}
-
-function shelfEntry(ctx: Context, name: string) {
-  for (const section of ctx.sections) for (const e of section.shelf ?? []) if (e.name.toLowerCase() === name.toLowerCase()) return e;
-  return undefined;
-}
-function shelfOf(ctx: Context, id: string) {
-  for (const section of ctx.sections) for (const e of section.shelf ?? []) if (e.larder === id) return e;
-  return undefined;
+  return bottle(ctx, m, ingredient, name, strength, price ?? undefined);
 }
 
 function prepSource(ctx: Context, prep: NonNullable<Source['prep']>): Source {
@@ -83,108 +75,102 @@ function tint(ingredient: Ingredient | undefined): readonly [number, number, num
   }) as unknown as readonly [number, number, number];
 }
 
-function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: string, strength: number | undefined, price: { minor: number; per_mL?: number; per_g?: number } | undefined): Source {
-  const key = [row?.id ?? name, strength ?? '', m.ratio ? `${m.ratio.a}:${m.ratio.b} ${m.ratio.by}` : '', m.concentration?.value ?? '', m.quinine?.value ?? ''].join('|');
-  const known = ctx.sources.get(key);
-  if (known) return known;
+function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: string, strength: number | undefined, price: Priced | undefined): Source {
+  const key = [row?.id ?? name, strength ?? '', m.ratio ? `${m.ratio.a}:${m.ratio.b} ${m.ratio.by} ${m.ratio.byWritten}` : '', m.concentration?.value ?? '', m.quinine?.value ?? '', price ? `${price.perMl} ${price.perG}` : ''].join('|');
+  const known = ctx.sources.get(key), asRatio = m.ratio !== undefined && (!row || row.category === 'syrup' || row.category === 'sugar');
+  if (asRatio && !m.ratio.byWritten) ctx.book.word(ratioSaid(m));
+  if (known) {
+    const drawn = ctx.book.at(`bottle/${name}/strength`);
+    if (drawn >= 0) ctx.book.say(drawn, strengthSaid(m, name, ctx.book.list[drawn]!.value));
+    return known;
+  }
 
   const grams = new Float64Array(BLOCK);
   const made = row ? composition(row) : undefined;
   if (made) {
     grams.set(made.grams);
-    grams[slot.charge_mol] = made.charge_mol;
     grams[slot.unknown_g] = made.unknown_g;
     grams[slot.acids_unknown_g] = made.acids_unknown_g;
   } else { grams[at.water] = 60; grams[at.ethanol] = 40; }
-  if (m.ratio && (!row || row.category === 'syrup' || row.category === 'sugar')) ratioSyrup(ctx, grams, m);
-  if (m.concentration) concentrate(grams, m.concentration.value);
+  const basis = asRatio ? ratioSyrup(ctx, grams, m, name) : null;
+  const stretch = m.concentration ? concentrate(grams, m.concentration.value) : 1;
   if (m.quinine) grams[at.quinine] = m.quinine.value / 10_000;               // mg per kg to g per 100 g
 
-  // how it may differ from its row
-  const label = row ? alcoholic(row) : { strength: strength ?? 40 };
-  const q0 = strength ?? label?.strength;
-  let iStrength = -1, iSugar = -1, iAcid = -1;
-  if (label && q0 !== undefined) {
-    const written = strength !== undefined;
-    iStrength = ctx.spread(`bottle/${name}/strength`, (row ? labelStrengthOf(row) : null) ?? 'label/strength/spirits', q0, '% vol', 'label', { at: m.path, ...(written ? { grade: 'compiled' as const } : {}), bounds: { min: 0, max: 100 } });
-    if (!written) ctx.book.word({ key: `strength/${name}`, value: `${q0} % vol`, grade: 'trade', source: 'common-practice', at: m.path, say: `${name} ${q0} %` });
-  } else if (row && /^(spirit|liqueur|fortified|wine|beer|bitters)$/.test(row.category) && !row.cells['alcohol_g']) {
-    ctx.unknown.push({ measure: m, why: 'strength-unknown' });
-  }
-  const sugars = SUGARS.reduce((t, i) => t + grams[i]!, 0), acids = ACIDS.reduce((t, i) => t + grams[i]!, 0);
-  if (row && sugars > 0.2) {
-    const own = m.ratio || row.category === 'syrup' ? undefined : ctx.tables.spread(`larder/${row.category}/sugars_g`);
-    const rel = own?.kind === 'lognormal cv' ? own : undefined;
-    if (row.category === 'syrup' || m.ratio) iSugar = ctx.book.add({ key: `syrup/${name}/sugar`, value: 1, unit: 'share', spread: { kind: 'normal', sd: 1 / sugars, min: 0, max: 100 / sugars }, grade: 'trade', source: 'common-practice', role: 'nature', at: m.path });
-    else if (rel && sugars < 95) iSugar = ctx.book.add({ key: `larder/${row.id}/sugars`, value: 1, unit: 'share', spread: { kind: 'lognormal', cv: rel.a, max: 95 / sugars }, grade: rel.grade, source: rel.source, role: 'nature', at: m.path });
-  }
-  if (row && acids > 0.1 && acids < 60 && row.category !== 'acid') {
-    const fruit = /^(lime|lemon|orange)/.exec(row.id)?.[1];
-    const rel = ctx.tables.spread(fruit ? `fruit/${fruit}/citric` : 'fruit/citrus/acid') ?? ctx.tables.spread('fruit/citrus/acid');
-    if (rel?.kind === 'lognormal cv') iAcid = ctx.book.add({ key: fruit ? `fruit/${fruit}/citric` : `larder/${row.id}/acids`, value: 1, unit: 'share', spread: { kind: 'lognormal', cv: rel.a }, grade: rel.grade, source: rel.source, role: 'nature', at: m.path });
-  }
-
-  const volume0 = volumeAt20(grams, 0);
+  const drawn = drawnOf(ctx, m, row, name, grams, strength, basis);
+  const salts = saltsOf(ctx, m, row, grams, stretch);
   const [r, g, b] = tint(row);
   const turbid = row?.cells['turbidity_class']?.value ?? 0;
-  const perMl = price?.per_mL ? price.minor / price.per_mL : 0, perG = price?.per_g ? price.minor / price.per_g : 0;
+  const { perMl, perG } = price ?? { perMl: 0, perG: 0 };
   const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1);
-  ctx.ops.push(({ s, x }) => {
-    for (let i = 0; i < BLOCK; i++) s[block + i] = grams[i]!;
-    if (iSugar >= 0) for (let i = 0; i < SUGARS.length; i++) s[block + SUGARS[i]!]! *= x[iSugar]!;
-    if (iAcid >= 0) for (let i = 0; i < ACIDS.length; i++) s[block + ACIDS[i]!]! *= x[iAcid]!;
-    if (iStrength >= 0) {
-      // the label speaks of a volume: solutes per litre stay, ethanol follows the label, water fills up to the litre
-      for (let i = 0; i < BLOCK; i++) s[block + i]! /= volume0;
-      s[block + at.ethanol] = (x[iStrength]! / 100) * ETHANOL_G_ML;
-      for (let i = 0; i < 6; i++) {
-        const off = 1 - volumeAt20(s, block);
-        s[block + at.water] = Math.max(0, s[block + at.water]! + off * 0.98);
-        if (Math.abs(off) < 1e-9) break;
-      }
-    } else {
-      let others = 0;
-      for (let i = 0; i < CONSTITUENTS.length; i++) others += i === at.water ? 0 : s[block + i]!;
-      s[block + at.water] = Math.max(0, 100 - others - s[block + slot.unknown_g]!);
-    }
+  const make = (s: Float64Array, x: Float64Array, block: number): number => {
+    s.set(grams, block);
+    drawn.make(s, x, block);
     const total = wholeMass(s, block);
     for (let i = 0; i < BLOCK; i++) s[block + i]! /= total;
     const v = volumeAt20(s, block);
-    s[mL] = v;
     s[block + slot.enthalpy_J] = 0;
+    s[block + slot.charge_mol] = salts.charge(s, x, block, v, total);
     s[block + slot.price_minor] = perMl * v + perG;
     s[block + slot.tint_r] = r * v; s[block + slot.tint_g] = g * v; s[block + slot.tint_b] = b * v;
     s[block + slot.turbid] = turbid * v;
+    return v;
+  };
+  // most runs leave a bottle as it stands: its make-up at the nominal values is kept
+  const inputs = [...drawn.inputs, ...salts.inputs], usual = new Float64Array(BLOCK);
+  const nominal = inputs.map((i) => ctx.book.list[i]!.value);
+  const usual_mL = make(usual, Float64Array.from(ctx.book.list, (i) => i.value), 0);
+  ctx.ops.push(({ s, x }) => {
+    let same = true;
+    for (let i = 0; i < inputs.length; i++) if (x[inputs[i]!] !== nominal[i]) { same = false; break; }
+    if (!same) { s[mL] = make(s, x, block); return; }
+    s.set(usual, block);
+    s[mL] = usual_mL;
   });
   const source: Source = { block, mL, form: row ? form(row) : 'liquid', start: row ? startOf(row) : 'start/spirit', known: true, ...(row ? { ingredient: row } : {}) };
   ctx.sources.set(key, source);
   return source;
 }
 
-/** Sugar and water in a written ratio, by weight unless by volume was written (sugar then by its bulk density). */
-function ratioSyrup(ctx: Context, grams: Float64Array, m: Measure): void {
+/** What a ratio is taken for, and the words that say so. */
+function ratioSaid(m: Measure): AssumedWord {
+  const { a, b, span } = m.ratio!;
+  return { key: `ratio/${a}:${b}`, value: 'by weight', grade: 'trade', source: 'common-practice', at: m.path, say: `${a}:${b} by weight`, splices: insteadOf({ from: span.to, to: span.to }, ' by weight') };
+}
+
+/**
+ * Sugar and water in a written ratio, by weight unless by volume was written (sugar then by its bulk density). Where neither was written the other
+ * reading is an input of its own: grams of sugar for a mL of it, 1 by weight.
+ */
+function ratioSyrup(ctx: Context, grams: Float64Array, m: Measure, name: string): Basis | null {
   const ratio = m.ratio!;
-  const bulk = ratio.by === 'volume' ? 0.85 : 1;
-  if (!ratio.byWritten) ctx.book.word({ key: `ratio/${ratio.a}:${ratio.b}`, value: 'by weight', grade: 'trade', source: 'common-practice', at: m.path, say: `${ratio.a}:${ratio.b} by volume` });
-  const sugar = ratio.a * bulk, share = sugar / (sugar + ratio.b);
+  const bulk = ratio.by === 'volume' ? BULK_G_ML : 1;
+  let basis: Basis | null = null;
+  if (!ratio.byWritten) {
+    const dry = (by: number) => (ratio.a > 0 ? (ratio.a * by) / (ratio.a * by + ratio.b) : 0), usual = dry(1);
+    basis = { input: ctx.spread(`ratio/${name} ${ratio.a}:${ratio.b}`, 'syrup/by weight or volume', 1, 'g/mL', 'nature', { at: m.path }), sugar: (by) => (usual > 0 ? dry(by) / usual : 1) };
+  }
+  const sugar = ratio.a * bulk, share = sugar > 0 ? sugar / (sugar + ratio.b) : 0;
   const before = SUGARS.reduce((t, i) => t + grams[i]!, 0);
   const pattern = SUGARS.map((i) => (before > 0 ? grams[i]! / before : i === at.sucrose ? 1 : 0));
   for (let i = 0; i < CONSTITUENTS.length; i++) if (!SUGARS.includes(i)) grams[i] = 0;
   SUGARS.forEach((i, k) => { grams[i] = 100 * share * pattern[k]!; });
   grams[at.water] = 100 * (1 - share);
-  grams[slot.unknown_g] = 0; grams[slot.acids_unknown_g] = 0; grams[slot.charge_mol] = 0;
+  grams[slot.unknown_g] = 0; grams[slot.acids_unknown_g] = 0;
+  return basis;
 }
+/** Grams of sugar in a mL of the cup it is measured in. @source usda-sr28 200 g a cup of 236.6 mL */
+const BULK_G_ML = 0.845;
 
-/** Scales what is dissolved so that it is `percent` by weight. */
-function concentrate(grams: Float64Array, percent: number): void {
+/** Scales what is dissolved so that it is `percent` by weight; by how much. */
+function concentrate(grams: Float64Array, percent: number): number {
   let solids = 0;
   for (let i = 0; i < CONSTITUENTS.length; i++) if (i !== at.water && i !== at.ethanol) solids += grams[i]!;
-  if (solids <= 0) return;
+  if (solids <= 0) return 1;
   const f = percent / solids;
   for (let i = 0; i < CONSTITUENTS.length; i++) if (i !== at.water && i !== at.ethanol) grams[i]! *= f;
-  grams[slot.charge_mol]! *= f;
   grams[at.water] = 0;
   let sum = 0;
   for (let i = 0; i < CONSTITUENTS.length; i++) sum += grams[i]!;
   grams[at.water] = Math.max(0, 100 - sum);
+  return f;
 }

@@ -1,21 +1,28 @@
 import type { Action, Fill, Garnish, IceWritten, Measure, Path, Section, Step } from '../document/types.ts';
-import { enthalpy, temperatureOf, volume, volumeAt20, FUSION_J_PER_G, enthalpyOfIce } from '../liquids/index.ts';
+import { enthalpy, temperatureOf, volume, volumeAt20, FUSION_J_PER_G, WATER_0_J_G, enthalpyOfIce } from '../liquids/index.ts';
 import { SURROUNDINGS, ACCOUNT, advance, areaOfPieces } from '../ice/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
-import { addBlock, clearBlock, wholeMass } from '../matter/block.ts';
+import { addBlock, clearBlock, copyBlock, wholeMass } from '../matter/block.ts';
 import { actionsOf, boiling, measuresOf, stepRow, stepSeconds } from '../preps/prep.ts';
 import { leaveBehind } from '../preps/move.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
 import { placeTemperature } from './temperature.ts';
-import { glassOf, iceOf, level, type GlassBuilt, type IceBuilt } from './glass.ts';
+import { coldGlass, glassMass, glassOf, iceOf, level, type GlassBuilt, type IceBuilt } from './glass.ts';
+import { drinkKind } from './served.ts';
+import { SECONDS_A_TURN } from './times.ts';
 import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat } from './vat.ts';
 
 /** What stands in the glass, bottom to top. */
 export interface LayerBuilt { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly block: number; readonly mL: number; /** offset: 0 where a foam did not set and is liquid */ readonly stands: number; readonly at: Path }
+/** A liquid as ice met it in a vessel of its own: offset of its mL, and the ice. */
+export interface Heaped { readonly step: Step; readonly filled: number; readonly ice: IceBuilt }
+
 export interface BuildResult {
   readonly glass: GlassBuilt; readonly glassIce: IceBuilt | null; readonly iceMass: number; readonly layers: readonly LayerBuilt[]; readonly base: Vat;
   readonly total: number; readonly stages: readonly StageBuilt[]; readonly garnish: readonly Garnish[]; readonly puts: readonly Put[]; readonly steps: readonly Step[];
   readonly temperature: number; readonly dilution: number; readonly iced: boolean;
+  /** what stood in a shaker, glass or blender when ice met it */
+  readonly heaped: readonly Heaped[];
 }
 
 const MIXERS = new Set(['stir', 'shake', 'whip-shake', 'dry-shake', 'throw', 'roll', 'blend', 'flash-blend']);
@@ -43,6 +50,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   const layers: LayerBuilt[] = [];
   const stages: StageBuilt[] = [];
   const garnish: Garnish[] = [];
+  const heaped: Heaped[] = [];
   const steps = actions.filter((a): a is Step => a.kind === 'step');
   let inTin = false, glassIce: IceBuilt | null = null, iced = false;
   let left: { readonly built: IceBuilt; readonly mass: number; readonly celsius: number; readonly verb: string } | null = null;   // ice in the tin, and what it was last done to
@@ -107,12 +115,12 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   };
   /** Ice written as a measure: for the next shake or stir if that brings none, else into the glass. */
   const iceIn = (m: Measure, index: number) => {
-    const ice: IceWritten = { kind: /crush/i.test(m.thing.words) ? 'crushed' : 'cubes', span: m.span, ...(m.amount ? { mass: m.amount } : {}), ...(m.temperature ? { temperature: m.temperature } : {}) };
+    const ice: IceWritten = { kind: /crush/i.test(m.thing.words) ? 'crushed' : 'cubes', span: m.amount ? m.span : { from: m.thing.span.from, to: m.span.to }, named: m.thing.span, ...(m.amount ? { mass: m.amount } : {}), ...(m.temperature ? { temperature: m.temperature } : {}) };
     putIce(ice, index, m.path);
   };
   const putIce = (ice: IceWritten, index: number, path: Path) => {
     const next = actions.slice(index + 1).find((b): b is Step => b.kind === 'step' && (MIXERS.has(b.verb) || STRAINS.has(b.verb)));
-    if (next && MIXERS.has(next.verb) && !next.ice && !wasStrained && mixesNext(index + 1)) waiting = ice; else setGlassIce(ice, use(ice), path);
+    if (next && MIXERS.has(next.verb) && !next.ice && !wasStrained && mixesNext(index + 1)) waiting = ice; else setGlassIce(ice, use(ctx, ice), path);
   };
   const onTop = (p: Put, kind: 'liquid' | 'foam' | 'gel', name: string) => {
     const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1), stands = ctx.layout.take(1);
@@ -157,14 +165,17 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
         if (row.does === 'ice') {
           const where = inTin ? tin : glassVat;
           // a hot drink is stirred, not chilled, unless ice is written
-          const hot = !a.ice && glassIce === null && list.some((p) => p.start.input >= 0 && ctx.book.list[p.start.input]!.value >= HOT_C);
+          const hot = !a.ice && glassIce === null && list.some((p) => warmer(ctx, p));
           const dry = a.flags.includes('dry') || hot;
           const usesGlassIce = !inTin && glassIce !== null && !a.ice;
           if (dry) { stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, where); break; }
           const step = a.ice || !waiting ? a : { ...a, ice: waiting };
           waiting = undefined;
+          const filled = inTin ? noteFilled(ctx, where) : -1;
           const stageIce = iceStep(ctx, step, where, { usesGlassIce, glassIce: usesGlassIce ? glassIce : null, iced, measures, melted, measured_mL, dilution, inGlass: !inTin });
           if (!inTin && !usesGlassIce) { setGlassIceFrom(stageIce); }
+          // stirred and not strained: in the glass it is served in
+          if (filled >= 0 && (a.verb !== 'stir' || actions.slice(index + 1).some((b) => b.kind === 'step' && (STRAINS.has(b.verb) || b.verb === 'pour')))) heaped.push({ step, filled, ice: stageIce.built });
           iced = true;
           left = inTin ? { ...stageIce, verb: a.verb } : null;
           stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, where, stageIce.mass, dilution, true);
@@ -173,18 +184,18 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
         }
         if (row.does === 'strain' || row.does === 'serve' || row.does === 'dump') {
           if (inTin) emptyTin(a);
-          if (a.ice) setGlassIce(a.ice, use(a.ice), a.path);
+          if (a.ice) setGlassIce(a.ice, use(ctx, a.ice), a.path);
           stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, glassVat);
           break;
         }
         const here = inTin ? tin : glassVat;
         if (row.does === 'rest') {
-          const t = placeTemperature(ctx, a, row.place ?? 'place/room'), time = stepSeconds(ctx, a, false);
+          const t = placeTemperature(ctx, a, row.place ?? 'place/room'), time = stepSeconds(ctx, a, true);
           settle(ctx, here);
           if (time >= 0) rest(ctx, here, t, time, (a.temperature?.celsius ?? 0) < -5 ? 'freezer' : 'air'); else setTemperature(ctx, here, t);
         } else if (row.does === 'set') setTemperature(ctx, here, placeTemperature(ctx, a, 'place/room'));
         else if (row.does === 'boil') setTemperature(ctx, here, boiling(ctx, a));
-        else if (a.ice && (a.verb === 'build' || glassIce === null)) setGlassIce(a.ice, use(a.ice), a.path);
+        else if (a.ice && (a.verb === 'build' || glassIce === null)) setGlassIce(a.ice, use(ctx, a.ice), a.path);
         stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, here);
       }
     }
@@ -224,15 +235,15 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     s[gel_mL] = gel / serves;
     s[iceMass] = s[iceInGlass.mass]!;
   });
-  const drink = wasStrained && glassIce === null ? (steps.some((a) => a.verb === 'shake') ? 'up, sour' : 'up, spirit-forward') : glassIce !== null ? (actions.some((a) => a.kind === 'fill' && !layers.some((l) => l.at === a.path)) ? 'highball' : 'rocks') : 'not said';
-  const glass = glassOf(ctx, drink);
+  const top = [...fills].filter((m) => !layers.some((l) => l.at === m.path)).map((m) => puts.get(m)!);
+  const glass = glassOf(ctx, drinkKind({ strained: wasStrained, ice: (glassIce as IceBuilt | null)?.kind ?? null, shaken: steps.some((a) => /shake/.test(a.verb)), iced, top, puts: list, hot: list.some((p) => warmer(ctx, p)) }));
   level(ctx, glass, { liquid_mL: base_mL, density, foam_mL, foam_density: foamDensity, base_mL: gel_mL }, glassIce, iceMass);
-  return { glass, glassIce, iceMass, layers, base: glassVat, total, stages, garnish, puts: list, steps, temperature, dilution, iced };
+  return { glass, glassIce, iceMass, layers, base: glassVat, total, stages, garnish, puts: list, steps, temperature, dilution, iced, heaped };
 }
 
 /** Fruit muddled or shaken gives part of its juice: 0.3 to 0.7 of all that is in it but fibre. @source common-practice */
 function pressOut(ctx: Context, v: Vat, p: Put): void {
-  const share = ctx.book.add({ key: `pressed out/${p.occurrence}`, value: 0.5, unit: 'share', spread: { kind: 'range', low: 0.3, high: 0.7, min: 0, max: 1 }, grade: 'trade', source: 'common-practice', role: 'nature', at: p.measure.path });
+  const share = ctx.middle(`pressed out/${p.occurrence}`, 'fruit/pressed out', 'share', 'nature', { at: p.measure.path, bounds: { min: 0, max: 1 } });
   const solids = v.content.phase('solids');
   ctx.ops.push(({ s, x }) => {
     for (let i = 0; i < slot.enthalpy_J; i++) {
@@ -247,8 +258,13 @@ function pressOut(ctx: Context, v: Vat, p: Put): void {
   });
 }
 
-function use(ice: IceWritten): string {
-  return ice.kind === 'crushed' || ice.kind === 'pebble' ? 'crushed cup' : ice.kind === 'large cube' || ice.kind === 'sphere' ? 'one large cube' : 'build rocks';
+/** Which usual amount of ice goes into the glass: by its kind, else by the glass that is named. */
+function use(ctx: Context, ice: IceWritten): string {
+  const { glass } = ctx.document, key = glass && 'key' in glass ? glass.key : '';
+  if (ice.kind === 'crushed' || ice.kind === 'pebble') return 'crushed cup';
+  if (ice.kind === 'large cube' || ice.kind === 'sphere') return 'one large cube';
+  const long = key === '' && ctx.sections.some((s) => s.kind === 'build' && s.lines.some((l) => l.actions.some((a) => a.kind === 'fill' && a.measure !== null)));
+  return key === 'collins' ? 'build collins' : long || key === 'highball' || key === 'fizz' ? 'build highball' : 'build rocks';
 }
 
 /** Room between packed pieces for each volume of ice, at 0.6 solid. @source common-practice */
@@ -256,9 +272,10 @@ const VOID_PER_ICE = 0.4 / 0.6;
 /** Share of a glass vessel's mass in its floor. @source common-practice */
 const FLOOR = 0.2;
 /** Heat capacity of soda-lime glass, J/(g K). @source memory 0.84 */
-const GLASS_J_GK = 0.84;
+export const GLASS_J_GK = 0.84;
 /** A drink into which something this warm went is served hot. @source common-practice */
 const HOT_C = 50;
+const warmer = (ctx: Context, p: Put): boolean => p.start.input >= 0 && ctx.book.list[p.start.input]!.value >= HOT_C;
 
 interface IceStepOptions { readonly usesGlassIce: boolean; readonly glassIce: IceBuilt | null; readonly iced: boolean; readonly measures: number; readonly melted: number; readonly measured_mL: number; readonly dilution: number; readonly inGlass: boolean }
 
@@ -266,24 +283,26 @@ interface IceStepOptions { readonly usesGlassIce: boolean; readonly glassIce: Ic
 /** A drink meets ice for a while: stir, shake and their like. Closes its account in joules. */
 function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonly built: IceBuilt; readonly mass: number; readonly celsius: number; readonly balance: number } {
   const verb = step.verb;
-  const built = o.glassIce ?? iceOf(ctx, step.ice, verb === 'stir' ? 'stir' : verb === 'whip-shake' ? 'whip shake' : verb === 'flash-blend' ? 'flash blend' : verb, step.path);
-  const time = verb === 'throw' || verb === 'roll' ? stepTurns(ctx, step) : stepSeconds(ctx, step, true);
   const kind = verb === 'shake' && step.flags.includes('hard') ? 'hard shake' : verb.replace('-', ' ');
+  const built = o.glassIce ?? iceOf(ctx, step.ice, kind, step.path);
+  const time = verb === 'throw' || verb === 'roll' ? stepTurns(ctx, step) : stepSeconds(ctx, step, true);
   const agitation = ctx.assume(ctx.tables.assumption(`agitation/${kind}`) ? `agitation/${kind}` : 'agitation/stir', step.path, 'model');
   const chipping = ctx.tables.assumption(`agitation/area/${kind}`) ? ctx.assume(`agitation/area/${kind}`, step.path, 'model') : -1;
   const shaken = verb !== 'stir' && verb !== 'swizzle';
   // a serving glass takes its mass times the heat capacity of glass
-  const heat = ctx.assume(o.inGlass ? 'glass/mass/rocks' : shaken ? 'vessel/shaker heat' : 'vessel/mixing glass heat', step.path, 'tool');
+  const blender = verb === 'blend' || verb === 'flash-blend', vessel = blender ? 'vessel/blender' : shaken ? 'vessel/shaker' : 'vessel/mixing glass';
+  const heat = ctx.assume(o.inGlass ? glassMass(ctx) : `${vessel} heat`, step.path, 'tool');
   const perUnit = o.inGlass ? GLASS_J_GK : 1000;                           // J/K from g, or from kJ/K
-  const vesselAt = ctx.assume(o.inGlass ? 'start/serving glass' : shaken ? 'start/shaker tin' : 'start/mixing glass', step.path, 'place');
-  const holds = ctx.assume(o.inGlass ? 'glass/brim/not said' : shaken ? 'vessel/shaker volume' : 'vessel/mixing glass volume', step.path, 'model');
+  const vesselAt = ctx.assume(coldGlass(ctx, step, o.inGlass) ?? (o.inGlass ? 'start/serving glass' : shaken ? 'start/shaker tin' : 'start/mixing glass'), step.path, 'place');
+  // how much of it is wetted asks for what it holds; a shaken tin is wetted all over
+  const holds = shaken ? -1 : ctx.assume(o.inGlass ? 'glass/brim/not said' : 'vessel/mixing glass volume', step.path, o.inGlass ? 'model' : 'tool');
   const room = ctx.assume('place/room', step.path, 'place');
-  const wet = o.usesGlassIce ? -1 : ctx.assume(built.kind === 'crushed' ? 'ice/wet/crushed' : 'ice/wet/cubes', step.path, 'nature');
+  const wet = o.usesGlassIce || built.dry ? -1 : ctx.assume(/crushed|pebble|shaved/.test(built.kind) ? 'ice/wet/crushed' : 'ice/wet/cubes', step.path, 'nature');
   const toVessel = ctx.assume(shaken ? 'conductance/drink to tin' : 'conductance/drink to mixing glass', step.path, 'model');
   const toAir = ctx.assume('conductance/vessel to air', step.path, 'model');
 
   const ice = o.usesGlassIce ? v.content.ice : v.content.ice;
-  const around = ctx.layout.take(SURROUNDINGS), account = ctx.layout.take(ACCOUNT), before = ctx.layout.take(BLOCK), water = ctx.layout.take(BLOCK), balance = ctx.layout.take(6);
+  const around = ctx.layout.take(SURROUNDINGS), account = ctx.layout.take(ACCOUNT), before = ctx.layout.take(BLOCK), water = ctx.layout.take(BLOCK), balance = ctx.layout.take(6), then = ctx.layout.take(2);
   ctx.extras.push([water, 1]);
   const bodies = { liquid: v.liquid, enthalpy: v.liquid + slot.enthalpy_J, celsius: v.celsius, vessel: v.content.vessel, ice: ice.mass };
   const first = !o.iced;
@@ -291,57 +310,64 @@ function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonl
   settle(ctx, v);
   ctx.ops.push(({ s, x }) => {
     const liquid = v.liquid;
-    if (first) { clearBlock(s, o.measures); addBlock(s, o.measures, liquid, 1); s[o.measured_mL] = volumeAt20(s, liquid) + s[liquid + slot.unknown_g]!; s[o.melted] = 0; }
-    clearBlock(s, before);
-    addBlock(s, before, liquid, 1);
-    const h0 = s[liquid + slot.enthalpy_J]!;
+    if (first) { copyBlock(s, o.measures, liquid); s[o.measured_mL] = volumeAt20(s, liquid) + s[liquid + slot.unknown_g]!; s[o.melted] = 0; }
+    copyBlock(s, before, liquid);
     if (!usesGlassIce) {
       const celsius = Math.min(0, x[built.celsius]!), mass = x[built.mass]!;
       // water clings to ice that is not colder than about -1 °C: it is water at 0 °C, and part of what was weighed
-      const clinging = mass * x[wet]! * Math.min(1, Math.max(0, 1 + celsius));
-      clearBlock(s, water);
-      s[water + at.water] = clinging;
+      const clinging = mass * (wet >= 0 ? x[wet]! : 0) * Math.min(1, Math.max(0, 1 + celsius));
       s[liquid + at.water]! += clinging;
-      s[liquid + slot.enthalpy_J]! += clinging > 0 ? enthalpy(s, water, 0) : 0;
+      s[liquid + slot.enthalpy_J]! += clinging * WATER_0_J_G;
       s[ice.mass] = mass - clinging; s[ice.celsius] = celsius; s[ice.mass0] = mass - clinging; s[ice.area0] = areaOfPieces(mass - clinging, x[built.size]!) * (chipping >= 0 ? x[chipping]! : 1);
       // stirred ice stands in the drink: what stands out of it is not wetted; shaken ice is
-      if (!shaken) s[ice.area0]! *= Math.min(1, (volumeAt20(s, liquid) + s[liquid + slot.unknown_g]!) / (VOID_PER_ICE * (mass / 0.917)));
+      if (!shaken) s[ice.area0]! *= wettedOf(volumeAt20(s, liquid) + s[liquid + slot.unknown_g]!, mass);
       s[account + 2] = clinging;
     } else s[account + 2] = 0;
     if (s[v.content.vessel + 1] === 0) {
       // of the vessel only what is wetted takes part: its floor and the wall up to drink and ice
-      const filled = (volumeAt20(s, liquid) + s[ice.mass]! / 0.917) / x[holds]!;
-      s[v.content.vessel + 1] = x[heat]! * perUnit * Math.min(1, shaken ? 1 : FLOOR + (1 - FLOOR) * filled);
+      s[v.content.vessel + 1] = x[heat]! * perUnit * (shaken ? 1 : wallOf(volumeAt20(s, liquid), s[ice.mass]!, x[holds]!));
       s[v.content.vessel] = x[vesselAt]!;
     }
-    const iceBefore = s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!), vesselBefore = s[v.content.vessel]!;
-    const hWet = s[account + 2]! > 0 ? enthalpy(s, water, 0) : 0;
+    s[then] = s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!) + s[account + 2]! * WATER_0_J_G; s[then + 1] = s[v.content.vessel]!;
     s[account] = 0; s[account + 1] = 0;
     s[around] = x[room]!; s[around + 1] = x[agitation]!; s[around + 2] = x[toVessel]!; s[around + 3] = x[toAir]!;
     advance(s, bodies, around, x[time]!, account);
     const iceWater = s[account + 1]! + s[account + 2]!;
     s[o.melted]! += iceWater;
     s[o.dilution] = s[o.measured_mL]! > 0 ? (s[o.melted]! / 0.9982 / s[o.measured_mL]!) * 100 : NaN;
-    // the account, each kJ taken up positive: it sums to zero
-    const t = s[v.celsius]!;
+  });
+  // the account, each kJ taken up positive: it sums to zero
+  ctx.ofStages.add(ctx.ops.length);
+  ctx.ops.push(({ s }) => {
+    const t = s[v.celsius]!, iceWater = s[account + 1]! + s[account + 2]!, fused = s[account + 1]! * FUSION_J_PER_G;
     const own = enthalpy(s, before, t);
     clearBlock(s, water);
     s[water + at.water] = iceWater;
-    const waterThen = iceWater !== 0 ? enthalpy(s, water, t) : 0;
-    const whole = s[liquid + slot.enthalpy_J]!;
-    const fused = s[account + 1]! * FUSION_J_PER_G;
-    s[balance] = (own - h0) / 1000;
+    const waterThen = enthalpy(s, water, t);
+    s[balance] = (own - s[before + slot.enthalpy_J]!) / 1000;
     s[balance + 1] = fused / 1000;
-    s[balance + 2] = (s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!) + waterThen - iceBefore - hWet - fused) / 1000;
-    s[balance + 3] = (s[v.content.vessel + 1]! * (s[v.content.vessel]! - vesselBefore)) / 1000;
-    s[balance + 4] = -s[account] / 1000;
-    s[balance + 5] = (whole - own - waterThen) / 1000;
+    s[balance + 2] = (s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!) + waterThen - s[then]! - fused) / 1000;
+    s[balance + 3] = (s[v.content.vessel + 1]! * (s[v.content.vessel]! - s[then + 1]!)) / 1000;
+    s[balance + 4] = -s[account]! / 1000;
+    s[balance + 5] = (s[v.liquid + slot.enthalpy_J]! - own - waterThen) / 1000;
   });
   return { built, mass: ice.mass, celsius: ice.celsius, balance };
 }
 
 function stepTurns(ctx: Context, step: Step): number {
-  const row = ctx.tables.assumption(step.verb === 'throw' ? 'time/throw' : 'time/roll')!;
-  const turns = step.times ?? Number(row.value);
-  return ctx.book.add({ key: `time/${step.path.join('/')}`, value: turns * 2, unit: 's', spread: { kind: 'lognormal', cv: 0.3 }, grade: 'trade', source: 'common-practice', role: 'time', at: step.path, ...(step.times === undefined ? { assumed: { say: row.say } } : {}) });
+  if (step.seconds || step.times === undefined) return stepSeconds(ctx, step, true);
+  return ctx.spread(`time/${step.path.join('/')}`, 'time/turns', step.times * SECONDS_A_TURN, 's', 'time', { at: step.path, bounds: { min: 0 } });
+}
+
+/** Share of ice that stands in the drink, 0 to 1: what of a heap of so many g so many mL reach. @source none - geometry */
+export function wettedOf(mL: number, ice_g: number): number { return Math.min(1, mL / (VOID_PER_ICE * (ice_g / 0.917))); }
+
+/** Share of a glass vessel that takes part, 0 to 1: its floor and the wall up to drink and ice. @source none - geometry */
+export function wallOf(mL: number, ice_g: number, holds_mL: number): number { return Math.min(1, FLOOR + (1 - FLOOR) * ((mL + ice_g / 0.917) / holds_mL)); }
+
+/** Writes down how much there is before ice comes to it. */
+function noteFilled(ctx: Context, v: Vat): number {
+  const mL = ctx.layout.take(1);
+  ctx.ops.push(({ s }) => { s[mL] = volumeAt20(s, v.liquid) + s[v.liquid + slot.unknown_g]!; });
+  return mL;
 }

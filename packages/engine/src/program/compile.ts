@@ -5,10 +5,11 @@ import { compilePrep } from '../preps/prep.ts';
 import { seedFindings } from '../findings/seed.ts';
 import { LIQUID, OVER, WASHLINE, ICE_FROM, ICE_TO, LEVEL } from '../glass/index.ts';
 import { wholeMass } from '../matter/block.ts';
-import { volumeAt20 } from '../liquids/index.ts';
+import { strengthIn, volumeAt20 } from '../liquids/index.ts';
 import { compileBuild, type BuildResult } from './build.ts';
 import { Context } from './context.ts';
 import { figures } from './figures.ts';
+import { compileLater } from './later.ts';
 import { order, sectionsOf, type Ordered } from './order.ts';
 import { program, type Program } from './program.ts';
 
@@ -17,10 +18,10 @@ export interface Compiled { readonly program: Program; readonly ctx: Context; re
 
 /**
  * Compiles a document for one variant, the maker's own shelf before the spec's: names resolved, preps in order of making, every uncertain number an input, every figure and
- * margin a probe. Done once for a structure; `program.run` then computes numbers only.
+ * margin a probe. `later`: with what the drink is in its glass for half an hour. Done once for a structure; `program.run` then computes numbers only.
  * @source none - definition
  */
-export function compile(document: Document, tables: Tables, variant: string | null = null, shelf: readonly Section[] = []): Compiled {
+export function compile(document: Document, tables: Tables, variant: string | null = null, shelf: readonly Section[] = [], later = false): Compiled {
   const sections = [...shelf, ...sectionsOf(document, variant)];
   const ctx = new Context(document, tables, sections, BLOCK);
   const ordered = order(sections);
@@ -39,12 +40,14 @@ export function compile(document: Document, tables: Tables, variant: string | nu
   }
   const build = ordered.build && ordered.build.lines.length > 0 ? compileBuild(ctx, ordered.build) : null;
   if (build) drinkProbes(ctx, build, document.serves);
+  if (build && later) compileLater(ctx, build);
   seedFindings(ctx, build, ordered);
   for (const [i, m] of ctx.margins.entries()) {
     ctx.probe(`margin:${m.code}`, `finding:${i}`, m.unit, m.code, m.sources, m.op, true);
     for (const [word, op] of Object.entries(m.live ?? {})) ctx.probe(`word:${word}`, `finding:${i}`, '', '', [], op, true);
   }
-  return { program: program(ctx.book.list, ctx.book.firstOp, ctx.layout.length, ctx.ops, ctx.probes), ctx, build, ordered, variant };
+  for (const [i, choice] of ctx.choices.entries()) for (const [word, op] of Object.entries(choice.live ?? {})) ctx.probe(`word:${word}`, `choice:${i}`, '', '', [], op, true);
+  return { program: program(ctx.book.list, ctx.book.firstOp, ctx.layout.length, ctx.ops, ctx.ofStages, ctx.probes), ctx, build, ordered, variant };
 }
 
 function tintProbes(ctx: Context, of: string, block: number, volume: number): void {
@@ -58,9 +61,9 @@ function drinkProbes(ctx: Context, b: BuildResult, serves: number): void {
   if (b.iced) ctx.probe('dilution', 'drink', '%', 'ice-water-over-measures', ['crc-ice'], ({ s }, out, i) => { out[i] = s[b.dilution]!; });
   const levels = b.glass.levels;
   for (const [name, k] of [['liquid_mm', LIQUID], ['washline_mm', LEVEL], ['top_mm', WASHLINE], ['ice_from_mm', ICE_FROM], ['ice_to_mm', ICE_TO]] as const) {
-    ctx.probe(name, 'glass', 'mm', 'stacked-frusta', ['geometry'], ({ s }, out, i) => { out[i] = s[levels + k]!; });
+    ctx.probe(name, 'glass', 'mm', 'stacked-frusta', ['definition'], ({ s }, out, i) => { out[i] = s[levels + k]!; });
   }
-  ctx.probe('over_mL', 'glass', 'mL', 'stacked-frusta', ['geometry'], ({ s }, out, i) => { out[i] = s[levels + OVER]!; });
+  ctx.probe('over_mL', 'glass', 'mL', 'stacked-frusta', ['definition'], ({ s }, out, i) => { out[i] = s[levels + OVER]!; });
   ctx.probe('ice_g', 'glass', 'g', 'mass-balance', [], ({ s }, out, i) => { out[i] = s[b.iceMass]!; });
   const base = b.base.liquid;
   const parts = [{ of: 'layer:base', block: base, mL: -1, stands: -1 }, ...b.layers.map((l, k) => ({ of: `layer:${k}`, block: l.block, mL: l.mL, stands: l.stands }))];
@@ -69,7 +72,7 @@ function drinkProbes(ctx: Context, b: BuildResult, serves: number): void {
     ctx.ops.push(({ s }) => { s[volume] = volumeAt20(s, p.block) + s[p.block + slot.unknown_g]!; });
     ctx.probe('mL', p.of, 'mL', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[p.mL >= 0 ? p.mL : volume]! / serves; });
     ctx.probe('stands', p.of, '', '', [], ({ s }, out, i) => { out[i] = p.stands >= 0 ? s[p.stands]! : 1; });
-    ctx.probe('strength', p.of, '% vol', 'ethanol-over-volume', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[volume]! > 0 ? (s[p.block + at.ethanol]! / 0.789239 / s[volume]!) * 100 : NaN; });
+    ctx.probe('strength', p.of, '% vol', 'ethanol-over-volume', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[volume]! > 0 ? strengthIn(s[p.block + at.ethanol]!, s[volume]!) : NaN; });
     ctx.probe('density', p.of, 'kg/m3', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[volume]! > 0 ? (wholeMass(s, p.block) / s[volume]!) * 1000 : NaN; });
     tintProbes(ctx, p.of, p.block, volume);
   }

@@ -1,8 +1,11 @@
-import type { Document, Measure, Path, Section, Step } from '../document/types.ts';
+import type { Document, Measure, Path, Section, Splice, Step } from '../document/types.ts';
 import type { Ingredient, Tables } from '../larder/types.ts';
+import type { Spread } from '../provenance/types.ts';
 import type { Figure } from '../reading/types.ts';
-import { InputBook, type Role, assumed, spreadAbout } from './inputs.ts';
+import { givenFor, givenInput } from './given.ts';
+import { InputBook, type Role, type Said, assumed, shareAbout, spreadAbout } from './inputs.ts';
 import { Layout, type Content } from './layout.ts';
+import type { Choice } from './meanings.ts';
 import type { Op, Probe, ProbeOp } from './program.ts';
 import type { Start } from './temperature.ts';
 
@@ -21,7 +24,7 @@ export interface Source {
 }
 
 /** A measure that has become grams: where they stand, of what, how warm. */
-export interface Put { readonly measure: Measure; readonly source: Source; readonly g: number; readonly start: Start; readonly occurrence: string; readonly share: boolean }
+export interface Put { readonly measure: Measure; readonly source: Source; readonly g: number; readonly start: Start; readonly occurrence: string; readonly share: boolean; /** as it is written, mL or g, where it is written */ readonly nominal?: number }
 
 /** A content with what is asked of it while it is made: its temperature guess and the warmest it has been. */
 export interface Vat { readonly content: Content; readonly liquid: number; readonly celsius: number; readonly hottest: number }
@@ -47,6 +50,18 @@ export interface PrepBuilt {
   readonly sections: readonly Section[];
   /** what decides whether it sets, as margins */
   setting: readonly MarginSeed[];
+  readonly noted: Noted;
+}
+/** What a prep wrote down of itself while it was made, for limits that are judged later: offsets, the steps they are of. */
+export interface Noted {
+  /** the step that charges with N2O: nominal size in mL, g of gas in all, temperature and mL of the mix as charged */
+  charge: { readonly step: Step; readonly nominal_mL: number; readonly gas: (x: Float64Array) => number; readonly celsius: number; readonly mL: number; readonly pressure: ProbeOp } | null;
+  /** steps in a freezer: g of ice that forms, its share of the water in per cent, mL of the liquid at 20 °C, and by how many mL it shrinks until it freezes */
+  readonly frozen: { readonly step: Step; readonly ice_g: number; readonly share: number; readonly mL: number; readonly shrinks: number }[];
+  /** steps on a fire: % vol of the liquid as it comes on it */
+  readonly fires: { readonly step: Step; readonly strength: number }[];
+  /** the coldest a mix was from when it was last hot on, until something is done with it; 1000 where nothing was put to it */
+  coolest: number;
 }
 /** A foam's expansion: offsets of its overrun in per cent of the liquid's volume. */
 export interface Foam { readonly overrun: number }
@@ -63,9 +78,14 @@ export interface MarginSeed {
   readonly live?: Readonly<Record<string, ProbeOp>>;
   readonly remedy?: RemedySeed | ((numbers: Readonly<Record<string, number>>) => RemedySeed | undefined);
   readonly cap?: 'warn' | 'note';
+  /** a graver code: where that stops at the same place, this one is silent */
+  readonly under?: string;
   /** margin (negative) from which a code with degrees warns at its nominal value */
   readonly warnFrom?: number;
 }
+
+/** What may be said of an input beside its number and width. */
+export interface More { readonly at?: Path; readonly grade?: Figure['grade']; readonly source?: string; readonly from?: string; readonly row?: string; readonly bounds?: { readonly min?: number; readonly max?: number }; readonly assumed?: Said }
 
 /** More operations than any program has. */
 const LATE = 1 << 30;
@@ -77,9 +97,13 @@ export class Context {
   readonly sections: readonly Section[];
   readonly layout = new Layout();
   readonly ops: Op[] = [];
+  /** operations that write down what a stage shows and nothing else reads */
+  readonly ofStages = new Set<number>();
   readonly book = new InputBook(() => this.ops.length);
   readonly probes: { probe: Probe; op: ProbeOp }[] = [];
   readonly margins: MarginSeed[] = [];
+  /** readings that were not settled: judged after the run by what the other would move */
+  readonly choices: Choice[] = [];
   readonly preps = new Map<string, PrepBuilt>();
   readonly sources = new Map<string, Source>();
   readonly unknown: { readonly measure: Measure; readonly why: 'ingredient-unknown' | 'strength-unknown' | 'prep-missing' | 'measure-vague' }[] = [];
@@ -101,23 +125,74 @@ export class Context {
     this.scratch = this.layout.take(block);
   }
 
-  /** An input with a spread row of the table; `exact` where the table has none and `need` is false. */
-  spread(key: string, row: string, value: number, unit: string, role: Role, more: { at?: Path; grade?: Figure['grade']; source?: string; bounds?: { min?: number; max?: number } } = {}): number {
-    const r = this.tables.spread(row);
-    if (!r) throw new Error(`no spread row ${row}`);
-    const spread = { ...spreadAbout(r, value), ...more.bounds };
-    return this.book.add({ key, value, unit, spread, grade: more.grade ?? r.grade, source: more.source ?? r.source, role, ...(more.at ? { at: more.at } : {}) });
+  /** An input about `value`, as wide as a row of the spreads table says. There is no default: a row that is missing is a fault of the tables. */
+  spread(key: string, row: string, value: number, unit: string, role: Role, more: More = {}): number {
+    const r = this.rowOf(row);
+    return this.put(key, value, unit, role, spreadAbout(r, value), row, { grade: r.grade, source: r.source, ...more });
   }
 
-  /** An input from the table of assumptions, shared by its key. */
-  assume(key: string, at: Path, role: Role = 'nature', inputKey = key): number {
+  /** An input that is a factor about 1, as wide as a row of the spreads table is about `value`. */
+  share(key: string, row: string, value: number, role: Role, more: More = {}): number {
+    const r = this.rowOf(row);
+    return this.put(key, 1, 'share', role, shareAbout(r, value), row, { grade: r.grade, source: r.source, ...more });
+  }
+
+  /** An input with the middle of a row of absolute ends as its value: a yield, a share that is lost. */
+  middle(key: string, row: string, unit: string, role: Role, more: More = {}): number {
+    const r = this.rowOf(row);
+    if (r.kind !== 'absolute') throw new Error(`spread row ${row} has no ends`);
+    return this.put(key, (r.a + r.b) / 2, unit, role, spreadAbout(r, (r.a + r.b) / 2), row, { grade: r.grade, source: r.source, ...more });
+  }
+
+  /** What a line writes as a range: its ends are taken as 95 % points. */
+  range(key: string, low: number, high: number, unit: string, role: Role, more: More = {}): number {
+    return this.about(key, (low + high) / 2, low, high, unit, role, more);
+  }
+
+  /** The same about a value that is not the middle. */
+  about(key: string, value: number, low: number, high: number, unit: string, role: Role, more: More = {}): number {
+    return this.put(key, value, unit, role, low === high ? { kind: 'exact' } : { kind: 'range', low, high, min: 0 }, 'written', { grade: 'trade', source: 'written', ...more });
+  }
+
+  /** A number that is exact as written: a count. */
+  exact(key: string, value: number, unit: string, role: Role, more: More = {}): number {
+    return this.put(key, value, unit, role, { kind: 'exact' }, 'written', { grade: 'defined', source: 'written', ...more });
+  }
+
+  /** The pH a row of the larder prints as a band: its ends are 95 % points. */
+  band(key: string, low: number, high: number, row: Ingredient, more: More = {}): number {
+    const { grade, source } = row.cells['ph_low']!;
+    return this.about(key, (low + high) / 2, low, high, 'pH', 'nature', { grade, source, row: `ingredients ${row.id} ph_low..ph_high`, from: `ingredients ${row.id} ph_low..ph_high`, ...more });
+  }
+
+  private rowOf(row: string) {
+    const r = this.tables.spread(row);
+    if (!r) throw new Error(`no spread row ${row}`);
+    return r;
+  }
+
+  private put(key: string, value: number, unit: string, role: Role, spread: Spread, row: string, more: More & { grade: Figure['grade']; source: string }): number {
+    const { grade, source, at, from, bounds, assumed: say } = more;
+    return this.book.add({
+      key, value, unit, spread: bounds ? { ...spread, ...bounds } : spread, grade, source, role, row: more.row ?? (row === 'written' ? row : `spreads ${row}`),
+      ...(at ? { at } : {}), ...(from ? { from } : {}), ...(say ? { assumed: say } : {}),
+    });
+  }
+
+  /** An input from the table of assumptions, shared by its key. `splices`: where the words go that would replace it; without any they are a line of the head. */
+  assume(key: string, at: Path, role: Role = 'nature', inputKey = key, splices?: readonly Splice[]): number {
     const row = this.tables.assumption(key);
     if (!row) throw new Error(`no assumption ${key}`);
-    return this.book.add(assumed(inputKey, row, role, at));
+    // the maker's bench goes before what a card says of its kitchen
+    const given = row.source === 'bench' ? undefined : givenFor(this.document, key);
+    return this.book.add(given ? givenInput(this.tables, inputKey, key, row, given, role) : assumed(inputKey, row, role, at, key, splices));
   }
 
   /** What a stage's account of heat stands at, by the stage's name: drink, melt, ice, vessel, air, mixing in kJ. */
   readonly balances = new Map<string, number>();
+
+  /** What computes a number that was named; undefined where nothing was. */
+  probed(of: string, name: string): ProbeOp | undefined { return this.probes.find((p) => p.probe.of === of && p.probe.name === name)?.op; }
 
   /** Names a number of the reading. `late`: it reads inputs, or what later operations still change. */
   probe(name: string, of: string, unit: string, method: string, sources: readonly string[], op: ProbeOp, late = false): void {

@@ -29,6 +29,18 @@ export function lineAfter(sections: readonly Section[], action: Measure | Step, 
   return at ? [{ from: at.line.span.to, to: at.line.span.to, literal: '\n' }, { from: at.line.span.to, to: at.line.span.to, ...text }] : [];
 }
 
+/** A new line before the one an action stands in. @source none - definition */
+export function lineBefore(sections: readonly Section[], action: Measure | Step, text: { key?: string; literal?: string }): Splice[] {
+  const at = lineOf(sections, action);
+  return at ? [{ from: at.line.span.from, to: at.line.span.from, ...text }, { from: at.line.span.from, to: at.line.span.from, literal: '\n' }] : [];
+}
+
+/** A number with its unit in place of a written one, the word before it kept: "at 45 °C". `text`: of the spec. @source none - definition */
+export function insteadOfNumber(text: string, span: { readonly from: number; readonly to: number }, literal: string): Splice {
+  const word = /^(at|bei|und)\b/i.exec(text.slice(span.from))?.[0] ?? '';
+  return { from: span.from, to: span.to, literal: `${word} ${literal}`.trim() };
+}
+
 /** A number as it would be written: at most three figures, no trailing zeros. @source none - definition */
 export function written(value: number): string {
   const digits = Math.abs(value) >= 100 ? 0 : Math.abs(value) >= 10 ? 1 : 2;

@@ -1,30 +1,34 @@
-import { titratableAcidityInto } from '../acids/index.ts';
+import { ACIDS, molarInto, titratableAcidityInto } from '../acids/index.ts';
 import { energyOf } from '../larder/index.ts';
-import { refractometerBrix, volumeAt20 } from '../liquids/index.ts';
-import { CONSTITUENTS, at, slot } from '../matter/constituents.ts';
+import { refractometerBrix, rivalShare, strengthIn, volumeAt20 } from '../liquids/index.ts';
+import { at, slot } from '../matter/constituents.ts';
 import { wholeMass } from '../matter/block.ts';
 import type { Context } from './context.ts';
+import { moneyOf } from './shelf.ts';
+import { phProbe } from './ph.ts';
 
-const ETHANOL_G_ML = 0.789239;
-const MOLAR: Readonly<Record<string, number>> = { citric: 192.124, malic: 134.087, tartaric: 150.087, lactic: 90.078, acetic: 60.052, phosphoric: 97.994, ascorbic: 176.124, quinic: 192.167, succinic: 118.088, other_acid: 192.124 };
-const ACIDS = CONSTITUENTS.slice(at.citric, at.other_acid + 1);
-/** A figure is withheld where more than this share of the mass has no composition, or no acids. */
-const UNKNOWN_LIMIT = 0.05;
+/** A figure is withheld where more than this share of the mass has no composition, or no acids. @source none - definition */
+export const UNKNOWN_LIMIT = 0.05;
 
 /** The figures that any liquid has, read off its block as the contract defines them; gives back where volume and mass stand. @source none - definition */
 export function figures(ctx: Context, of: string, block: number, options: { temperature?: number } = {}): { readonly volume: number; readonly mass: number } {
-  const mol = new Float64Array(ACIDS.length);
-  const molar = ACIDS.map((name) => MOLAR[name]!);
+  const mol = new Float64Array(ACIDS);
   // volume and mass once, for all the figures that divide by them
   const volume = ctx.layout.take(1), mass = ctx.layout.take(1);
-  ctx.ops.push(({ s }) => { s[volume] = volumeAt20(s, block) + s[block + slot.unknown_g]!; s[mass] = wholeMass(s, block); });
+  // sweet and strong at once: no table was found, two published rules differ, and which is nearer is not known
+  const rival = ctx.spread('model/sweet and strong', 'model/sweet and strong', 0, 'share', 'model', { bounds: { min: -3, max: 3 } });
+  ctx.ops.push(({ s, x }) => {
+    const mL = volumeAt20(s, block), part = x[rival]!;
+    s[volume] = (part === 0 ? mL : mL * (1 + part * rivalShare(s, block))) + s[block + slot.unknown_g]!;
+    s[mass] = wholeMass(s, block);
+  });
   const put = (name: string, unit: string, method: string, sources: string[], f: (s: Float64Array, mL: number) => number) =>
     ctx.probe(name, of, unit, method, sources, ({ s }, out, i) => {
       out[i] = s[volume]! > 0 && s[block + slot.unknown_g]! <= UNKNOWN_LIMIT * s[mass]! ? f(s, s[volume]!) : NaN;
     });
   ctx.probe('volume', of, 'mL', 'additive-solutes', ['oiml-r22', 'crc-solutions'], ({ s }, out, i) => { out[i] = s[volume]!; });
   ctx.probe('mass', of, 'g', 'sum', [], ({ s }, out, i) => { out[i] = s[mass]!; });
-  put('strength', '% vol', 'ethanol-over-volume', ['oiml-r22'], (s, mL) => (s[block + at.ethanol]! / ETHANOL_G_ML / mL) * 100);
+  put('strength', '% vol', 'ethanol-over-volume', ['oiml-r22'], (s, mL) => strengthIn(s[block + at.ethanol]!, mL));
   put('ethanol', 'g', 'sum', [], (s) => s[block + at.ethanol]!);
   put('sugar', 'g/L', 'sum-of-sugars', [], (s, mL) => {
     const b = block;
@@ -35,12 +39,14 @@ export function figures(ctx: Context, of: string, block: number, options: { temp
   ctx.probe('acidity', of, 'g/L', 'charge-balance-to-8.2', ['goldberg-2002'], ({ s }, out, i) => {
     const mL = s[volume]!;
     if (!(mL > 0) || s[block + slot.acids_unknown_g]! + s[block + slot.unknown_g]! > UNKNOWN_LIMIT * s[mass]!) { out[i] = NaN; return; }
-    for (let k = 0; k < mol.length; k++) mol[k] = (s[block + at.citric + k]! / molar[k]! / mL) * 1000;
+    molarInto(mol, s, block, mL);
     titratableAcidityInto(out, i, mol, 0, (s[block + slot.charge_mol]! / mL) * 1000);
     if (out[i]! < 0) out[i] = 0;
   });
+  phProbe(ctx, of, block, volume, mass);
   put('energy', 'kcal', 'label-factors', ['eu-1169-2011'], (s) => energyOf(s, block));
-  ctx.probe('cost', of, 'EUR', 'priced-lines', ['written'], ({ s }, out, i) => { out[i] = s[block + slot.price_minor]! > 0 ? s[block + slot.price_minor]! / 100 : NaN; });
+  const { currency, digits } = moneyOf(ctx), coins = 10 ** digits;
+  ctx.probe('cost', of, currency, 'priced-lines', ['written'], ({ s }, out, i) => { out[i] = s[block + slot.price_minor]! > 0 ? s[block + slot.price_minor]! / coins : NaN; });
   if (options.temperature !== undefined) {
     const t = options.temperature;
     ctx.probe('temperature', of, '°C', 'heat-balance', ['melinder2010'], ({ s }, out, i) => { out[i] = s[mass]! > 0 ? s[t]! : NaN; });

@@ -1,32 +1,52 @@
-import type { IceWritten, Path } from '../document/types.ts';
-import { brim, cutOf, pieceMass, solidShare, standInto, withBrim, STANDING, OVER, type Profile } from '../glass/index.ts';
+import type { IceWritten, Path, Step } from '../document/types.ts';
+import { brim, cutOf, pieceMass, solidShare, standInto, withBrim, STANDING, type Profile } from '../glass/index.ts';
 import type { GlassShape } from '../larder/types.ts';
-import { spreadAbout } from './inputs.ts';
 import type { Context } from './context.ts';
+import { actionAt, fillOf, inHead, inIce, insteadOf, plain, type OfIce } from './words.ts';
 
 /** The glass a drink is served in, and the ice it holds. */
-export interface GlassBuilt { readonly shape: GlassShape; readonly profile: Profile; readonly assumed: boolean; readonly levels: number; readonly brimFactor: number; readonly brim_mL: number }
+export interface GlassBuilt { readonly shape: GlassShape; readonly profile: Profile; readonly assumed: boolean; readonly levels: number; /** index of what it holds to the brim, mL */ readonly holding: number; readonly brim_mL: number }
 
 /** Ice as written or assumed: inputs and fixed words. */
-export interface IceBuilt { readonly kind: string; readonly size: number; readonly mass: number; readonly celsius: number; readonly count: number; readonly size_mm: number; readonly clear: boolean }
+export interface IceBuilt { readonly kind: string; readonly size: number; readonly mass: number; readonly celsius: number; readonly count: number; readonly size_mm: number; readonly clear: boolean; /** said to have no water on it */ readonly dry: boolean }
 
 /** The glass as named, or the usual one for what the build does. @source none - definition */
 export function glassOf(ctx: Context, kindOfDrink: string): GlassBuilt {
-  const written = ctx.document.glass;
+  const { document, tables } = ctx, written = document.glass, head = document.head.glass;
   const at: Path = ['glass'];
   let key = written && 'key' in written ? written.key : null;
   const assumed = key === null;
+  const use = tables.assumption(`glass/${kindOfDrink}`) ? kindOfDrink : 'not said';
   if (!key) {
-    const row = ctx.tables.assumption(`glass/${kindOfDrink}`) ?? ctx.tables.assumption('glass/not said');
-    key = String(row?.value ?? 'double-rocks');
-    ctx.book.word({ key: `glass/${kindOfDrink}`, value: key, grade: 'trade', source: 'common-practice', at, say: row?.say ?? 'glass: double rocks' });
+    const row = tables.assumption(`glass/${use}`)!;
+    key = String(row.value);
+    const size = written?.brim_mL === undefined ? '' : `, ${plain(written.brim_mL)} ml`;
+    ctx.book.word({ key: `glass/${use}`, value: key, grade: row.grade, source: row.source, at, say: row.say, splices: head ? insteadOf(head.span, `${row.say.slice(row.say.indexOf(':') + 2)}${size}`) : inHead(document, row.say) });
   }
-  const shape = ctx.tables.glass(key) ?? ctx.tables.glass('double-rocks')!;
+  const shape = tables.glass(key) ?? tables.glass('double-rocks')!;
   const stated = written?.brim_mL;
   const profile = stated === undefined ? shape.profile : withBrim(shape.profile, stated);
-  const spread = stated !== undefined ? spreadAbout({ kind: 'per cent', a: -3, b: 3, unit: 'share', grade: 'trade', source: 'common-practice' }, 1) : { kind: 'range' as const, low: 0.85, high: 1.15, min: 0.3 };
-  const brimFactor = ctx.book.add({ key: `glass/brim/${key}`, value: 1, unit: 'share', spread, grade: 'trade', source: 'common-practice', role: 'tool', at });
-  return { shape, profile, assumed, levels: ctx.layout.take(STANDING), brimFactor, brim_mL: brim(profile) };
+  const holds = brim(profile), say = `${head && !assumed ? head.value : ''}${head && !assumed ? ', ' : ''}${plain(holds)} ml`;
+  // a glass of one name differs in what it holds; one that is only assumed, as its row has it
+  const row = assumed && stated === undefined ? tables.assumption(`glass/brim/${use}`) : undefined;
+  const more = { at, bounds: { min: 1 }, ...(stated === undefined ? { assumed: { say: `glass: ${say}`, splices: head ? insteadOf({ from: head.span.to, to: head.span.to }, `, ${plain(holds)} ml`) : inHead(document, `glass: ${say}`) } } : {}) };
+  const holding = row && row.low !== null && row.high !== null
+    ? ctx.about(`glass/brim/${use}`, holds, holds * (row.low / Number(row.value)), holds * (row.high / Number(row.value)), 'mL', 'tool', { ...more, grade: row.grade, source: row.source, row: `assumptions glass/brim/${use}` })
+    : ctx.spread(`glass/brim/${key}`, stated !== undefined ? 'glass/brim stated' : 'glass/brim named', holds, 'mL', 'tool', more);
+  return { shape, profile, assumed, levels: ctx.layout.take(STANDING), holding, brim_mL: holds };
+}
+
+/** The row that has the weight of the glass: by what is named, a rocks glass else. @source none - definition */
+export function glassMass(ctx: Context): string {
+  const { glass } = ctx.document, key = glass && 'key' in glass ? glass.key : '', shape = ctx.tables.glass(key);
+  return shape && shape.stem_mm > 0 ? 'glass/mass/stemmed' : /^(highball|collins|fizz|pint|beer|hurricane|tiki|can-glass)$/.test(key) ? 'glass/mass/highball' : 'glass/mass/rocks';
+}
+
+/** The row for a glass or tin that is said to be chilled or frozen; undefined for one that is not. @source none - definition */
+export function coldGlass(ctx: Context, step: Step, inGlass: boolean): string | undefined {
+  const { glass, sections } = ctx.document, said = glass && 'cold' in glass ? glass.cold : undefined;
+  const flags = [...step.flags, ...(inGlass ? sections.filter((s) => s.kind === 'build').flatMap((s) => s.lines.flatMap((l) => l.actions.flatMap((a) => (a.kind === 'step' && a.into && !/^(shaker|mixing-vessel|siphon|jar)$/.test(a.into.key) ? a.flags : [])))) : [])];
+  return (inGlass && said === 'frozen') || flags.includes('frozen') ? 'start/frozen glass' : (inGlass && said === 'chilled') || flags.includes('chilled') ? 'start/chilled glass' : undefined;
 }
 
 const SIZES: Readonly<Record<string, string>> = { crushed: 'ice/size/crushed', shaved: 'ice/size/crushed', pebble: 'ice/size/pebble', 'large cube': 'ice/size/large cube', sphere: 'ice/size/large cube' };
@@ -34,17 +54,23 @@ const SIZES: Readonly<Record<string, string>> = { crushed: 'ice/size/crushed', s
 /** Grams in the units ice is weighed in; a glass "three quarters full" is no mass and is assumed. @source none - definitions */
 const GRAMS: Readonly<Record<string, number>> = { g: 1, kg: 1000, oz: 28.349523125, 'oz-weight': 28.349523125, lb: 453.59237 };
 
+/** Where ice is kept, by the word for it. */
+const KEPT: Readonly<Record<string, string>> = { freezer: 'ice/temperature/freezer', 'bar well': 'ice/temperature/bar well' };
+
 /** Ice of a step: its mass, size and temperature as inputs, from what was written or the usual. @source common-practice */
 export function iceOf(ctx: Context, ice: IceWritten | undefined, use: string, at: Path): IceBuilt {
-  const kind = ice?.kind ?? 'cubes';
+  const { document, tables } = ctx, action = actionAt(document, at);
+  const usual = /crushed|swizzle|blend/.test(use) ? 'crushed' : 'cubes', kind = ice?.kind ?? usual;
+  const words = kind === 'large cube' ? 'large cubes' : kind;
+  const said = (what: OfIce, text: string) => inIce(document.text, action, ice, what, text, words);
   const large = kind === 'large cube' || kind === 'sphere' || kind === 'spear' || (ice?.count === 1 && ice.size_mm !== undefined && ice.size_mm >= 40);
-  if (!ice) ctx.book.word({ key: 'ice/kind', value: 'cubes', grade: 'trade', source: 'common-practice', at, say: 'over 200 g crushed' });
-  const sizeKey = SIZES[kind] ?? (use === 'shake' ? 'ice/size/shake' : use === 'stir' ? 'ice/size/stir' : 'ice/size/rocks');
-  const edge = ctx.tables.spread('ice/edge')!;
-  const size_mm = ice?.size_mm ?? Number(ctx.tables.assumption(sizeKey)?.value ?? 30);
+  if (!ice) ctx.book.word({ key: 'ice/kind', value: kind, grade: 'trade', source: 'common-practice', at, say: `over ${kind}`, splices: said('kind', kind) });
+  const sizeKey = SIZES[kind] ?? (use === 'shake' || use === 'hard shake' ? 'ice/size/shake' : use === 'stir' ? 'ice/size/stir' : /highball|collins/.test(use) ? 'ice/size/highball' : 'ice/size/rocks');
+  const edge = tables.spread('ice/edge')!;
+  const size_mm = ice?.size_mm ?? Number(tables.assumption(sizeKey)!.value);
   const size = ice?.size_mm !== undefined
-    ? ctx.book.add({ key: `ice/size/${at.join('/')}`, value: size_mm, unit: 'mm', spread: { ...spreadAbout(edge, size_mm), min: 1 }, grade: edge.grade, source: edge.source, role: 'tool', at })
-    : ctx.assume(sizeKey, at, 'tool');
+    ? ctx.spread(`ice/size/${at.join('/')}`, 'ice/edge', size_mm, 'mm', 'tool', { at, bounds: { min: 1 } })
+    : ctx.assume(sizeKey, at, 'tool', sizeKey, said('size', `${plain(size_mm)} mm`));
   const cut = cutOf(kind);
   const bed = cut === 3;
   let mass: number, count = 0;
@@ -52,33 +78,39 @@ export function iceOf(ctx: Context, ice: IceWritten | undefined, use: string, at
   const per_g = written ? GRAMS[written.unit ?? ''] : undefined;
   if (written && per_g !== undefined) {
     const value = ((written.low + written.high) / 2) * per_g;
-    mass = ctx.spread(`ice/mass/${at.join('/')}`, 'ice/mass', value, 'g', 'measure', { at });
+    mass = written.low === written.high ? ctx.spread(`ice/mass/${at.join('/')}`, 'ice/mass weighed', value, 'g', 'measure', { at }) : ctx.range(`ice/mass/${at.join('/')}`, written.low * per_g, written.high * per_g, 'g', 'measure', { at });
     if (!bed) count = Math.max(1, Math.round(value / pieceMass(cut, size_mm)));
   } else if (ice?.count !== undefined || large) {
     count = ice?.count ?? 1;
     const value = count * pieceMass(cut, size_mm);
-    mass = ctx.book.add({ key: `ice/mass/${at.join('/')}`, value, unit: 'g', spread: { kind: 'lognormal', cv: (3 * edge.a) / size_mm }, grade: 'trade', source: 'common-practice', role: 'measure', at });
+    // counted pieces: their mass goes by the cube of the edge
+    mass = ctx.book.add({ key: `ice/mass/${at.join('/')}`, value, unit: 'g', spread: { kind: 'lognormal', cv: (3 * edge.a) / size_mm }, grade: edge.grade, source: edge.source, role: 'measure', row: 'spreads ice/edge', at });
   } else {
-    const key = ctx.tables.assumption(`ice/mass/${use}`) ? `ice/mass/${use}` : bed ? 'ice/mass/crushed cup' : 'ice/mass/build rocks';
-    mass = ctx.assume(key, at, 'measure');
-    if (!bed) count = Math.max(1, Math.round(Number(ctx.tables.assumption(key)!.value) / pieceMass(cut, size_mm)));
+    const key = tables.assumption(`ice/mass/${use}`) ? `ice/mass/${use}` : bed ? 'ice/mass/crushed cup' : 'ice/mass/build rocks', row = tables.assumption(key)!;
+    const words = `${plain(Number(row.value))} g`;
+    // "three quarters full" is no mass: it gives way to one
+    mass = ctx.assume(key, at, 'measure', key, written && ice?.named ? insteadOf({ from: written.number.from, to: ice.named.from }, `${fillOf(document, ice) ? 'with ' : ''}${words} `) : said('mass', words));
+    if (!bed) count = Math.max(1, Math.round(Number(row.value) / pieceMass(cut, size_mm)));
   }
-  const t = ice?.temperature;
-  const celsius = t
-    ? ctx.book.add({ key: `ice/temperature/${t.celsius}`, value: t.celsius, unit: '°C', spread: { kind: 'normal', sd: 3, max: 0 }, grade: 'trade', source: 'common-practice', role: 'place', at })
-    : ctx.assume(kind === 'crushed' ? 'ice/temperature/crushed' : ice?.clear || large ? 'ice/temperature/tempered clear' : 'ice/temperature/not said', at, 'place');
-  return { kind, size, mass, celsius, count, size_mm, clear: ice?.clear ?? large };
+  const t = ice?.temperature, clear = ice?.clear ?? large;
+  const cold = t?.word ? KEPT[t.word] ?? 'ice/temperature/not said' : kind === 'crushed' ? 'ice/temperature/crushed' : clear ? 'ice/temperature/tempered clear' : 'ice/temperature/not said';
+  const number = `at ${plain(Number(tables.assumption(cold)!.value))} °C`;
+  const celsius = t && !t.word
+    ? ctx.spread(`ice/temperature/${t.celsius}`, t.celsius > -0.5 ? 'ice/temperature melting' : 'ice/temperature written', t.celsius, '°C', 'place', { at, bounds: { max: 0 } })
+    : ctx.assume(cold, at, 'place', cold, t ? insteadOf(t.span, number) : said('temperature', number));
+  return { kind, size, mass, celsius, count, size_mm, clear, dry: ice?.wet === false };
 }
 
 /** Puts levels of liquid, foam and ice into the glass's slots. @source none - geometry */
 export function level(ctx: Context, glass: GlassBuilt, contents: { liquid_mL: number; density: number; foam_mL: number; foam_density: number; base_mL: number }, ice: IceBuilt | null, iceMass: number): void {
-  const { profile, levels, brimFactor } = glass;
+  const { profile, levels, holding, brim_mL } = glass;
   const cut = ice ? cutOf(ice.kind) : 0, solid = ice ? solidShare(ice.kind) : 1, count = ice ? Math.max(ice.count, 1) : 0, size = ice?.size_mm ?? 0;
-  // a glass that holds more is wider all the way up: the same as less in the glass it was taken for
+  // a glass that holds more is wider all the way up
+  const wider: [number, number][] = profile.map(([h, r]) => [h, r]);
   ctx.ops.push(({ s, x }) => {
-    const f = x[brimFactor]!;
+    const f = Math.sqrt(x[holding]! / brim_mL);
+    for (let i = 0; i < wider.length; i++) wider[i]![1] = profile[i]![1] * f;
     const m = iceMass >= 0 ? s[iceMass]! : 0;
-    standInto(s, levels, profile, s[contents.base_mL]! / f, s[contents.liquid_mL]! / f, s[contents.density]!, s[contents.foam_mL]! / f, s[contents.foam_density]!, cut, m > 0 ? count : 0, m > 0 ? m / f / count : 0, cut === 2 ? size : 0, solid);
-    s[levels + OVER]! *= f;
+    standInto(s, levels, wider, s[contents.base_mL]!, s[contents.liquid_mL]!, s[contents.density]!, s[contents.foam_mL]!, s[contents.foam_density]!, cut, m > 0 ? count : 0, m > 0 ? m / count : 0, cut === 2 ? size : 0, solid);
   });
 }

@@ -21,6 +21,8 @@ export interface Program {
   /** by input: the first operation that can depend on it; what stands before it is the same for any value */
   readonly firstOp: Int32Array;
   workspace(): Workspace;
+  /** As `run`, but leaves out what stages alone write down: for many runs that ask for no stage. */
+  runLean(x: Float64Array, out: Float64Array, want: Uint8Array, w: Workspace): void;
   /** Evaluates the wanted probes at `x` into `out` (one entry a probe). */
   run(x: Float64Array, out: Float64Array, want: Uint8Array, w: Workspace): void;
   /** Carries the workspace through operations `from` up to, not including, `to` (all when absent), with its own `x`. */
@@ -30,12 +32,13 @@ export interface Program {
 }
 
 /** Puts operations and probes together. @source none - definition */
-export function program(inputs: readonly Input[], firstOp: readonly number[], length: number, ops: readonly Op[], probes: readonly { readonly probe: Probe; readonly op: ProbeOp }[]): Program {
+export function program(inputs: readonly Input[], firstOp: readonly number[], length: number, ops: readonly Op[], ofStages: ReadonlySet<number>, probes: readonly { readonly probe: Probe; readonly op: ProbeOp }[]): Program {
   const nominal = Float64Array.from(inputs, (i) => i.value);
   const compute = probes.map((p) => p.op);
   const carry = (w: Workspace, from: number, to: number = ops.length) => { for (let i = from; i < to; i++) ops[i]!(w); };
   const after = Int32Array.from(probes, (p) => p.probe.after);
   const probe = (w: Workspace, out: Float64Array, want: Uint8Array, from = -1) => { for (let i = 0; i < compute.length; i++) if (want[i] && after[i]! > from) compute[i]!(w, out, i); };
+  const lean = ops.filter((_, i) => !ofStages.has(i));
   return {
     inputs,
     probes: probes.map((p) => p.probe),
@@ -46,6 +49,12 @@ export function program(inputs: readonly Input[], firstOp: readonly number[], le
       w.s.fill(0);
       w.x = x;
       carry(w, 0);
+      probe(w, out, want);
+    },
+    runLean(x, out, want, w) {
+      w.s.fill(0);
+      w.x = x;
+      for (let i = 0; i < lean.length; i++) lean[i]!(w);
       probe(w, out, want);
     },
     carry,

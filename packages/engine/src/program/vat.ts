@@ -1,12 +1,14 @@
 import type { Measure, Path } from '../document/types.ts';
-import { enthalpy, freezingPoint, temperatureOf, volumeAt20 } from '../liquids/index.ts';
+import { enthalpy, freezingPoint, strengthIn, temperatureOf, volumeAt20 } from '../liquids/index.ts';
 import { advance } from '../ice/index.ts';
 import { at, slot } from '../matter/constituents.ts';
 import { addBlock, wholeMass } from '../matter/block.ts';
 import { pour } from './amounts.ts';
 import { sourceOf, unknownSource } from './bottle.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
+import { choose } from './meanings.ts';
 import { startTemperature } from './temperature.ts';
+import { beforeThing, insteadOfAmount } from './words.ts';
 import places from '../../../../data/physics/places.json' with { type: 'json' };
 
 /** Counts occurrences of a thing in a section, for keys that outlive an inserted line. */
@@ -22,9 +24,6 @@ export class Occurrences {
   }
 }
 
-/** What stands for an amount that was not written: a pinch of a solid, a splash of a liquid, both without known make-up. @source common-practice */
-const VAGUE_SOLID_G = 1, VAGUE_LIQUID_G = 20;
-
 /** Turns a measure into grams, except a share, which waits for the others. */
 export function put(ctx: Context, m: Measure, section: string, names: Occurrences, fallback?: { key: string }): Put {
   const source = sourceOf(ctx, m, section);
@@ -39,33 +38,47 @@ export function put(ctx: Context, m: Measure, section: string, names: Occurrence
     ctx.ops.push(({ s }) => { s[g] = m.portion === 'rest' ? Math.max(0, s[prep.yield_g]! - s[prep.used_g]!) : part * s[prep.yield_g]!; s[prep.used_g]! += s[g]; });
     return { measure: m, source, g, start, occurrence, share: false };
   }
+  const foam = source.prep?.foam && section === 'build' ? source.prep.foam : null;
+  // ice is put in by the hand that builds, not by its make-up
+  if (source.form === 'ice') return { measure: m, source, g, start, occurrence, share: false };
   const poured = m.amount ? pour(ctx, m, m.amount, source, occurrence) : null;
   if (poured) {
-    const { input, bias, each, of, factor } = poured;
-    const foam = source.prep?.foam && section === 'build' ? source.prep.foam : null;
     ctx.ops.push(({ s, x }) => {
-      let amount = x[input]!;
-      if (bias >= 0) amount *= x[bias]!;
-      if (each >= 0) amount *= x[each]! * factor;
-      if (of === 'ml') { amount /= s[mL]!; if (foam) amount /= 1 + s[foam.overrun]! / 100; }
-      s[g] = amount;
+      let sum = 0;
+      for (let i = 0; i < poured.length; i++) {
+        const { input, shares, of, factor } = poured[i]!;
+        let amount = x[input]! * factor;
+        for (let k = 0; k < shares.length; k++) amount *= x[shares[k]!]!;
+        if (of === 'ml') { amount /= s[mL]!; if (foam) amount /= 1 + s[foam.overrun]! / 100; }
+        sum += amount;
+      }
+      s[g] = sum;
     });
   } else {
+    const taste = fallback === undefined && m.amount === null && /^(spice|mineral)$/.test(source.ingredient?.category ?? '') && source.form !== 'liquid';
     const key = fallback?.key;
     if (key) {
-      const input = ctx.assume(key, m.path, 'measure', `${key}#${occurrence}`);
-      ctx.ops.push(({ s, x }) => { s[g] = x[input]! / s[mL]!; });
+      const input = ctx.assume(key, m.path, 'measure', `${key}#${occurrence}`, beforeThing(m, ctx.tables.assumption(key)!.say));
+      ctx.ops.push(({ s, x }) => { s[g] = x[input]! / s[mL]! / (foam ? 1 + s[foam.overrun]! / 100 : 1); });
+    } else if (taste) {
+      const input = ctx.assume('measure/to taste', m.path, 'measure', `measure/to taste#${occurrence}`, beforeThing(m, ctx.tables.assumption('measure/to taste')!.say));
+      ctx.ops.push(({ s, x }) => { s[g] = x[input]!; });
+      const from = m.thing.span.from;
+      choose(ctx, { code: 'measure-vague', at: m.path, input, sources: ['none'], words: { thing: m.thing.words, degree: 'taste' }, remedy: { key: 'write-plain', words: { amount: '0.3 g' }, splices: [{ from, to: from, literal: '0.3 g ' }] } });
     } else {
       // no amount, or one that cannot be turned into grams: carried as unknown matter, never as nothing
       const solid = source.form !== 'liquid' && source.form !== 'egg' && source.form !== 'puree';
       ctx.unknown.push({ measure: m, why: 'measure-vague' });
       const vague = { ...unknownSource(ctx, m), form: 'liquid', ...(source.ingredient ? { ingredient: source.ingredient } : {}) };
-      ctx.ops.push(({ s }) => { s[g] = solid ? VAGUE_SOLID_G : VAGUE_LIQUID_G; });
+      const little = solid ? 'measure/vague solid' : 'measure/vague liquid', { say } = ctx.tables.assumption(little)!;
+      const input = ctx.assume(little, m.path, 'measure', `${little}#${occurrence}`, m.amount ? insteadOfAmount(m.amount, say) : beforeThing(m, say));
+      ctx.ops.push(({ s, x }) => { s[g] = x[input]!; });
       return { measure: m, source: vague, g, start, occurrence, share: false };
     }
   }
   if (source.prep) { const prep = source.prep; ctx.ops.push(({ s }) => { s[prep.used_g]! += s[g]!; }); }
-  return { measure: m, source, g, start, occurrence, share: false };
+  const nominal = poured?.reduce((sum, q) => q.shares.reduce((part, k) => part * ctx.book.list[k]!.value, ctx.book.list[q.input]!.value * q.factor) + sum, 0);
+  return { measure: m, source, g, start, occurrence, share: false, ...(nominal === undefined ? {} : { nominal }) };
 }
 
 /** Solves the shares of a section together: each a share of the others, or of the lines it names. */
@@ -101,7 +114,6 @@ export function solveShares(ctx: Context, puts: readonly Put[]): void {
   });
   for (const p of shares) if (p.source.prep) { const prep = p.source.prep; ctx.ops.push(({ s }) => { s[prep.used_g]! += s[p.g]!; }); }
 }
-
 
 export function vat(ctx: Context, name: string): Vat {
   const content = ctx.layout.content(name);
@@ -153,7 +165,7 @@ export function setTemperature(ctx: Context, v: Vat, input: number): void {
 /** Lets a prep rest in a place: a jar with the surface of its own volume. */
 export function rest(ctx: Context, v: Vat, temperature: number, seconds: number, medium: 'air' | 'bath' | 'freezer'): void {
   const around = ctx.layout.take(4), account = ctx.layout.take(3), noIce = ctx.layout.take(4);
-  const h = ctx.book.add({ key: `place/exchange/${medium}`, value: places[medium].value, unit: 'W/m2K', spread: { kind: 'range', low: places[medium].low, high: places[medium].high }, grade: 'trade', source: 'common-practice', role: 'place' });
+  const h = ctx.spread(`place/exchange/${medium}`, `place/exchange/${medium}`, places[medium].value, 'W/m2K', 'place');
   const bodies = { liquid: v.liquid, enthalpy: v.liquid + slot.enthalpy_J, celsius: v.celsius, vessel: v.content.vessel, ice: noIce };
   ctx.ops.push(({ s, x }) => {
     const mL = volumeAt20(s, v.liquid);
@@ -172,6 +184,7 @@ export interface Captured { readonly celsius: number; readonly mL: number; reado
 export function capture(ctx: Context, v: Vat, ice: number, dilution: number): Captured {
   settle(ctx, v);
   const base = ctx.layout.take(7);
+  ctx.ofStages.add(ctx.ops.length);
   ctx.ops.push(({ s }) => {
     const mL = volumeAt20(s, v.liquid);
     s[base] = s[v.celsius]!;
@@ -193,11 +206,11 @@ export function stage(ctx: Context, stages: StageBuilt[], of: string, step: { te
   ctx.probe('temperature', name, '°C', 'heat-balance', ['melinder2010'], ({ s }, out, i) => { out[i] = s[c.g]! > 0 ? s[c.celsius]! : NaN; });
   ctx.probe('volume', name, 'mL', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[c.mL]!; });
   ctx.probe('mass', name, 'g', 'sum', [], ({ s }, out, i) => { out[i] = s[c.g]!; });
-  ctx.probe('strength', name, '% vol', 'oiml-r22', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[c.mL]! > 0 ? (s[c.ethanol]! / 0.789239 / s[c.mL]!) * 100 : NaN; });
+  ctx.probe('strength', name, '% vol', 'ethanol-over-volume', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[c.mL]! > 0 ? strengthIn(s[c.ethanol]!, s[c.mL]!) : NaN; });
   if (ice >= 0) {
     ctx.probe('ice_left', name, 'g', 'heat-balance', ['crc-ice'], ({ s }, out, i) => { out[i] = s[c.ice]!; });
     ctx.probe('freezing_point', name, '°C', 'water-activity-product', ['ross1975'], ({ s }, out, i) => { out[i] = s[c.freezing]!; });
-    ctx.probe('dilution', name, '%', 'ice-water-over-measures', ['none'], ({ s }, out, i) => { out[i] = s[c.dilution]!; });
+    ctx.probe('dilution', name, '%', 'ice-water-over-measures', ['crc-ice'], ({ s }, out, i) => { out[i] = s[c.dilution]!; });
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Path } from '../document/types.ts';
 import type { BuildResult } from '../program/build.ts';
-import type { Context, Put } from '../program/context.ts';
+import type { Context } from '../program/context.ts';
+import { reached } from './reached.ts';
 import type { Allergen } from './types.ts';
 
 interface Declared { readonly allergens: Allergen[]; readonly vegan: boolean; readonly vegetarian: boolean; readonly lines: { path: Path; vegan: 'no' | 'check'; vegetarian: 'yes' | 'no' | 'check' }[] }
@@ -18,22 +19,15 @@ const PLAIN: Readonly<Record<string, RegExp>> = {
  */
 export function diet(ctx: Context, build: BuildResult | null): Declared {
   const allergens: Allergen[] = [], lines: Declared['lines'] = [];
-  const seen = new Set<string>();
   let unknown = false;                                                     // of what is not known nothing is promised
-  const visit = (puts: readonly Put[], shownAs: string | null) => {
-    for (const p of puts) {
-      const path = p.measure.path;
-      if (p.source.prep) { if (!seen.has(p.source.prep.name)) { seen.add(p.source.prep.name); visit(p.source.prep.puts, shownAs ?? p.measure.thing.words); } continue; }
-      const row = p.source.ingredient;
-      if (!row) { if (!p.source.known) lines.push({ path, vegan: 'check', vegetarian: 'check' }); unknown ||= !p.source.known; continue; }
-      for (const a of row.allergens) {
-        if (allergens.some((b) => b.group === a.group && b.from.join('/') === path.join('/'))) continue;
-        const plain = PLAIN[a.group] ?? /$^/;
-        allergens.push({ group: a.group, from: path, certain: a.certain, hidden: shownAs !== null ? !plain.test(shownAs) : !plain.test(p.measure.thing.words) });
-      }
-      if (row.vegan !== 'yes') lines.push({ path, vegan: row.vegan, vegetarian: row.vegetarian });
+  for (const { put: { measure: { path, thing }, source }, within } of reached(ctx, build)) {
+    const row = source.ingredient;
+    if (!row) { if (!source.known) lines.push({ path, vegan: 'check', vegetarian: 'check' }); unknown ||= !source.known; continue; }
+    for (const a of row.allergens) {
+      if (allergens.some((b) => b.group === a.group && b.from.join('/') === path.join('/'))) continue;
+      allergens.push({ group: a.group, from: path, certain: a.certain, hidden: !(PLAIN[a.group] ?? /$^/).test(within ?? thing.words) });
     }
-  };
-  visit(build ? build.puts : [...ctx.preps.values()].flatMap((p) => p.puts), null);
+    if (row.vegan !== 'yes') lines.push({ path, vegan: row.vegan, vegetarian: row.vegetarian });
+  }
   return { allergens, vegan: !unknown && !lines.some((l) => l.vegan === 'no'), vegetarian: !unknown && !lines.some((l) => l.vegetarian === 'no'), lines };
 }

@@ -42,7 +42,7 @@ export function glassReading(c: Compiled, number: Look, figure: (of: string, nam
     ? [{ kind: b.glassIce.kind, count: Math.max(1, b.glassIce.count), mass_g: number('glass', 'ice_g'), size_mm: b.glassIce.size_mm, clear: b.glassIce.clear, from_mm: number('glass', 'ice_from_mm'), to_mm: number('glass', 'ice_to_mm') }] : [];
   const washline = figure('glass', 'washline_mm');
   return {
-    name: c.ctx.document.head.glass?.value ?? shape.name.toLowerCase(), brim_mL: brimOf(c), washline_mm: washline.value, liquid_mm: liquid, top_mm: number('glass', 'top_mm'), profile,
+    name: c.ctx.document.head.glass?.value ?? shape.name.toLowerCase(), brim_mL: b.glass.brim_mL, washline_mm: washline.value, liquid_mm: liquid, top_mm: number('glass', 'top_mm'), profile,
     base_mm: shape.base_mm, wall_mm: shape.wall_mm, stem_mm: shape.stem_mm, foot_mm: shape.foot_mm,
     layers, ice, garnish: b.garnish.map((g) => g.thing.words), washline, ...wouldStand(c, parts, number),
   };
@@ -64,10 +64,3 @@ function wouldStand(c: Compiled, parts: readonly Part[], number: Look): Pick<Gla
 }
 /** A gelatin foam's usual overrun, per cent. @source common-practice */
 const USUAL_OVERRUN = 300;
-
-function brimOf(c: Compiled): number {
-  const p = c.build!.glass.profile;
-  let v = 0;
-  for (let i = 1; i < p.length; i++) { const [h0, r0] = p[i - 1]!, [h1, r1] = p[i]!; v += (Math.PI * (h1 - h0) * (r0 * r0 + r0 * r1 + r1 * r1)) / 3000; }
-  return v;
-}

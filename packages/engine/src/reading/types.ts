@@ -1,5 +1,6 @@
-import type { Path, Span } from '../document/types.ts';
+import type { Path, Span, Splice } from '../document/types.ts';
 import type { Grade, SourceKey } from '../provenance/types.ts';
+import type { Role } from '../program/inputs.ts';
 
 /** A figure as shown: nominal value, 95 % range, grade, method and sources. Unrounded. */
 export interface Figure {
@@ -37,7 +38,7 @@ export interface GlassReading {
   readonly unset?: { readonly name: string; readonly washline_mm: number };
 }
 export interface Allergen { readonly group: string; readonly from: Path; readonly certain: boolean; readonly hidden: boolean }
-export interface Assumed { readonly key: string; readonly value: number | string; readonly unit: string; readonly low: number | null; readonly high: number | null; readonly grade: Grade; readonly source: SourceKey; readonly where: Place; readonly say: string }
+export interface Assumed { readonly key: string; readonly value: number | string; readonly unit: string; readonly low: number | null; readonly high: number | null; readonly grade: Grade; readonly source: SourceKey; readonly where: Place; readonly say: string; /** puts the words in, wherever they are wanted: what is assumed there is then written */ readonly splices: readonly Splice[] }
 export interface Place { readonly path: Path; readonly span?: Span; readonly line?: number; readonly column?: number; readonly file?: string }
 
 export type Severity = 'stop' | 'warn' | 'note';
@@ -51,9 +52,46 @@ export interface Finding {
   /** `remedy.<key>` is the sentence; each splice inserts the filled text of `remedy.<key>.<n>` or, with `literal`, the text itself */
   readonly remedy?: { readonly key: string; readonly words: Readonly<Record<string, string | number>>; readonly splices: readonly { readonly from: number; readonly to: number; readonly key?: string; readonly literal?: string }[] };
   readonly sources: readonly SourceKey[];
+  /** why it was knowingly accepted, as the spec says; a stop about harm that is accepted carries it and stays */
+  readonly reason?: string;
 }
-export interface WhyInput { readonly key: string; readonly value: number; readonly unit: string; readonly low: number; readonly high: number; readonly grade: Grade; readonly source: SourceKey; readonly slope: number; readonly share: number }
-export interface Why { readonly figure: string; readonly method: string; readonly sources: readonly SourceKey[]; readonly inputs: readonly WhyInput[] }
+/** A value that a bench or a shelf had a say in: where it was taken from, and what was passed over. */
+export interface Taken {
+  readonly key: string; readonly from: 'line' | 'bench' | 'spec' | 'table'; readonly value: number | string; readonly unit: string; readonly low?: number; readonly high?: number;
+  readonly over?: readonly { readonly from: 'line' | 'bench' | 'spec' | 'table'; readonly value: number | string }[];
+}
+/** The cost of the priced lines in whole coins, `digits` of them behind the point; `unpriced` are those it does not hold. */
+export interface Cost {
+  readonly currency: string; readonly digits: number; readonly assumed: boolean;
+  readonly coins: number; readonly low: number; readonly high: number;
+  /** some lines have no price, so that it is at least this */
+  readonly partial: boolean;
+  /** `currency`: it has a price, but in another currency */
+  readonly unpriced: readonly { readonly path: Path; readonly thing: string; readonly currency?: string }[];
+}
+/** One input a figure hangs on. `row`: where its width stands; `from`: where its value stands, with the cell itself (`origin`); `slope`: figure per unit of the input, over its range. */
+export interface WhyInput {
+  readonly key: string; readonly value: number; readonly unit: string; readonly low: number; readonly high: number; readonly grade: Grade; readonly source: SourceKey;
+  readonly role: Role; readonly row: string; readonly from?: string; readonly origin?: { readonly value: number; readonly grade: Grade; readonly source: SourceKey };
+  readonly where: Place; readonly slope: number; readonly share: number;
+  /** set where nothing was written: the words that would replace it */
+  readonly say?: string;
+}
+/** What is left of a figure's range when one input is known exactly; `by`: the share of its width that goes. */
+export interface Narrow { readonly key: string; readonly low: number; readonly high: number; readonly by: number; readonly role: Role; readonly say: string }
+/** Why there is no number: the sentence is `absent.<code>` in the messages; `share` of the mass that is not known. */
+export interface Absent { readonly code: string; readonly things: readonly string[]; readonly share?: number }
+export interface Why {
+  readonly figure: string; readonly of: string;
+  /** a limit: its code; `through`: the figure that reading a line otherwise would move, whose inputs these are */
+  readonly code?: string; readonly through?: string;
+  readonly value?: number; readonly unit?: string; readonly low?: number; readonly high?: number; readonly grade?: Grade;
+  readonly method: string; readonly sources: readonly SourceKey[]; readonly inputs: readonly WhyInput[];
+  /** share of the variance of all inputs that are not listed */
+  readonly rest: number;
+  readonly narrow: readonly Narrow[];
+  readonly absent?: Absent;
+}
 
 export interface Reading {
   readonly drink: string; readonly variant: string | null; readonly partial: boolean;
@@ -66,5 +104,13 @@ export interface Reading {
   /** lines that keep it from being vegan or vegetarian, or leave it open */
   readonly diet: readonly { readonly path: Path; readonly vegan: 'no' | 'check'; readonly vegetarian: 'yes' | 'no' | 'check' }[];
   readonly assumed: readonly Assumed[]; readonly findings: readonly Finding[]; readonly accepted: readonly Finding[];
-  readonly why?: Why;
+  /** where values came from that a bench or a shelf had a say in; empty where neither had */
+  readonly taken?: readonly Taken[];
+  readonly cost?: Cost;
+  /** what volumes are shown in, where the bench says so */
+  readonly shows?: 'ml' | 'oz';
+  /** the drink left alone in its glass, so many minutes after it was poured: where it was asked for */
+  readonly later?: readonly { readonly minutes: number; readonly figures: Figures }[];
+  /** one for one figure asked, several in order for several */
+  readonly why?: Why | readonly Why[];
 }

@@ -1,1 +1,2 @@
 export * from './exact.ts';
+export * from './money.ts';

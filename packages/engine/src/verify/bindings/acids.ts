@@ -1,6 +1,6 @@
 import type { Bindings, Inputs } from '../types.ts';
 import {
-  acidToAdd, ACIDS, adjustDose, constantsAt, constantsOf, equivalentMass, ethanolShiftBound, pH, phthalatePH, pK, pKByHeat, protonsReleased, sumAsCitric,
+  acidToAdd, ACIDS, adjustDose, constantsAt, constantsOf, equivalentMass, ethanolShiftBound, MOLAR_MASS, pH, phthalatePH, pK, pKByHeat, protonsReleased, sumAsCitric,
 } from '../../acids/index.ts';
 import { citricForProtons } from '../../clarity/index.ts';
 import { celsiusOf } from './quantities.ts';
@@ -62,7 +62,7 @@ const added = (i: Inputs) => acidToAdd(i.number('L'), i.number('native_citric', 
 /** Acids, buffers, doses of acid. */
 export const acids: Bindings = {
   ph_of_a_pure_acid_solution: pureAcid,
-  ph_b: (i) => phOfOne(stepsOf('citric', celsiusOf(i, 25)), i.number('citric_g_L') / 192.124, i.number('K_mol_L'), celsiusOf(i, 25)),
+  ph_b: (i) => phOfOne(stepsOf('citric', celsiusOf(i, 25)), i.number('citric_g_L') / MOLAR_MASS[0]!, i.number('K_mol_L'), celsiusOf(i, 25)),
   standard_buffer: buffer,
   neutral_phosphate_at_0_c: buffer,
   kh_phthalate_ph_s_equation: (i) => phthalatePH(celsiusOf(i, 25)),

@@ -1,0 +1,119 @@
+import type { Step } from '../document/types.ts';
+import { BOTULISM, HOLDING, keepsDays, needsAssessment, STANDS_H } from '../keeping/index.ts';
+import { waterActivity } from '../liquids/index.ts';
+import { wholeMass } from '../matter/block.ts';
+import { at } from '../matter/constituents.ts';
+import { stepRow } from '../preps/prep.ts';
+import { strengthOfPrep } from '../preps/setting.ts';
+import type { Context, PrepBuilt, Put, RemedySeed } from '../program/context.ts';
+import { insteadOfNumber } from '../program/edit.ts';
+import type { ProbeOp } from '../program/program.ts';
+import type { Facts } from './facts.ts';
+import { standsAt, timeOf } from './steps.ts';
+
+/** From this strength on nothing grows that these rules are about; the codes count no alcohol at all. % vol @source common-practice */
+const SPIRITED = 20;
+/** Hours without air from which on growth is to be feared in the fridge as well. @source common-practice two days */
+const AIRLESS_H = 48;
+/** What a pH that is not known is taken for: not knowing makes nothing safe. */
+const NOT_KNOWN = 7;
+/** Of a prep: with more oil than this what lies in it is shut off from air. */
+const OILY = 0.2;
+
+const SPOILS = /^(dairy|egg|juice|juice-citrus|fruit|vegetable|herb|coffee-tea|nut|plant-drink|plant-cream)$/;
+const AT_ONCE = /^(dairy|egg)$/;
+const FROM_SOIL = /^(vegetable|herb|fruit|spice)$/;
+
+/** Food left warm, and food shut off from air. A screening aid: law and qualified people decide. @source food-code tables A and B; food-code-holding */
+export function keeping({ ctx }: Facts): void {
+  for (const prep of ctx.preps.values()) {
+    if (prep.section.method === 'ferment') continue;
+    warm(ctx, prep);
+    short(ctx, prep);
+    airless(ctx, prep);
+  }
+}
+
+const waits = (x: Step): boolean => stepRow(x.verb).does === 'rest';
+const categoryOf = (p: Put): string => p.source.ingredient?.category ?? '';
+
+/** The step that is written to last longest. */
+const longestOf = (steps: readonly Step[]): Step | undefined => [...steps].sort((a, b) => (b.seconds?.high ?? 0) - (a.seconds?.high ?? 0))[0];
+const HOUR = 3600;
+
+/** pH, water activity without what ethanol does to it, and strength of what a prep is in the end. */
+function stateOf(ctx: Context, prep: PrepBuilt) {
+  const ph = ctx.probed(`prep:${prep.section.key}`, 'ph'), block = prep.content.phase('liquid'), dry = new Float64Array(at.insolubles + 1), one = new Float64Array(1);
+  return {
+    pH: (w: Parameters<ProbeOp>[0]) => { if (!ph) return NOT_KNOWN; ph(w, one, 0); return Number.isNaN(one[0]!) ? NOT_KNOWN : one[0]!; },
+    aw: (s: Float64Array) => { dry.set(s.subarray(block, block + dry.length)); dry[at.ethanol] = 0; return waterActivity(dry, 0); },
+    pct: strengthOfPrep(prep),
+    oil: (s: Float64Array) => { const m = wholeMass(s, block); return m > 0 ? s[block + at.fat]! / m : 0; },
+  };
+}
+
+/** What spoils, out of the cold for longer than the codes let it. */
+function warm(ctx: Context, prep: PrepBuilt): void {
+  const foods = prep.puts.filter((p) => SPOILS.test(categoryOf(p)));
+  const steps = prep.steps.filter((x) => waits(x) && x.verb !== 'soak' && standsAt(x) > HOLDING.cold_C + 3 && standsAt(x) < HOLDING.hot_C && foods.some((p) => p.measure.span.from < x.span.from));
+  const hours = timeOf(ctx, prep, steps, HOUR), longest = longestOf(steps);
+  if (!longest || !hours) return;
+  const state = stateOf(ctx, prep), worst = foods.find((p) => AT_ONCE.test(categoryOf(p))) ?? foods[0]!;
+  const cold = (x: Step): RemedySeed['splices'] => {
+    if (x.temperature) return [insteadOfNumber(ctx.document.text, x.temperature.span, '4 °C')];
+    const end = (x.seconds?.span ?? x.span).to;
+    return [{ from: end, to: end, key: 'cold' }];
+  };
+  ctx.margins.push({
+    code: 'cold-chain', at: longest.path, unit: 'h', sources: ['food-code', 'food-code-holding'], words: { thing: worst.measure.thing.words, limit: STANDS_H }, live: { hours }, ...(AT_ONCE.test(categoryOf(worst)) ? {} : { cap: 'warn' as const }),
+    op: (w, out, i) => {
+      hours(w, out, i);
+      out[i] = state.pct(w.s) >= SPIRITED || !needsAssessment('B', state.aw(w.s), state.pH(w)) ? -STANDS_H : out[i]! - STANDS_H;
+    },
+    remedy: { key: 'in-the-cold', words: {}, splices: steps.flatMap(cold) },
+  });
+}
+
+/** How a prep is named in the house rules of keeping: what in it spoils first. */
+function kindOf(prep: PrepBuilt): string | undefined {
+  const has = (what: RegExp) => prep.puts.some((p) => what.test(categoryOf(p)));
+  const { method } = prep.section, foam = method === 'siphon foam';
+  if (foam) return has(/^dairy$/) ? 'siphon dairy' : has(/^egg$/) ? 'siphon egg' : 'siphon gelatin';
+  if (method === 'milk wash' || method === 'fat wash') return method;
+  if (has(/^juice-citrus$/) && !has(/^sugar$/)) return 'fresh citrus';
+  if ((method === 'syrup' || method === 'cordial') && has(/^(fruit|juice|juice-citrus)$/)) return 'fruit syrup';
+  return method === 'syrup' && has(/^herb$/) ? 'herb syrup' : undefined;
+}
+
+/** Longer in the fridge than house rules let it, by what spoils first in it: its taste goes before it is a danger. */
+function short(ctx: Context, prep: PrepBuilt): void {
+  const kind = kindOf(prep), days = kind === undefined ? undefined : keepsDays(kind);
+  const steps = prep.steps.filter((x) => waits(x) && standsAt(x) > -5), hours = timeOf(ctx, prep, steps, HOUR), longest = longestOf(steps);
+  if (!days || !hours || !longest) return;
+  const state = stateOf(ctx, prep);
+  ctx.margins.push({
+    code: 'keeps-short', at: longest.path, unit: 'days', sources: ['common-practice'], words: { prep: prep.name, least: days[0], most: days[1] }, live: { days: (w, out, i) => { hours(w, out, i); out[i]! /= 24; } },
+    op: (w, out, i) => { hours(w, out, i); out[i] = kind !== 'milk wash' && kind !== 'fat wash' && state.pct(w.s) >= SPIRITED ? -days[1] : out[i]! / 24 - days[1]; },
+    ...(longest.seconds ? { remedy: { key: 'keep-shorter', words: { hours: Math.max(1, days[0]) * 24 }, splices: [{ from: longest.seconds.span.from, to: longest.seconds.span.to, literal: `${Math.max(1, days[0]) * 24} h` }] } } : {}),
+  });
+}
+
+/** What grew in or near soil, shut off from air by oil, a bag or a closed vessel, wet and hardly sour. */
+function airless(ctx: Context, prep: PrepBuilt): void {
+  const plants = prep.puts.filter((p) => FROM_SOIL.test(categoryOf(p))), oils = prep.puts.some((p) => p.source.form === 'fat');
+  const shut = prep.steps.find((x) => x.verb === 'vacuum' || x.flags.includes('closed'));
+  const steps = prep.steps.filter((x) => waits(x) && standsAt(x) > BOTULISM.celsius && (oils || (shut !== undefined && x.span.from >= shut.span.from)));
+  const hours = timeOf(ctx, prep, steps, HOUR), first = plants[0];
+  if (!first || steps.length === 0 || !hours) return;
+  const state = stateOf(ctx, prep), roomy = steps.some((x) => standsAt(x) > HOLDING.cold_C + 3);
+  const one = new Float64Array(1);
+  ctx.margins.push({
+    code: 'botulism-risk', at: first.measure.path, unit: 'pH', sources: ['food-code', 'bad-bug-book'], words: { thing: first.measure.thing.words },
+    op: (w, out, i) => {
+      hours(w, one, 0);
+      const oily = oils && state.oil(w.s) > OILY, long = one[0]! > (roomy ? STANDS_H : AIRLESS_H);
+      // in oil each piece keeps its own water and its own pH, whatever the oil around it
+      out[i] = !long || state.pct(w.s) >= SPIRITED || !(oily || (shut !== undefined && state.aw(w.s) > BOTULISM.aw)) ? -BOTULISM.pH : (oily ? NOT_KNOWN : state.pH(w)) - BOTULISM.pH;
+    },
+  });
+}

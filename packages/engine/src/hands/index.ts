@@ -1,0 +1,3 @@
+export { inKitchen, KITCHENS, kitchenOf, type Kitchen } from './kitchen.ts';
+export { shareOf, type Chance } from './odds.ts';
+export { crowdOf, hands, type Band, type Crowd, type Hands, type HandsAsked, type Held, type Matter, type Odds } from './hands.ts';

@@ -1,0 +1,99 @@
+import { draw, drawNormal, hashOf, normalQuantile, pointAt } from '../numeric/index.ts';
+import type { Spread } from '../provenance/types.ts';
+import type { Program } from './program.ts';
+
+/** What is drawn for every maker: which inputs, how wide, by which number of their key. */
+export interface Draws { readonly index: Int32Array; readonly hash: Int32Array; readonly spread: readonly Spread[] }
+
+/**
+ * Prepares the draws of a program's inputs.
+ * @param spreadOf how far each input may lie in the kitchen that is drawn; `exact` ones are not drawn
+ * @returns one entry an input that is drawn; of two keys of one hash the later takes another, so that their draws are not one
+ * @source none - definition
+ */
+export function drawsOf(program: Program, spreadOf: (input: Program['inputs'][number]) => Spread): Draws {
+  const index: number[] = [], hash: number[] = [], spread: Spread[] = [];
+  const seen = new Set<number>();
+  program.inputs.forEach((input, i) => {
+    const s = spreadOf(input);
+    if (s.kind === 'exact') return;
+    let h = hashOf(input.key);
+    while (seen.has(h)) h = hashOf(`${input.key} ${h}`);
+    seen.add(h);
+    index.push(i); hash.push(h | 0); spread.push(s);
+  });
+  return { index: Int32Array.from(index), hash: Int32Array.from(hash), spread };
+}
+
+/**
+ * Puts one maker's values into `x`: a pure function of seed, key and maker's number, whatever else is drawn.
+ * @param x one entry an input, at the nominal where nothing is drawn
+ * @param seed,maker whole numbers, the low 32 bits count
+ * @source none - definition
+ */
+export function drawMaker(x: Float64Array, program: Program, draws: Draws, seed: number, maker: number): void {
+  const { index, hash, spread } = draws, { nominal } = program;
+  for (let k = 0; k < index.length; k++) {
+    const i = index[k]!;
+    x[i] = pointAt(spread[k]!, nominal[i]!, drawNormal(seed, hash[k]!, maker));
+  }
+}
+
+/**
+ * Puts the values of one maker whose deviates are known into `x`.
+ * @param deviates rows as of `evenDeviates`
+ * @param maker which row
+ * @source none - definition
+ */
+export function putMaker(x: Float64Array, program: Program, draws: Draws, deviates: Float64Array, maker: number): void {
+  const { index, spread } = draws, { nominal } = program, row = maker * index.length;
+  for (let k = 0; k < index.length; k++) { const i = index[k]!; x[i] = pointAt(spread[k]!, nominal[i]!, deviates[row + k]!); }
+}
+
+/**
+ * Deviates for few makers that lie as evenly as they can: of each input one maker in each of `makers` strips of equal odds, at its middle, in an order of
+ * its own that is a pure function of seed and key.
+ * @param makers 1 or more
+ * @returns a row of deviates a maker, one an entry of `draws`
+ * @source mckay1979 latin hypercube
+ */
+export function evenDeviates(draws: Draws, seed: number, makers: number): Float64Array {
+  const { hash } = draws, width = hash.length, rows = new Float64Array(makers * width), order = new Int32Array(makers);
+  const middle = Float64Array.from({ length: makers }, (_, strip) => normalQuantile((strip + 0.5) / makers));
+  for (let k = 0; k < width; k++) {
+    for (let m = 0; m < makers; m++) {
+      // the m-th changes places with one before it, or stays
+      const other = Math.floor(draw(seed, hash[k]!, m) * (m + 1));
+      order[m] = order[other]!;
+      order[other] = m;
+    }
+    for (let m = 0; m < makers; m++) rows[m * width + k] = middle[order[m]!]!;
+  }
+  return rows;
+}
+
+/**
+ * Runs makers `from` up to, not including, `to`; figures of stages are not among what can be wanted.
+ * @param want one entry a probe; what is not wanted is not written
+ * @returns a record of (to - from) rows, a column for every wanted probe in their order
+ * @source none - definition
+ */
+export function runMakers(program: Program, draws: Draws, want: Uint8Array, seed: number, from: number, to: number): Float64Array {
+  const columns = wanted(want);
+  const out = new Float64Array(program.probes.length), x = Float64Array.from(program.nominal);
+  const record = new Float64Array((to - from) * columns.length);
+  const w = program.workspace();
+  for (let maker = from, at = 0; maker < to; maker++) {
+    drawMaker(x, program, draws, seed, maker);
+    program.runLean(x, out, want, w);
+    for (let k = 0; k < columns.length; k++) record[at++] = out[columns[k]!]!;
+  }
+  return record;
+}
+
+/** Indices of the wanted probes. @source none - definition */
+export function wanted(want: Uint8Array): Int32Array {
+  const list: number[] = [];
+  for (let i = 0; i < want.length; i++) if (want[i]) list.push(i);
+  return Int32Array.from(list);
+}

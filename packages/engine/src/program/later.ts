@@ -1,0 +1,67 @@
+import { ACCOUNT, SURROUNDINGS, advance, areaOfPieces } from '../ice/index.ts';
+import { enthalpy, strengthIn, volumeAt20 } from '../liquids/index.ts';
+import { addBlock, copyBlock, wholeMass } from '../matter/block.ts';
+import { BLOCK, at, slot } from '../matter/constituents.ts';
+import { GLASS_J_GK, wallOf, wettedOf, type BuildResult } from './build.ts';
+import type { Context } from './context.ts';
+import { coldGlass, glassMass } from './glass.ts';
+
+/** Minutes after pouring that are told. */
+export const LATER_MIN = [2, 5, 10, 20, 30] as const;
+/** How a drink that is left alone is asked for in readings: what it is so many minutes after it was poured. @source none - definition */
+export const laterName = (minutes: number): string => `later:${minutes}`;
+
+/**
+ * The drink in its glass, on its ice or without, left alone in the room: liquids stirred together in thought, foam and garnish left out. Temperature in °C,
+ * strength in % vol, volume in mL at 20 °C, ice in g, water of its own in g by the minute.
+ * @source none - heat balance of lumped bodies, as `advance`
+ */
+export function compileLater(ctx: Context, b: BuildResult): void {
+  const { layout, document } = ctx, serves = document.serves;
+  const liquid = layout.take(BLOCK), celsius = layout.take(1), vessel = layout.take(2), ice = layout.take(4), around = layout.take(SURROUNDINGS), account = layout.take(ACCOUNT);
+  const path = ['glass'], last = b.steps[b.steps.length - 1], cold = last ? coldGlass(ctx, last, true) : undefined;
+  const stemmed = b.glass.shape.stem_mm > 0;
+  const glass = ctx.assume(glassMass(ctx), path, 'tool'), starts = ctx.assume(cold ?? 'start/serving glass', path, 'place'), room = ctx.assume('place/room', path, 'place');
+  const still = ctx.assume('agitation/still', path, 'model'), toVessel = ctx.assume('conductance/drink to still glass', path, 'model'), toAir = ctx.assume(stemmed ? 'conductance/stemmed glass to air' : 'conductance/vessel to air', path, 'model');
+  const own = b.base.content.vessel, given = b.glassIce, served = b.base.content.ice, wet = b.layers.filter((l) => l.kind === 'liquid');
+  const starting = wet.map((l) => b.puts.find((p) => p.measure.path === l.at)?.start);
+  const bodies = { liquid, enthalpy: liquid + slot.enthalpy_J, celsius, vessel, ice };
+  ctx.ops.push(({ s, x }) => {
+    copyBlock(s, liquid, b.base.liquid);
+    for (let k = 0; k < wet.length; k++) {
+      const block = wet[k]!.block, start = starting[k];
+      addBlock(s, liquid, block, 1);
+      s[liquid + slot.enthalpy_J]! += enthalpy(s, block, start ? (start.input >= 0 ? x[start.input]! : s[start.offset]!) : s[b.temperature]!);
+    }
+    for (let i = 0; i < BLOCK; i++) s[liquid + i]! /= serves;
+    s[celsius] = s[b.temperature]!;
+    const mL = volumeAt20(s, liquid) + s[liquid + slot.unknown_g]!;
+    s[ice] = given ? s[b.iceMass]! : 0;
+    if (s[ice] > 0) {
+      s[ice + 1] = s[served.celsius]!; s[ice + 2] = s[ice]!;
+      s[ice + 3] = areaOfPieces(s[ice], given!.size_mm) * wettedOf(mL, s[ice]);
+    }
+    if (s[own + 1]! > 0) { s[vessel] = s[own]!; s[vessel + 1] = s[own + 1]!; } else {
+      s[vessel] = x[starts]!;
+      s[vessel + 1] = x[glass]! * GLASS_J_GK * wallOf(mL, s[ice], x[b.glass.holding]!);
+    }
+    s[account] = 0; s[account + 1] = 0;
+    s[around] = x[room]!; s[around + 1] = x[still]!; s[around + 2] = x[toVessel]!; s[around + 3] = x[toAir]!;
+  });
+  let before = 0;
+  for (const minutes of LATER_MIN) {
+    const seconds = 60 * (minutes - before), kept = layout.take(5);
+    before = minutes;
+    ctx.ops.push(({ s }) => {
+      advance(s, bodies, around, seconds, account);
+      const mL = volumeAt20(s, liquid) + s[liquid + slot.unknown_g]!;
+      s[kept] = s[celsius]!; s[kept + 1] = s[liquid + at.ethanol]!; s[kept + 2] = mL; s[kept + 3] = s[ice]!; s[kept + 4] = s[account + 1]!;
+    });
+    const of = laterName(minutes), there = (s: Float64Array) => wholeMass(s, b.base.liquid) > 0;
+    ctx.probe('temperature', of, '°C', 'heat-balance', ['crc-ice', 'melinder2010'], ({ s }, out, i) => { out[i] = there(s) ? s[kept]! : NaN; });
+    ctx.probe('strength', of, '% vol', 'ethanol-over-volume', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[kept + 2]! > 0 ? strengthIn(s[kept + 1]!, s[kept + 2]!) : NaN; });
+    ctx.probe('volume', of, 'mL', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[kept + 2]!; });
+    if (given) ctx.probe('ice_left', of, 'g', 'heat-balance', ['crc-ice'], ({ s }, out, i) => { out[i] = s[kept + 3]!; });
+    if (given) ctx.probe('melted', of, 'g', 'heat-balance', ['crc-ice'], ({ s }, out, i) => { out[i] = s[kept + 4]!; });
+  }
+}

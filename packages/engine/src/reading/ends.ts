@@ -1,0 +1,67 @@
+import { Z95 } from '../numeric/index.ts';
+
+/** Mean of the positive half of a standard normal, over the whole. */
+const HALF = 1 / Math.sqrt(2 * Math.PI);
+
+/** Deviations below this have no fourth power in double precision: what little there is then has plain ends. */
+const LEAST = 1e-70;
+
+/** Sums that a figure's ends follow from, one call an input. */
+export class EndSums {
+  /** cumulants of the sum of what each input does: mean, variance, third, fourth */
+  private mean = 0;
+  private variance = 0;
+  private third = 0;
+  private fourth = 0;
+  private low2 = 0;
+  private high2 = 0;
+  private bent = 0;
+  private straight = 0;
+  private straight2 = 0;
+
+  clear(): void { this.mean = this.variance = this.third = this.fourth = this.low2 = this.high2 = this.bent = this.straight = this.straight2 = 0; }
+
+  /** What an input does at its own 2.5 (`down`) and 97.5 % point (`up`), signed differences from the nominal; straight in between on either side. */
+  add(down: number, up: number): void {
+    const a = -down / Z95, b = up / Z95;
+    const a2 = a * a, b2 = b * b;
+    const m1 = (b - a) * HALF, m2 = (a2 + b2) / 2, m3 = (b2 * b - a2 * a) * 2 * HALF, m4 = 1.5 * (a2 * a2 + b2 * b2), square = m1 * m1;
+    this.mean += m1;
+    this.variance += m2 - square;
+    this.third += m3 - 3 * m1 * m2 + 2 * square * m1;
+    this.fourth += m4 - 4 * m1 * m3 - 3 * m2 * m2 + 12 * square * m2 - 6 * square * square;
+    const lower = Math.min(down, up, 0), upper = Math.max(down, up, 0);
+    this.low2 += lower * lower; this.high2 += upper * upper;
+    const half = (up - down) / 2, mean = (up + down) / 2, s = half * half;
+    this.bent += mean * mean; this.straight += s; this.straight2 += s * s;
+  }
+
+  /** How bent the figure is: what both sides do alike over what they do differently; 0 for a straight one. */
+  get bend(): number { return this.straight > 0 ? Math.sqrt(this.bent / this.straight) : this.bent > 0 ? Infinity : 0; }
+
+  /** Distance of the ends from the nominal: below (0 or less) and above (0 or more). */
+  ends(out: Float64Array): void {
+    const s = Math.sqrt(Math.max(0, this.variance));
+    let low = -Math.sqrt(this.low2), high = Math.sqrt(this.high2);
+    if (s > LEAST) {
+      const one = this.straight > 0 ? this.straight2 / (this.straight * this.straight) : 1;  // 1 where one input makes the whole
+      const alone = one * one;
+      const g = this.third / (s * s * s), k = this.fourth / (s * s * s * s);
+      const side = (z: number) => this.mean + s * (z + ((z * z - 1) * g) / 6 + ((z * z * z - 3 * z) * k) / 24 - ((2 * z * z * z - 5 * z) * g * g) / 36);
+      low = alone * low + (1 - alone) * side(-Z95);
+      high = alone * high + (1 - alone) * side(Z95);
+    }
+    out[0] = Math.min(0, low);
+    out[1] = Math.max(0, high);
+  }
+
+  /**
+   * The ends that figure `k` of `n` has with every input but one, -1 for none left out; the sums are of those parts.
+   * `down` and `up`: what each input does to each figure, a row of figures an input.
+   */
+  without(left: number, { down, up }: { readonly down: Float64Array; readonly up: Float64Array }, n: number, k: number, out: Float64Array): void {
+    this.clear();
+    for (let i = 0, at = k; at < down.length; i++, at += n) if (i !== left && (down[at] !== 0 || up[at] !== 0)) this.add(down[at]!, up[at]!);
+    this.ends(out);
+  }
+}

@@ -1,0 +1,28 @@
+import { GRADES } from '../provenance/types.ts';
+import type { Grade } from '../provenance/types.ts';
+import type { Compiled } from '../program/compile.ts';
+import type { Spreads } from './spread.ts';
+import type { Figure } from './types.ts';
+
+/**
+ * One probe as a figure: its range, the weakest grade among inputs with at least a hundredth of its variance, and their sources.
+ * @param k place of the probe in the program
+ * @source none - definition
+ */
+export function figureOf(c: Compiled, s: Spreads, k: number): Figure {
+  const probe = c.program.probes[k]!, n = c.program.probes.length, inputs = c.program.inputs;
+  const sources = new Set<string>(probe.sources);
+  let weakest = -1;
+  const enough = 0.01 * s.variance[k]!;
+  if (enough > 0) {
+    for (let i = 0; i < inputs.length; i++) {
+      if (s.part[i * n + k]! < enough) continue;
+      weakest = Math.max(weakest, GRADES.indexOf(inputs[i]!.grade));
+      sources.add(inputs[i]!.source);
+    }
+  }
+  const grade: Grade = weakest < 0 ? 'compiled' : GRADES[weakest]!;
+  const value = s.value[k]!, low = s.low[k]!, high = s.high[k]!;
+  const a = value - low, b = high - value;
+  return { value, unit: probe.unit, low, high, skewed: Math.max(a, b) > 1e-12 && Math.abs(a - b) > 0.2 * Math.max(a, b), grade, method: probe.method, sources: [...sources] };
+}
