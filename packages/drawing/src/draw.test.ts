@@ -27,7 +27,7 @@ describe('the drawing of a reading', () => {
     fc.assert(fc.property(drinks, fc.constantFrom(...ROOMS), (d, room) => {
       const { reading, document } = made(d);
       expect(collisions(draw(reading, { ...room, scheme: 'light', document }))).toEqual([]);
-    }), { numRuns: 150 });
+    }));
   });
   it('draws every level where the reading has it: a millimetre of the glass is a unit of the drawing', () => {
     for (const room of ROOMS) {

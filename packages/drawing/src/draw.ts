@@ -66,7 +66,7 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
     if (reading.glass === whole.glass) drawDimensions(pad, reading.glass, frame);
     drawBeside(pad, reading, frame);
   }
-  const places = arrange(flow, reading, frame);
+  const places = arrange(flow, reading, frame, pad.boxes.map(({ box }) => box));
   drawUpstream(pad, flow, reading, frame, places, scheme);
   drawUnset(pad, reading, frame);
   drawConsequence(pad, reading, frame, places, options.findings ?? []);

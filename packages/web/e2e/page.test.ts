@@ -122,13 +122,47 @@ describe('the page', () => {
     await page.context().close();
   });
 
+  it('says nothing of a line while it is being typed, and says it when the caret leaves or rests', async () => {
+    const { page, faults } = await open(browser, site.address);
+    await paste(page, DAIQUIRI);
+    const editor = page.locator('[data-editor]'), problems = page.locator('[data-problem]'), count = (): Promise<string | null> => page.getAttribute('html', 'data-problems');
+    await editor.evaluate((e: HTMLTextAreaElement) => { e.focus(); e.setSelectionRange(e.value.length, e.value.length); });
+    await page.keyboard.type('30 ml zo');
+    await page.waitForFunction(() => document.querySelector('[data-text]')?.textContent?.endsWith('30 ml zo') === true);
+    expect(await page.locator('[data-finding="ingredient-unknown"]').count()).toBe(0);
+    await page.keyboard.press('ArrowUp');
+    await page.waitForSelector('[data-finding="ingredient-unknown"]');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('End');
+    await page.keyboard.type(' blo');
+    expect(await page.locator('[data-finding="ingredient-unknown"]').count()).toBe(0);
+    await page.waitForSelector('[data-finding="ingredient-unknown"]', { timeout: 5000 });
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('45');
+    expect([await count(), await problems.count()]).toEqual(['1', 0]);
+    await page.keyboard.press('Home');
+    await problems.first().waitFor({ timeout: 5000 });
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
   it('tells why: a pressed figure opens a slip with range, grade, method, inputs and sources', async () => {
     const { page, faults } = await open(browser, site.address);
     await page.locator('[data-reading="drink"] [data-figure="strength"]').first().click();
     const slip = page.locator('[data-slip="strength"]');
     for (const word of ['range', 'how sure', 'method', 'sources', 'of the spread']) expect(await slip.textContent()).toContain(word);
+    // down to the row of a table and the title of its source, and on to what would narrow it
+    await slip.locator('[data-row="assumptions agitation/stir"]', { hasText: 'data/assumptions.tsv, agitation/stir: Heat transfer correlation' }).waitFor({ timeout: 5000 });
+    for (const said of ['how hard one stirs', 'mL of ethanol in 100 mL of the liquid', 'data/physics/oiml-r22.json', 'International alcoholometric tables']) expect(await slip.textContent()).toContain(said);
+    expect(await slip.locator('[data-narrow]').first().textContent()).toMatch(/^What would narrow it most: .+, to \d.* to \d.*, \d+ % less wide\. So/);
     await page.keyboard.press('Escape');
     expect(await page.locator('[data-slip]').count()).toBe(0);
+    // A figure of a prep as well.
+    const ofPrep = page.locator('[data-reading^="prep:"] [data-figure]').first();
+    const name = await ofPrep.getAttribute('data-figure');
+    await ofPrep.click();
+    await page.locator(`[data-slip="${name}"] [data-row]`).first().waitFor({ timeout: 5000 });
+    await page.keyboard.press('Escape');
     // From the keyboard as well, and the focus comes back.
     await page.locator('[data-reading="drink"] [data-figure="volume"]').first().focus();
     await page.keyboard.press('Enter');

@@ -1,12 +1,15 @@
-import type { Why } from '@washline/engine';
+import type { SaidWhy } from '@washline/spec';
 import { shown } from '@washline/drawing';
-import { createMemo, createSignal, Show } from 'solid-js';
-import { keepSheet, keptSheet, type Sheet as Kind } from './device.ts';
+import { createEffect, createMemo, createSignal, onCleanup, Show } from 'solid-js';
+import { keepLanguage, keepSheet, keptLanguage, keptSheet, type Sheet as Kind } from './device.ts';
 import { Glass, type Pressed } from './glass/Glass.tsx';
+import { language, ofBrowser, say, turnTo } from './language/language.ts';
 import type { Read } from './read.ts';
 import { Live } from './Live.tsx';
-import { entriesOf } from './sheet/entries.ts';
+import { entriesOf, same } from './sheet/entries.ts';
+import type { Entry } from './sheet/Margin.tsx';
 import { Sheet } from './sheet/Sheet.tsx';
+import { createHold } from './sheet/typing.ts';
 import { Slip } from './slip/Slip.tsx';
 import { makeState } from './state.ts';
 
@@ -17,16 +20,25 @@ export function Page() {
   const dress = (kind: Kind): void => { document.documentElement.dataset['sheet'] = kind; };
   dress(sheet());
   system.addEventListener('change', () => { if (keptSheet() === null) { const kind = system.matches ? 'dark' : 'light'; setSheet(kind); dress(kind); } });
+  if ((keptLanguage() ?? ofBrowser()) === 'de') void turnTo('de');
+  const other = (): 'en' | 'de' => (language() === 'de' ? 'en' : 'de');
+  const speakOther = (): void => { const next = other(); keepLanguage(next); void turnTo(next); };
   const turn = (): void => { const kind = sheet() === 'dark' ? 'light' : 'dark'; setSheet(kind); keepSheet(kind); dress(kind); };
 
   const [pressed, setPressed] = createSignal<Pressed | null>(null);
   const reading = (): Shown => state.now().reading;
-  const entries = createMemo(() => entriesOf(state.now()));
-  // Taken apart only while someone looks.
-  const why = createMemo<Why | null>(() => {
-    const p = pressed();
-    if (p === null || p.reading !== 'drink') return null;
-    return state.reader()?.(state.text(), p.figure).reading.why ?? null;
+  // Nothing is said of a line while it is being typed.
+  const hold = createHold();
+  const entries = createMemo<readonly Entry[]>((before) => same(before, entriesOf(state.now()).filter((e) => e.line === null || e.line !== hold.line())), []);
+  const told = (): Read => ({ ...state.now(), findings: state.now().findings.filter((f) => f.where.line === undefined || f.where.line !== hold.line()) });
+  // Taken apart only while someone looks, and after the slip stands: what would narrow a figure is tried out.
+  const [why, setWhy] = createSignal<SaidWhy | null>(null);
+  createEffect(() => {
+    const p = pressed(), engine = state.reader(), text = state.text();
+    setWhy(null);
+    if (p === null || engine === null) return;
+    const timer = setTimeout(() => setWhy([engine(text, p.reading === 'drink' ? p.figure : `${p.reading.replace(/^prep:/, '')}/${p.figure}`).reading.why ?? []].flat()[0] ?? null));
+    onCleanup(() => clearTimeout(timer));
   });
   const name = (): string => reading().drink;
   const level = (): string => { const g = reading().glass; return g === null || !(g.washline_mm > 0) ? '' : `${shown(g.washline_mm, 1)} mm`; };
@@ -35,30 +47,31 @@ export function Page() {
 
   return (
     <>
-      <a class="skip" href="#spec" onClick={(e) => { e.preventDefault(); document.getElementById('spec')?.focus(); }}>To the spec</a>
-      <a class="skip" href="#findings" onClick={(e) => { e.preventDefault(); document.getElementById('findings')?.focus(); }}>To the findings</a>
-      <a class="skip" href="#glass" onClick={(e) => { e.preventDefault(); document.getElementById('glass')?.focus(); }}>To the glass</a>
+      <a class="skip" href="#spec" onClick={(e) => { e.preventDefault(); document.getElementById('spec')?.focus(); }}>{say('skip.spec')}</a>
+      <a class="skip" href="#findings" onClick={(e) => { e.preventDefault(); document.getElementById('findings')?.focus(); }}>{say('skip.findings')}</a>
+      <a class="skip" href="#glass" onClick={(e) => { e.preventDefault(); document.getElementById('glass')?.focus(); }}>{say('skip.glass')}</a>
       <main class="page">
         <div class="phone-head"><h1>{title()}</h1><p>{liquid(reading())}<br />{drinks(reading())}</p></div>
         <Glass now={state.now} sheet={sheet} onPress={setPressed} />
-        <section class="side" aria-label="Spec">
+        <section class="side" aria-label={say('spec')}>
           <div class="head"><h1 class="title" data-long={title().length > 26} onClick={toName}>{title()}</h1><p class="when">{drinks(reading())}</p></div>
-          <Sheet state={state} entries={entries} />
+          <Sheet state={state} entries={entries} hold={hold} />
         </section>
         <footer class="foot">
           <ul>
             <li><span class="unit">ml</span></li>
-            <li><button type="button" onClick={turn}>{sheet() === 'dark' ? 'light' : 'dark'}</button></li>
-            <Show when={state.canUndo()}><li><button type="button" onClick={() => state.undo()}>undo</button></li></Show>
-            <Show when={state.canRedo()}><li><button type="button" onClick={() => state.redo()}>redo</button></li></Show>
-            <Show when={!state.isDemo()}><li><button type="button" onClick={() => state.toDemo()}>the demo drink</button></li></Show>
-            <li><button type="button" onClick={() => print()}>print</button></li>
+            <li><button type="button" onClick={turn}>{say(sheet() === 'dark' ? 'sheet.light' : 'sheet.dark')}</button></li>
+            <li><button type="button" lang={other()} data-language={other()} onClick={speakOther}>{other() === 'de' ? 'deutsch' : 'English'}</button></li>
+            <Show when={state.canUndo()}><li><button type="button" onClick={() => state.undo()}>{say('undo')}</button></li></Show>
+            <Show when={state.canRedo()}><li><button type="button" onClick={() => state.redo()}>{say('redo')}</button></li></Show>
+            <Show when={!state.isDemo()}><li><button type="button" onClick={() => state.toDemo()}>{say('demo')}</button></li></Show>
+            <li><button type="button" onClick={() => print()}>{say('print')}</button></li>
           </ul>
-          <nav aria-label="Views"><ul><li><a class="view" href="#glass" aria-current="page" onClick={(e) => { e.preventDefault(); document.getElementById('glass')?.focus(); }}><b>Glass</b> {level()}</a></li></ul></nav>
+          <nav aria-label={say('views')}><ul><li><a class="view" href="#glass" aria-current="page" onClick={(e) => { e.preventDefault(); document.getElementById('glass')?.focus(); }}><b>{say('glass')}</b> {level()}</a></li></ul></nav>
         </footer>
-        <Show when={pressed()} keyed>{(p) => <Slip pressed={p} reading={reading} why={why} document={() => state.now().document} onClose={() => setPressed(null)} />}</Show>
+        <Show when={pressed()} keyed>{(p) => <Slip pressed={p} reading={reading} why={why} onClose={() => setPressed(null)} />}</Show>
       </main>
-      <Live now={state.now} />
+      <Live now={told} />
       <pre data-text hidden>{state.text()}</pre>
     </>
   );
@@ -66,4 +79,4 @@ export function Page() {
 
 type Shown = Read['reading'];
 function liquid(reading: Shown): string { const v = reading.figures['volume']; return v === undefined ? '' : `${shown(v.value, 0)} ml`; }
-function drinks(reading: Shown): string { const us = reading.standard_drinks['US']; return us === undefined || !Number.isFinite(us) || !(us > 0) ? '' : `${shown(us, 1)} US drinks`; }
+function drinks(reading: Shown): string { const us = reading.standard_drinks['US']; return us === undefined || !Number.isFinite(us) || !(us > 0) ? '' : say('drinks', { count: shown(us, 1) }); }

@@ -9,6 +9,6 @@ export const DEMO_READ: Read = FIRST;
 export function unread(text: string): Read {
   return {
     reading: { ...FIRST.reading, drink: '', figures: {}, stages: [], preps: {}, glass: null, standard_drinks: { US: 0, UK: 0, AU: 0 }, allergens: [], diet: [], assumed: [], findings: [], accepted: [] },
-    document: { ...FIRST.document, text, name: '', head: {}, sections: [], variants: [], problems: [] }, findings: [], problems: [],
+    document: { ...FIRST.document, text, name: '', head: {}, sections: [], variants: [], problems: [] }, findings: [], problems: [], carried: false,
   };
 }

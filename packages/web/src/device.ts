@@ -1,6 +1,6 @@
 import { EMPTY, type History } from './history.ts';
 
-const DRAFT = 'washline/draft', SHEET = 'washline/sheet';
+const DRAFT = 'washline/draft', SHEET = 'washline/sheet', LANGUAGE = 'washline/language';
 export interface Draft { readonly text: string; readonly history: History }
 
 /** What this device keeps; a device that keeps nothing (private window, storage full) is no fault. */
@@ -19,6 +19,14 @@ export function keepDraft(draft: Draft | null): void {
   try {
     if (draft === null) localStorage.removeItem(DRAFT); else localStorage.setItem(DRAFT, JSON.stringify(draft));
   } catch { /* the text stays in the page */ }
+}
+
+/** The language chosen on this device; null where none was. */
+export function keptLanguage(): 'en' | 'de' | null {
+  try { const kept = localStorage.getItem(LANGUAGE); return kept === 'de' || kept === 'en' ? kept : null; } catch { return null; }
+}
+export function keepLanguage(language: 'en' | 'de'): void {
+  try { localStorage.setItem(LANGUAGE, language); } catch { /* holds until the page is left */ }
 }
 
 export type Sheet = 'light' | 'dark';

@@ -1,14 +1,29 @@
-import type { Document } from '@washline/engine';
-import { readText, type Answer } from '@washline/spec';
+import type { Document, Ranged } from '@washline/engine';
+import { loadLanguage, messagesIn, readText, writtenIn, type Answer, type MessageLanguage } from '@washline/spec';
 import { tables } from '@washline/tables';
 
 export type Reading = Answer['reading'];
 export type Told = Reading['findings'][number];
 export type Trouble = Answer['problems'][number];
-export interface Read { readonly reading: Reading; readonly document: Document; readonly findings: readonly Told[]; readonly problems: readonly Trouble[] }
+export interface Read { readonly reading: Reading; readonly document: Document; readonly findings: readonly Told[]; readonly problems: readonly Trouble[];
+  /** true where the ranges are still those of the text before */
+  readonly carried: boolean }
+/** Where the ranges of a reading come from: those of the text before, carried along; differences alone; differences and draws. */
+export type Depth = 'carried' | 'quick' | 'whole';
+
+let before: Ranged | null = null;
 
 /** A text read in this browser: the same engine and tables as the command line. `why` names one figure of the drink to be taken apart. */
-export function read(text: string, why?: string): Read {
-  const { reading, problems, document } = readText(text, why === undefined ? { tables } : { tables, why });
-  return { reading, document, findings: reading.findings, problems };
+export function read(text: string, why?: string, language: MessageLanguage = 'en', depth: Depth = 'whole'): Read {
+  const { reading, problems, document, ranged } = readText(text, why === undefined ? { tables, language, quick: depth !== 'whole', before: depth === 'carried' ? before : null } : { tables, language, why });
+  before = ranged ?? before;
+  return { reading, document, findings: reading.findings, problems, carried: ranged === null };
 }
+
+/** Sentences of a language, and its words for what the engine names. */
+export async function learn(language: MessageLanguage): Promise<Readonly<Record<string, string>>> {
+  await loadLanguage(language);
+  return messagesIn(language).values;
+}
+/** True where what is put into a spec must be German. */
+export const isGerman = (now: Pick<Read, 'document'>): boolean => writtenIn(now.document) === 'de';

@@ -1,11 +1,17 @@
-import { batch, createMemo, createSignal, type Accessor } from 'solid-js';
+import { batch, createEffect, createMemo, createSignal, type Accessor } from 'solid-js';
 import type { Splice } from '@washline/engine';
 import { keepDraft, keptDraft } from './device.ts';
 import { between, carried, done, EMPTY, redone, spliced, undone, type History } from './history.ts';
 import { DEMO, DEMO_READ, unread } from './demo.ts';
-import type { Read } from './read.ts';
+import { language, name } from './language/language.ts';
+import type * as engineOf from './read.ts';
+import type { Depth, Read } from './read.ts';
 
-export type Reader = (text: string, why?: string) => Read;
+export type Reader = (text: string, why?: string, depth?: Depth) => Read;
+type Engine = Pick<typeof engineOf, 'read' | 'learn' | 'isGerman'>;
+
+/** So long after the last change the ranges are made whole. */
+const SETTLED_MS = 250;
 
 export interface State {
   readonly text: Accessor<string>;
@@ -31,22 +37,36 @@ export function makeState(): State {
   const [history, setHistory] = createSignal<History>(kept?.history ?? EMPTY);
   const [caret, setCaret] = createSignal<number | null>(null, { equals: false });
   let count = 0;
-  const [reader, setReader] = createSignal<Reader | null>(null);
+  const [engine, setEngine] = createSignal<Engine | null>(null);
+  const [learnt, setLearnt] = createSignal(false);
+  const reader = createMemo<Reader | null>(() => { const whole = engine(), spoken = language(); learnt(); return whole === null ? null : (spec, why, depth) => whole.read(spec, why, spoken, depth); });
   // The engine and its tables come after the first picture.
-  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then((engine) => setReader(() => engine.read)); }));
+  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, learn, isGerman }) => setEngine({ read, learn, isGerman })); }));
+  // the frame of a change has new values with the ranges before, the next one ranges by differences; a moment later they are whole
+  const [depth, setDepth] = createSignal<Depth>('whole');
   const now = createMemo<Read>(() => {
-    const engine = reader(), spec = text();
-    if (engine === null && spec !== DEMO) return unread(spec);
-    const fresh = engine === null ? DEMO_READ : engine(spec);
-    count += 1;
+    const reads = reader(), spec = text();
+    if (reads === null && spec !== DEMO) return unread(spec);
+    const fresh = reads === null ? DEMO_READ : reads(spec, undefined, depth());
+    if (!fresh.carried) count += 1;
     const root = document.documentElement;
     root.dataset['read'] = String(count);
     root.dataset['problems'] = String(fresh.problems.length);
     return fresh;
   });
-  let saving = 0;
+  // German sentences come when someone reads German, or when a spec is German and is to be added to in German.
+  createEffect(() => {
+    const whole = engine(), spoken = language();
+    if (whole === null || (spoken === 'en' && (learnt() || !whole.isGerman(now())))) return;
+    void whole.learn('de').then((values) => { if (spoken === 'de') name(values); return setLearnt(true); });
+  });
+  let saving = 0, settling = 0, painted = 0;
   const put = (next: string, past: History, at: number | null): void => {
-    batch(() => { setText(next); setHistory(past); if (at !== null) setCaret(at); });
+    batch(() => { setText(next); setHistory(past); setDepth('carried'); if (at !== null) setCaret(at); });
+    clearTimeout(settling);
+    settling = window.setTimeout(() => setDepth('whole'), SETTLED_MS);
+    cancelAnimationFrame(painted);
+    painted = requestAnimationFrame(() => setTimeout(() => { if (text() === next && now().carried) setDepth('quick'); }));
     clearTimeout(saving);
     saving = window.setTimeout(() => keepDraft({ text: next, history: past }), 250);
   };

@@ -1,4 +1,5 @@
 import type { Figure } from '@washline/engine';
+import { pointed, words } from '../words.ts';
 
 const THIN = '\u2009';
 
@@ -17,7 +18,7 @@ export function shown(value: number, decimals: number): string {
   const [whole = '0', part] = text.split('.');
   const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, THIN) : whole;
   const sign = value < 0 && Number(text) !== 0 ? '−' : '';
-  return sign + grouped + (part === undefined ? '' : `.${part}`);
+  return sign + grouped + (part === undefined ? '' : pointed(`.${part}`));
 }
 
 /** Units as the drawing sets them. */
@@ -31,7 +32,7 @@ export function unitShown(unit: string): string {
 /** The spread after a value: "± 0.7", or "13.9 to 16.8" where its sides differ. Empty when there is none. */
 export function spreadShown(figure: Pick<Figure, 'value' | 'low' | 'high' | 'skewed'>, decimals: number): string {
   if (!(figure.high > figure.low)) return '';
-  if (figure.skewed) return `${shown(figure.low, decimals)} to ${shown(figure.high, decimals)}`;
+  if (figure.skewed) return words('to', { low: shown(figure.low, decimals), high: shown(figure.high, decimals) });
   return `± ${shown((figure.high - figure.low) / 2, decimals)}`;
 }
 

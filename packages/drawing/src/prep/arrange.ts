@@ -26,13 +26,13 @@ export interface Arrangement {
 
 const STEPS = [2, 2.5, 3, 3.5, 4, 5, 6, 8, 10];
 
-/** Places for every vessel upstream of the glass at one scale: the largest at which nothing touches. */
-export function arrange(flow: Flow, reading: Reading, frame: Frame): Arrangement {
+/** Places for every vessel upstream of the glass at one scale: the largest at which nothing touches, the words that stand already (`said`) among it. */
+export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[]): Arrangement {
   let best: Arrangement | null = null;
   for (const n of STEPS) {
     const k = frame.stand.scale / n;
     if (k > 1.5) continue;
-    const tried: Arrangement = frame.phone ? arrangePhone(flow, reading, frame, k) : arrangeAt(flow, reading, frame, k, best === null ? Infinity : cost(best));
+    const tried: Arrangement = frame.phone ? arrangePhone(flow, reading, frame, k, said) : arrangeAt(flow, reading, frame, k, said, best === null ? Infinity : cost(best));
     // A fall that finds no way costs less than two things in one place, and more than a somewhat smaller scale.
     if (best === null || cost(tried) < cost(best) - 1e-9) best = tried;
     if (cost(tried) === 0) break;
@@ -121,8 +121,8 @@ function obstacles(frame: Frame): Box[] {
   ];
 }
 
-function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, limit: number): Arrangement {
-  const board = new Board(flow, reading, frame, k, obstacles(frame).filter((_, i) => i !== 6 || (reading.glass?.garnish.length ?? 0) > 0));
+function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: readonly Box[], limit: number): Arrangement {
+  const board = new Board(flow, reading, frame, k, [...obstacles(frame).filter((_, i) => i !== 6 || (reading.glass?.garnish.length ?? 0) > 0), ...said]);
   const { stand } = frame, line = frame.washline ?? frame.brim + 60;
   const waiting = new Map(flow.preps.map((p) => [p.key, p]));
   const biggest = (pours: readonly Pour[]): Pour[] => [...pours].filter((p) => waiting.has(p.from)).sort((a, b) => (b.mL ?? 0) - (a.mL ?? 0));
@@ -144,7 +144,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, limit:
     const caption = buildCaption(flow.build, reading);
     const axis = frame.left - 80 - size.width / 2;
     const mixed = board.put(null, 'build', vessel, mL, axis, shelf, caption, [])
-      ?? putWithCaptionAt(board, 'build', vessel, mL, axis, shelf, caption, overTheFall(axis + size.width / 2 + 8, shelf - size.height, streamWidth(volume?.value ?? 150, true), caption, { x: stand.axis - (stand.axis - frame.left) * 0.12, y: line }));
+      ?? putWithCaptionAt(board, 'build', vessel, mL, axis, shelf, caption, overTheFall(axis + size.width / 2 + 8, shelf - size.height, streamWidth(volume?.value ?? 150, true), caption, { x: stand.axis - (stand.axis - frame.left) * 0.12, y: line }), said);
     if (mixed !== null) {
       const level = line, width = streamWidth(volume?.value ?? 150, true);
       const land = stand.axis - (stand.axis - frame.left) * 0.12;
@@ -207,10 +207,10 @@ function overTheFall(lip: number, top: number, width: number, caption: Caption, 
   return { x: lip + reach + 6, y: 10 };
 }
 
-function putWithCaptionAt(board: Board, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, at: { readonly x: number; readonly y: number }): Placed | null {
+function putWithCaptionAt(board: Board, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, at: { readonly x: number; readonly y: number }, said: readonly Box[]): Placed | null {
   const size = vesselSize(vessel, board.k), box = { x: axis - size.width / 2, y: shelf - size.height, width: size.width, height: size.height };
   const spot: Box = { x: at.x, y: Math.max(10, at.y), width: caption.width, height: caption.height };
-  if (!board.free(box)) { board.overlaps += 1; return null; }
+  if (!board.free(box) || said.some((other) => overlap(other, spot))) { board.overlaps += 1; return null; }
   const placed: Placed = { key, prep: null, vessel, axis, shelf, k: board.k, box, caption, captionAt: spot, mL };
   board.placed.push(placed);
   board.taken.push(box, spot);
@@ -292,7 +292,7 @@ function standRest(board: Board, rest: readonly FlowPrep[]): void {
  * On a phone the vessels stand small over the glass: what is pressed at the left, the vessel the drink is mixed in between its two
  * largest givers, the rest in a row. Letters stand under them; what goes where is a list at the right.
  */
-function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number): Arrangement {
+function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number, said: readonly Box[]): Arrangement {
   const board = new Board(flow, reading, frame, k, []);
   const takes = [...flow.build.takes, ...flow.glass.takes].map((t) => ({ giver: flow.preps.find((p) => p.key === t.from)?.letter ?? null, text: t.amount }));
   const all = [...takes, ...[...flow.build.bought, ...flow.glass.bought].map((text) => ({ giver: null, text }))];
@@ -338,6 +338,16 @@ function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number): Ar
     board.pour(mixed, { key: 'glass', near: mixed.box.x + mixed.box.width + 9, lip: line, land, level: line }, { from: 'build', amount: '', mL: (volume?.value ?? 150) * 0.4 }, 1, true);
   }
   if (x + width > frame.width - 6) board.overlaps += 1;
+  unletter(board, [...said, ...board.written.map(({ box }) => box)]);
   return { k, placed: board.placed, streams: board.streams, hose: board.hose, written: board.written, raw: [], overlaps: board.overlaps, missed: 0 };
 }
 
+/** A letter that has no room of its own is left out, and counts against the scale. */
+function unletter(board: Board, others: readonly Box[]): void {
+  const kept: Box[] = [];
+  for (const [i, placed] of board.placed.entries()) {
+    const { x, y, width, height } = placed.captionAt;
+    if (x >= 0 && y >= 0 && x + width <= board.frame.width && y + height <= board.frame.height && ![...others, ...kept].some((other) => overlap(other, placed.captionAt))) kept.push(placed.captionAt);
+    else { board.placed[i] = { ...placed, caption: { ...placed.caption, letter: '' } }; board.overlaps += 1; }
+  }
+}

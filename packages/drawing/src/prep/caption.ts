@@ -1,7 +1,7 @@
 import { SIZE, cut, run, runsWidth } from '../pen/lettering.ts';
 import { decimalsFor, figureShown, shown, spreadShown } from '../pen/numbers.ts';
 import type { Run } from '../shapes.ts';
-import { words } from '../words.ts';
+import { lettered, words } from '../words.ts';
 import type { FlowBuild, FlowPrep, Flow } from './flow.ts';
 import type { Reading } from '../reading.ts';
 
@@ -26,7 +26,7 @@ export function captionOf(prep: FlowPrep, flow: Flow, poured: ReadonlySet<string
     const giver = flow.preps.find((p) => p.key === take.from);
     if (giver !== undefined) lines.push({ figure: null, giver: giver.letter, from: take.from, runs: [run(take.amount, SIZE.small, 'ink2')] });
   }
-  return caption(prep.letter, [run(cut(prep.name.toLowerCase(), short ? 92 : 170, SIZE.name, 600), SIZE.name, 'ink', 600)], short ? lines.slice(0, 2) : lines.slice(0, 4));
+  return caption(prep.letter, [run(cut(lettered(prep.name), short ? 92 : 170, SIZE.name, 600), SIZE.name, 'ink', 600)], short ? lines.slice(0, 2) : lines.slice(0, 4));
 }
 
 export function buildCaption(build: FlowBuild, reading: Reading): Caption {

@@ -2,16 +2,22 @@ import type { Reading } from '../reading.ts';
 import type { Frame } from '../frame.ts';
 import { drawBlock } from '../glass/ice.ts';
 import { SIZE, run, textWidth } from '../pen/lettering.ts';
-import type { Pad } from '../pen/pad.ts';
+import { overlap, textBox, type Box, type Pad } from '../pen/pad.ts';
 import type { Step } from '../pen/path.ts';
 import { iceTint, tint, type Scheme } from '../pen/tint.ts';
 import { figureShown } from '../pen/numbers.ts';
 import { figureName, markOf } from '../figures/mark.ts';
 import { words } from '../words.ts';
 import type { Arrangement, Placed, Written } from './arrange.ts';
-import { drawFall, heightAt } from './fall.ts';
+import { drawFall, heightAt, type Fall } from './fall.ts';
 import type { Flow } from './flow.ts';
 import { drawVessel, type Drawn } from './vessel.ts';
+
+/** Boxes that a fall runs through, for what must not stand in it. */
+const alongOf = (fall: Fall): Box[] => Array.from({ length: 25 }, (_, i): Box => {
+  const x = fall.lip[0] + ((fall.land[0] - fall.lip[0]) * i) / 24, y = heightAt(fall, x) ?? fall.land[1], half = fall.width / 2 + 2;
+  return { x: x - half, y: y - half, width: 2 * half, height: 2 * half };
+});
 
 /** Vessels with their captions, then what falls, is pressed and is written between them. */
 export function drawUpstream(pad: Pad, flow: Flow, reading: Reading, frame: Frame, at: Arrangement, scheme: Scheme): void {
@@ -131,11 +137,14 @@ function drawHose(pad: Pad, reading: Reading, frame: Frame, from: Drawn | undefi
     pad.path('arrowhead', [['M', end, frame.washline - 1], ['L', end - 1.8, frame.washline - 9], ['L', end + 1.8, frame.washline - 9], ['Z']]);
   }
   if (amount === '') return;
-  // The amount stands beside the rope, or over the crest where a stream passes there.
-  const beside = { x: end + 12, y: Math.min(frame.washline - 12, tip + 16) }, width = textWidth(amount, SIZE.body, 500);
+  // The amount stands beside the rope, or over the crest where a stream passes there; where other words stand already it is not lettered.
+  const beside = { x: end + 12, y: Math.min(frame.washline - 12, tip + 16) }, width = textWidth(amount, SIZE.body, 500), said = [run(amount, SIZE.body, 'ink', 500)];
   const crossed = at.streams.some(({ fall }) => [0, 0.5, 1].some((u) => { const v = heightAt(fall, beside.x + width * u); return v !== null && v > beside.y - 26 && v < beside.y + 14; }));
-  if (crossed) pad.text(frame.left - 16, over - 13, [run(amount, SIZE.body, 'ink', 500)], 'middle');
-  else pad.text(beside.x, beside.y, [run(amount, SIZE.body, 'ink', 500)]);
+  const crest = [frame.left - 16, over - 13, 'middle'] as const;
+  const spots = [...(crossed ? [crest] : [[beside.x, beside.y, 'start'] as const]), [beside.x, beside.y + 18, 'start'], [beside.x, beside.y - 18, 'start'], crest, [x + 12, y + 24, 'start'], [x + 30, y + 6, 'start']] as const;
+  const others = [...pad.boxes.map(({ box }) => box), ...at.placed.map((one) => one.captionAt), ...at.written.map((one) => one.box), ...at.streams.flatMap((one) => [one.label, ...alongOf(one.fall)])];
+  const spot = spots.find(([x, y, anchor]) => { const box = textBox(x, y, said, anchor); return box.x > 4 && box.y > 4 && box.x + box.width < frame.width - 4 && !others.some((other) => overlap(other, box, 2)); });
+  if (spot !== undefined) pad.text(spot[0], spot[1], said, spot[2]);
 }
 
 /** Up to four bought measures fall from above, cut off level. */

@@ -2,6 +2,7 @@ import { draw, type Said } from '@washline/drawing';
 import { createEffect, createSignal, onCleanup, onMount, type Accessor } from 'solid-js';
 import type { Sheet } from '../device.ts';
 import type { Read } from '../read.ts';
+import { say, turn } from '../language/language.ts';
 import { firstSentence } from '../sheet/sentences.ts';
 import { makeHatches } from './hatches.ts';
 import { makeRenderer } from './render.ts';
@@ -28,6 +29,7 @@ export function Glass(props: { readonly now: Accessor<Read>; readonly sheet: Acc
     createEffect(() => {
       const { reading, document: spec, findings } = props.now();
       const paper = print();
+      turn();
       const size = room();
       if (size.width < 40 || size.height < 40) return;
       const said: Said[] = findings.map((f) => ({ severity: f.severity, ...firstSentence(f.message), path: f.where.path }));
@@ -48,7 +50,7 @@ export function Glass(props: { readonly now: Accessor<Read>; readonly sheet: Acc
     props.onPress({ reading: part.dataset['of'] ?? 'drink', figure: part.dataset['figure'] ?? '', at: part.getBoundingClientRect(), from: part });
   };
   return (
-    <figure class="drawing" ref={box} aria-label={`${props.now().reading.drink}, drawn in section`}>
+    <figure class="drawing" ref={box} aria-label={say('glass.section', { drink: props.now().reading.drink })}>
       <svg ref={svg} onClick={press} onKeyDown={(e) => { if (e.key === 'Enter' || e.key === ' ') press(e); }}><defs ref={defs} /></svg>
     </figure>
   );

@@ -15,7 +15,13 @@ export function makeHatches(defs: SVGDefsElement): (mmPerPx: number) => void {
     defs.append(pattern);
     patterns.push([pattern as SVGPatternElement, tile.turn]);
   }
-  return (mmPerPx) => { for (const [pattern, turn] of patterns) pattern.setAttribute('patternTransform', `scale(${mmPerPx}) rotate(${turn})`); };
+  let last = 0;
+  // a pattern that is set again, even to the same, is painted again
+  return (mmPerPx) => {
+    if (mmPerPx === last) return;
+    last = mmPerPx;
+    for (const [pattern, turn] of patterns) pattern.setAttribute('patternTransform', `scale(${mmPerPx}) rotate(${turn})`);
+  };
 }
 
 function element(name: string, attributes: Readonly<Record<string, string | number>>): SVGElement {

@@ -1,5 +1,6 @@
 import type { Splice } from '@washline/engine';
 import { createEffect, createSignal, For, Show, type Accessor } from 'solid-js';
+import { say } from '../language/language.ts';
 import type { State } from '../state.ts';
 import type { Row } from './rows.ts';
 import { firstSentence } from './sentences.ts';
@@ -23,7 +24,7 @@ export function Margin(props: { readonly entries: Accessor<readonly Entry[]>; re
     queueMicrotask(() => settle(list, props.mirror(), entries));
   });
   return (
-    <ol class="margin" ref={list} id="findings" aria-label="Findings" tabindex="-1">
+    <ol class="margin" ref={list} id="findings" aria-label={say('findings')} tabindex="-1">
       <For each={props.entries()}>{(entry) => <Found entry={entry} state={props.state} line={entry.line === null ? '' : props.rows()[entry.line - 1]?.text ?? ''} onOpen={() => settle(list, props.mirror(), props.entries())} />}</For>
     </ol>
   );
@@ -37,7 +38,8 @@ function settle(list: HTMLElement, mirror: HTMLElement, entries: readonly Entry[
   const tops = entries.map((e) => (e.line === null ? 4 : (mirror.children[e.line - 1] as HTMLElement | undefined)?.offsetTop ?? 4)), heights = items.map((i) => i.offsetHeight);
   for (const [i, item] of items.entries()) {
     const top = Math.max(free, (tops[i] ?? 4) + 2);
-    item.style.top = wide ? `${top}px` : '';
+    const said = wide ? `${top}px` : '';
+    if (item.style.top !== said) item.style.top = said;
     free = top + (heights[i] ?? 0) + 8;
   }
 }
@@ -51,9 +53,9 @@ function Found(props: { readonly entry: Entry; readonly state: State; readonly l
     <li class={`finding ${props.entry.severity}`} data-finding={props.entry.severity === 'problem' ? undefined : props.entry.code} data-problem={props.entry.severity === 'problem' ? props.entry.code : undefined}>
       <Show when={props.line !== ''}><span class="at">{props.line}</span></Show>
       <Mark severity={props.entry.severity} />
-      <span class="head"><span class="aside">{WORD[props.entry.severity]}: </span>{said().head}</span>
+      <span class="head"><span class="aside">{say(props.entry.severity)}: </span>{said().head}</span>
       <Show when={said().rest !== ''}><p classList={{ cut: long() && !open() }}>{said().rest}</p></Show>
-      <Show when={long()}><button type="button" class="more" aria-expanded={open()} onClick={() => { setOpen(!open()); queueMicrotask(props.onOpen); }}>{open() ? 'less' : 'more'}</button></Show>
+      <Show when={long()}><button type="button" class="more" aria-expanded={open()} onClick={() => { setOpen(!open()); queueMicrotask(props.onOpen); }}>{say(open() ? 'less' : 'more')}</button></Show>
       <Show when={props.entry.fix}>{(fix) => (
         <button type="button" class="fix" data-remedy={props.entry.code} onClick={apply}>
           <svg width="9" height="6" aria-hidden="true"><path d="M0.5 5.5 4.5 0.5 8.5 5.5" fill="none" stroke="currentColor" stroke-width="1.5" stroke-linecap="round" /></svg>{fix().say}
@@ -62,8 +64,6 @@ function Found(props: { readonly entry: Entry; readonly state: State; readonly l
     </li>
   );
 }
-
-const WORD = { stop: 'stop', warn: 'warning', note: 'note', problem: 'problem' } as const;
 
 /** A solid upright block, an open triangle, a dot on a leader: told apart without colour. */
 function Mark(props: { readonly severity: Entry['severity'] }) {

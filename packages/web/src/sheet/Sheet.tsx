@@ -1,10 +1,12 @@
 import { createEffect, createMemo, createSignal, For, Index, Show, onMount, type Accessor } from 'solid-js';
+import { say } from '../language/language.ts';
 import type { State } from '../state.ts';
 import { Margin, type Entry } from './Margin.tsx';
 import { rowsOf, type Row } from './rows.ts';
+import { lineAt, typedLine, type Hold } from './typing.ts';
 
 /** The spec as a ruled sheet: one text area, its mirror that sets headings and marks, and a margin with what was found at each line. */
-export function Sheet(props: { readonly state: State; readonly entries: Accessor<readonly Entry[]> }) {
+export function Sheet(props: { readonly state: State; readonly entries: Accessor<readonly Entry[]>; readonly hold: Hold }) {
   let editor!: HTMLTextAreaElement, mirror!: HTMLDivElement;
   const { state } = props;
   const [line, setLine] = createSignal<number | null>(null);
@@ -15,7 +17,15 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
     for (const e of props.entries()) if (e.line !== null && e.severity !== 'note' && at.get(e.line) !== 'stop') at.set(e.line, e.severity === 'warn' ? 'warn' : 'stop');
     return at;
   });
-  const whereCaret = (): void => { setLine(document.activeElement === editor ? editor.value.slice(0, editor.selectionStart).split('\n').length : null); };
+  const whereCaret = (): void => {
+    setLine(document.activeElement === editor ? lineAt(editor.value, editor.selectionStart) : null);
+    props.hold.caretAt(line());
+  };
+  const typed = (text: string): void => {
+    props.hold.typed(typedLine(state.text(), text, editor.selectionStart));
+    state.type(text);
+    whereCaret();
+  };
 
   onMount(() => {
     new ResizeObserver(() => setWidth(mirror.clientWidth)).observe(mirror);
@@ -55,11 +65,11 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
           )}</Index>
         </div>
         <textarea
-          class="editor" ref={editor} data-editor id="spec" aria-label="The spec" aria-describedby="spec-how" spellcheck={false} autocapitalize="off" autocomplete="off" wrap="soft"
-          onInput={(e) => { state.type(e.currentTarget.value); whereCaret(); }} onKeyDown={key} onBeforeInput={before} onFocus={whereCaret} onBlur={whereCaret}
+          class="editor" ref={editor} data-editor id="spec" aria-label={say('spec.the')} aria-describedby="spec-how" spellcheck={false} autocapitalize="off" autocomplete="off" wrap="soft"
+          onInput={(e) => { typed(e.currentTarget.value); }} onKeyDown={key} onBeforeInput={before} onFocus={whereCaret} onBlur={whereCaret}
         />
       </div>
-      <p class="aside" id="spec-how">One line is one thing done. What is found at a line stands in the list of findings.</p>
+      <p class="aside" id="spec-how">{say('spec.how')}</p>
     </div>
   );
 }

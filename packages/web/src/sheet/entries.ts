@@ -15,6 +15,12 @@ export function entriesOf(now: Read): Entry[] {
   return list.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || WEIGHT[a.severity] - WEIGHT[b.severity]);
 }
 
+/** Entries that say what they said before are the same objects: what is shown of them stays, with its focus. */
+export function same(before: readonly Entry[], next: readonly Entry[]): readonly Entry[] {
+  const kept = new Map(before.map((e) => [JSON.stringify(e), e]));
+  return next.map((e) => kept.get(JSON.stringify(e)) ?? e);
+}
+
 function placeOf(text: string, offset: number): { line: number; column: number } {
   const before = text.slice(0, offset), start = before.lastIndexOf('\n') + 1;
   return { line: before.split('\n').length, column: offset - start + 1 };

@@ -1,20 +1,26 @@
-import type { Document, Figure, Why } from '@washline/engine';
+import type { Figure } from '@washline/engine';
+import type { SaidInput, SaidWhy } from '@washline/spec';
 import type { Reading } from '../read.ts';
 import { decimalsFor, leastDecimals, shown, spreadShown, unitShown } from '@washline/drawing';
 import { For, Show, createEffect, createMemo, createResource, onCleanup, onMount, type Accessor } from 'solid-js';
 import type { Pressed } from '../glass/Glass.tsx';
-import { GRADE, inputWords, linesByPath, methodWords, nameOf } from './words.ts';
+import { say } from '../language/language.ts';
+import { nameOf } from './words.ts';
 
 /** Why a figure is what it is: value, spread, grade, method, what it follows from, sources. A slip of the ruled sheet, one at a time. */
-export function Slip(props: { readonly pressed: Pressed; readonly reading: Accessor<Reading>; readonly why: Accessor<Why | null>; readonly document: Accessor<Document>; readonly onClose: () => void }) {
+export function Slip(props: { readonly pressed: Pressed; readonly reading: Accessor<Reading>; readonly why: Accessor<SaidWhy | null>; readonly onClose: () => void }) {
   let slip!: HTMLElement;
   const figure = createMemo(() => figureOf(props.reading(), props.pressed));
-  const [titles] = createResource(() => import('./sources.ts').then((m) => m.titles));
-  const lines = createMemo(() => linesByPath(props.document()));
-  const inputs = (): Why['inputs'] => [...(props.why()?.inputs ?? [])].filter((i) => i.share >= 0.005).sort((a, b) => b.share - a.share).slice(0, 8);
-  const sources = (): string[] => [...new Set([...(figure()?.sources ?? []), ...inputs().map((i) => i.source)])];
+  const [behind] = createResource(() => import('./sources.ts'));
+  const inputs = (): readonly SaidInput[] => (props.why()?.inputs ?? []).filter((i) => i.share >= 0.005).slice(0, 8);
+  const title = (key: string): string => behind()?.tables.title(key) ?? key;
+  const rowOf = (input: SaidInput): string => {
+    const place = input.source === 'bench' ? null : behind()?.placeOfRow(input.row);
+    return place ? say('slip.row', { ...place, title: title(input.source) }) : say(input.source === 'bench' ? 'slip.bench' : 'slip.written');
+  };
+  const sources = (): string[] => [...new Set([...(props.why()?.model?.sources ?? []), ...(figure()?.sources ?? [])])];
   // The sources come a moment later, and the slip grows.
-  createEffect(() => { titles(); queueMicrotask(() => { if (slip.isConnected) place(slip, props.pressed.at); }); });
+  createEffect(() => { behind(); props.why(); queueMicrotask(() => { if (slip.isConnected) place(slip, props.pressed.at); }); });
   onMount(() => {
     place(slip, props.pressed.at);
     props.pressed.from.setAttribute('aria-expanded', 'true');
@@ -32,28 +38,30 @@ export function Slip(props: { readonly pressed: Pressed; readonly reading: Acces
     });
   });
   return (
-    <section class="slip" ref={slip} tabindex="-1" role="dialog" aria-label={`Why: ${nameOf(props.pressed.figure)}`} data-slip={props.pressed.figure}>
-      <button type="button" class="close" aria-label="Close" onClick={() => props.onClose()}><svg width="12" height="12" aria-hidden="true"><path d="M1 1 11 11M11 1 1 11" stroke="currentColor" stroke-width="1.4" stroke-linecap="round" /></svg></button>
-      <Show when={figure()} fallback={<p>This figure is not known for the text as it stands.</p>}>{(f) => (
+    <section class="slip" ref={slip} tabindex="-1" role="dialog" aria-label={say('slip.why', { figure: nameOf(props.pressed.figure) })} data-slip={props.pressed.figure}>
+      <button type="button" class="close" aria-label={say('slip.close')} onClick={() => props.onClose()}><svg width="12" height="12" aria-hidden="true"><path d="M1 1 11 11M11 1 1 11" stroke="currentColor" stroke-width="1.4" stroke-linecap="round" /></svg></button>
+      <Show when={figure()} fallback={<p>{say('slip.unknown')}</p>}>{(f) => (
         <>
-          <h2>{nameOf(props.pressed.figure)} of {props.pressed.reading === 'drink' ? 'the whole drink' : props.pressed.reading.replace(/^prep:/, '')}</h2>
+          <h2>{say('slip.of', { figure: nameOf(props.pressed.figure), what: props.pressed.reading === 'drink' ? say('slip.drink') : props.pressed.reading.replace(/^prep:/, '') })}</h2>
           <p class="value">{shown(f().value, decimals(f()))} {unitShown(f().unit)}<small>{spreadShown(f(), decimals(f()))}</small></p>
           <dl>
-            <Show when={f().high > f().low}><div><dt>range</dt><dd>{shown(f().low, decimals(f()))} to {shown(f().high, decimals(f()))} {unitShown(f().unit)}, nineteen times in twenty</dd></div></Show>
-            <div><dt>how sure</dt><dd>{GRADE[f().grade]}</dd></div>
-            <div><dt>method</dt><dd>{methodWords(props.why()?.method ?? f().method)}</dd></div>
+            <Show when={f().high > f().low}><div><dt>{say('slip.range')}</dt><dd>{say('slip.range.said', { low: shown(f().low, decimals(f())), high: shown(f().high, decimals(f())), unit: unitShown(f().unit) })}</dd></div></Show>
+            <div><dt>{say('slip.sure')}</dt><dd>{say(`grade.${f().grade}`)}</dd></div>
+            <div><dt>{say('slip.method')}</dt><dd>{props.why()?.says ?? ''}<Show when={(props.why()?.model?.data.length ?? 0) > 0}><span class="stands">{say('slip.fixed', { files: props.why()!.model!.data.join(', ') })}</span></Show></dd></div>
           </dl>
           <Show when={inputs().length > 0}>
-            <ol class="inputs" aria-label="What moves it">
+            <ol class="inputs" aria-label={say('slip.moves')}>
               <For each={inputs()}>{(input) => (
                 <li>
-                  <span class="what"><span>{inputWords(input.key, lines())}</span><span>{shown(input.value, decimalsFor(input.low, input.high))} {unitShown(input.unit)}</span></span>
-                  <span class="share"><Span share={input.share} />{Math.round(input.share * 100)} % of the spread, {input.grade}</span>
+                  <span class="what"><span>{input.words}</span><span>{valueOf(input)}</span></span>
+                  <span class="share"><Span share={input.share} />{say('slip.share', { share: Math.round(input.share * 100), grade: say(`short.${input.grade}`) })}</span>
+                  <span class="stands" data-row={input.row}>{rowOf(input)}</span>
                 </li>
               )}</For>
             </ol>
           </Show>
-          <Show when={sources().length > 0}><dl><div><dt>sources</dt><dd><For each={sources()}>{(key) => <div>{titles()?.get(key) ?? key}</div>}</For></dd></div></dl></Show>
+          <For each={props.why()?.narrow ?? []}>{(one, at) => <p class="narrow" data-narrow={one.key}>{say(one.by > 0.999 ? 'slip.narrow.all' : at() === 0 ? 'slip.narrow' : 'slip.narrow.mine', { words: one.words, low: shown(one.low, decimals(f())), high: shown(one.high, decimals(f())), unit: unitShown(f().unit), by: Math.round(one.by * 100) })} {one.say === '' ? say('slip.do', { do: one.do }) : say('slip.write', { say: one.say, do: one.do })}</p>}</For>
+          <Show when={sources().length > 0}><dl><div><dt>{say('slip.sources')}</dt><dd><For each={sources()}>{(key) => <div>{behind()?.tables.cite(key) ?? key}</div>}</For></dd></div></dl></Show>
         </>
       )}</Show>
     </section>
@@ -74,6 +82,12 @@ function figureOf(reading: Reading, pressed: Pressed): Figure | undefined {
   if (pressed.reading === 'drink') return pressed.figure === 'washline' ? reading.glass?.washline : reading.figures[pressed.figure];
   const prep = reading.preps[pressed.reading.replace(/^prep:/, '')];
   return pressed.figure === 'yield' ? prep?.yield : prep?.figures[pressed.figure];
+}
+
+/** A factor about 1 stands on the cell it is of; all else has its number. */
+function valueOf({ value, low, high, unit }: SaidInput): string {
+  const digits = decimalsFor(low, high);
+  return value === 1 && unit === 'share' ? say('slip.times', { low: shown(low, digits), high: shown(high, digits) }) : `${shown(value, digits)} ${unitShown(unit)}`;
 }
 
 /** A share as a dimension line. */

@@ -1,7 +1,8 @@
-import table from '../../../../data/sources.tsv?raw';
+import { evidence } from '@washline/spec';
+import assumptions from '../../../../data/assumptions.tsv?raw';
+import sources from '../../../../data/sources.tsv?raw';
+import spreads from '../../../../data/spreads.tsv?raw';
 
-/** Titles by source key, from the project's own list. */
-export const titles: ReadonlyMap<string, string> = new Map(table.split('\n').slice(1).flatMap((row) => {
-  const [key, title, author, year] = row.split('\t');
-  return key === undefined || key === '' || title === undefined ? [] : [[key, [author, title, year].filter((t) => t !== undefined && t !== '' && t !== '-').join(', ')] as const];
-}));
+export { placeOfRow } from '@washline/spec';
+/** Titles of sources and reasons of rows, from the project's own tables. */
+export const tables = evidence({ sources, spreads, assumptions });
