@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { readText, type SaidFinding, type SaidReading } from '@washline/spec';
+import { loadLanguage, readText, type SaidFinding, type SaidReading } from '@washline/spec';
 import { tables } from '@washline/tables';
 
 /** One spec of a case: why it is as it is, and who says so. */
@@ -26,7 +26,11 @@ const path = (name: string) => new URL(`../../${name}`, import.meta.url);
 export const ROWS = (JSON.parse(readFileSync(path('data/findings.json'), 'utf8')) as { codes: Row[] }).codes;
 const SOURCES = new Set(readFileSync(path('data/sources.tsv'), 'utf8').split('\n').map((line) => line.split('\t')[0]));
 
+await loadLanguage('de');
 export const read = (text: string) => readText(text, { tables });
+const readGerman = (text: string) => readText(text, { tables, language: 'de' });
+/** The same spec, its head saying that it is German: what is put into it must then be German too. */
+const inGerman = (text: string): string => text.replace('\n', '\nlanguage: de\n');
 const of = (reading: SaidReading, code: string) => reading.findings.filter((f) => f.code === code);
 const stops = (reading: SaidReading) => reading.findings.filter((f) => f.severity === 'stop').map((f) => f.code);
 
@@ -55,7 +59,7 @@ function wellFormed(text: string, f: SaidFinding, row: Row): void {
 }
 
 /** Applying it clears the finding, brings no problem and no new stop, and leaves every line it does not speak of as it was. */
-function remedied(text: string, f: SaidFinding): void {
+function remedied(text: string, f: SaidFinding, read_: typeof read = read): void {
   const { splices, say } = f.remedy!;
   expect(say).not.toMatch(/[{}]|undefined|NaN/);
   const sorted = [...splices].sort((a, b) => a.from - b.from);
@@ -73,11 +77,11 @@ function remedied(text: string, f: SaidFinding): void {
     if (!touched) { const found = lines.indexOf(line, k); expect(found, `kept: ${line}`).toBeGreaterThanOrEqual(k); k = found + 1; }
     at += line.length + 1;
   }
-  const again = read(after);
-  expect(again.problems, after).toEqual(read(text).problems);
+  const again = read_(after);
+  expect(again.problems, after).toEqual(read_(text).problems);
   const left = of(again.reading, f.code).filter((g) => g.margin!.unit === f.margin!.unit && again.document.text.slice(g.where.span!.from, g.where.span!.to) === text.slice(f.where.span!.from, f.where.span!.to) || g.where.path.join('/') === f.where.path.join('/'));
   expect(left.map((g) => `${g.severity} ${g.margin!.value}`), after).toEqual([]);
-  const before = stops(read(text).reading);
+  const before = stops(read_(text).reading);
   expect(stops(again.reading).filter((c) => !before.includes(c)), after).toEqual([]);
 }
 
@@ -98,6 +102,18 @@ export function battery(code: string, b: Battery): void {
       if (f.remedy) remedied(spec.text, f);
     }
   }));
+  for (const spec of b.raises) it(`says ${code} in German, and what its remedy writes is German and clears it: ${spec.why}`, () => {
+    const text = inGerman(spec.text);
+    const { reading } = readGerman(text);
+    const found = of(reading, code).filter((f) => !spec.line || text.split('\n')[f.where.line! - 1]!.startsWith(spec.line));
+    const english = of(read(text).reading, code);
+    expect(found.length).toBeGreaterThan(0);
+    for (const f of found) {
+      wellFormed(text, f, row);
+      expect(english.map((g) => g.message)).not.toContain(f.message);
+      if (f.remedy) remedied(text, f, readGerman);
+    }
+  });
   for (const spec of b.twins) it(`stays silent on a twin of ${code}: ${spec.why} (${spec.source})`, () => {
     const { reading, problems } = read(spec.text);
     expect(problems).toEqual([]);

@@ -57,7 +57,7 @@ export function askedOf(rest: string): { readonly parts: readonly string[]; read
   return { parts: member || named === '' ? [] : named.split(/\s*,\s*/), member: member ? (member[1] ?? '').split('.').filter((part) => part !== '') : null, exit };
 }
 
-const HEADINGS: Readonly<Record<string, string>> = { stages: 'Stages', preps: 'Preps', findings: 'Findings', accepted: 'Knowingly accepted', assumed: 'Not written, so assumed', why: 'Why', people: 'For whom' };
+const HEADINGS: Readonly<Record<string, readonly string[]>> = { stages: ['Stages', 'Stufen'], later: ['In the glass, left alone', 'Im Glas, stehen gelassen'], preps: ['Preps', 'Vorbereitungen'], findings: ['Findings', 'Befunde'], accepted: ['Knowingly accepted', 'Wissentlich hingenommen'], taken: ['From the bench and the shelf'], assumed: ['Not written, so assumed', 'Nicht geschrieben, also angenommen'], why: ['Why', 'Warum'], people: ['For whom', 'Für wen'] };
 
 /** The parts of a reading as printed: the drawing, the figures, then what stands under each heading. */
 export function partsOf(printed: string): ReadonlyMap<string, string> {
@@ -67,7 +67,7 @@ export function partsOf(printed: string): ReadonlyMap<string, string> {
   const end = (): void => { if (lines.some((line) => line.trim() !== '')) parts.set(name, lines.join('\n').replace(/^\n+|\s+$/g, '')); };
   const begin = (next: string): void => { end(); name = next; lines = []; };
   for (const line of printed.split('\n')) {
-    const heading = Object.entries(HEADINGS).find(([, text]) => text === line)?.[0];
+    const heading = Object.entries(HEADINGS).find(([, texts]) => texts.includes(line))?.[0];
     if (heading !== undefined) begin(heading);
     else if (name === 'glass' && /^(not known:|[\p{L} ]+ {2,}-?\d)/u.test(line)) begin('figures');
     lines.push(line);

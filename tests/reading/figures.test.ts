@@ -18,7 +18,7 @@ describe('figures a chemist can check by hand', () => {
   });
   it('the strength of a neat pour has no spread from its volume: only the label moves it', () => {
     const { reading } = readText('Check\n60 ml white rum 40 %', { tables, why: 'strength' });
-    expect(reading.why!.inputs.map((i) => i.key)).toEqual(['bottle/white rum/strength']);
+    expect([reading.why!].flat()[0]!.inputs.map((i) => i.key)).toEqual(['bottle/white rum/strength']);
     const s = reading.figures['strength']!;
     expect(s.high - s.value).toBeCloseTo(0.3, 6);                       // EU 1169/2011 Annex XII: 0.3 % vol either way
   });
@@ -136,4 +136,12 @@ describe('figures move as their causes do', () => {
       expect(said / width, names[j]!).toBeLessThan(1.12);
     });
   });
+});
+
+it('a syrup of no sugar is water', () => {
+  for (const ratio of ['0:1', '0:0']) {
+    const { figures } = readText(`A\n60 ml white rum 40 %\n20 ml simple syrup ${ratio}`, { tables }).reading;
+    expect(figures['sugar']!.value).toBeCloseTo(0, 9);
+    expect(figures['strength']!.value).toBeGreaterThan(29);
+  }
 });
