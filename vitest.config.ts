@@ -1,7 +1,6 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { sabotage } from './tools/vitest/sabotage.mjs';
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 /** Packages are taken from their sources, so that a test needs no build. */
@@ -14,7 +13,6 @@ export default defineConfig({
     projects: [
       {
         resolve: { alias },
-        plugins: [sabotage()],
         test: {
           name: 'node',
           include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts', 'tools/**/*.test.mjs'],

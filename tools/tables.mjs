@@ -39,6 +39,27 @@ function hazards() {
   return { rows: list.map((h) => [h.id, h.agent, h.severity, JSON.stringify(h.limits)].join('\t')).join('\n') };
 }
 
+/** Columns that carry no width of their own: ends of a band, classes, limits of law, and what stands on a label (its tolerance is the label's). */
+const WITHOUT = /_low(_c)?$|_high(_c)?$|_class$|_law(_g_l)?$|^(abv_pct|sugar_g_l|energy_kcal|aroma)$/;
+
+/** Every number of the larder must have a row that says how wide it is; there is no default. */
+function checkWidths() {
+  const known = new Set(sheet('spreads.tsv').rows.map((r) => r.key));
+  const category = new Map(sheet('larder/ingredients.tsv').rows.map((r) => [r.id, r.category]));
+  const missing = new Set();
+  for (const name of ['larder/ingredients.tsv', 'larder/craft.tsv']) {
+    const { head, rows } = sheet(name);
+    for (const row of rows) {
+      for (const column of head) {
+        if (WITHOUT.test(column) || row[column] === '' || !(Number(row[column]) > 0)) continue;
+        if (!known.has(`larder/${row.id}/${column}`) && !known.has(`larder/${category.get(row.id)}/${column}`)) missing.add(`larder/${category.get(row.id)}/${column}`);
+      }
+    }
+  }
+  if (missing.size > 0) throw new Error(`data/spreads.tsv has no row for ${[...missing].sort().join(', ')}: every value says how wide it is.`);
+}
+
+checkWidths();
 const made = { larder: larder(), spreads: spreads(), assumptions: assumptions(), glasses: glasses(), units: units(), hazards: hazards() };
 made.version = { version: createHash('sha256').update(JSON.stringify(made)).digest('hex').slice(0, 12) };
 

@@ -66,12 +66,20 @@ for (const row of table('words')) {
   words.set(key, entry);
 }
 
+// facts that the head of a spec may give, by the assumption each replaces
+const given = new Map();
+for (const row of table('given')) {
+  const entry = given.get(row.key) ?? [row.key, row.of, {}];
+  (entry[2][row.language] ??= []).push(row.written);
+  given.set(row.key, entry);
+}
+
 const categories = {};
 for (const row of table('kinds')) (categories[row.category] ??= []).push(row.id);
 
 const compact = {
   names: Object.fromEntries(Object.entries(names).map(([language, ids]) => [language, Object.entries(ids).map(([id, list]) => `${id}|${list.join('|')}`)])),
-  categories, units: [...units.values()], verbs: [...verbs.values()], words: [...words.values()],
+  categories, units: [...units.values()], verbs: [...verbs.values()], words: [...words.values()], given: [...given.values()],
 };
 mkdirSync(dirname(target), { recursive: true });
 const text = JSON.stringify(compact);

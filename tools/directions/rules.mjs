@@ -14,7 +14,7 @@ const TAKES = {
 /** The engine’s domains, top to bottom: a folder takes from those before it in the list. */
 export const DOMAINS = [
   'document', 'provenance', 'units', 'numeric', 'matter', 'liquids', 'acids', 'larder', 'ice', 'gas', 'heat', 'texture', 'clarity',
-  'glass', 'layers', 'keeping', 'program', 'preps', 'findings', 'reading', 'label', 'batch', 'tasting', 'verify',
+  'glass', 'layers', 'keeping', 'program', 'preps', 'findings', 'reading', 'hands', 'label', 'batch', 'tasting', 'verify',
 ];
 
 /** Pairs that go against the list: [taker, taken, reason]. */

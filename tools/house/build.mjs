@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { root } from './root.mjs';
 
 const STAMP = join(root, 'node_modules', '.washline', 'built');
-const SOURCES = ['packages', 'data', 'messages', 'demo', 'tools/tables.mjs', 'tools/vocabulary.mjs', 'tsconfig.base.json', 'tsconfig.json', 'package-lock.json'];
+const SOURCES = ['packages', 'data', 'messages', 'demo', 'tools/tables.mjs', 'tools/vocabulary.mjs', 'tools/bundle.mjs', 'tsconfig.base.json', 'tsconfig.json', 'package-lock.json'];
 const SKIP = new Set(['node_modules', 'dist', 'coverage']);
 
 function* filesIn(path) {
@@ -32,6 +32,7 @@ function parts() {
     { name: 'vocabulary', file: 'tools/vocabulary.mjs', command: [node, ['tools/vocabulary.mjs']] },
     { name: 'tables', file: 'tools/tables.mjs', command: [node, ['tools/tables.mjs']] },
     { name: 'packages', file: 'tsconfig.json', command: [node, ['node_modules/typescript/bin/tsc', '-b']] },
+    { name: 'command line', file: 'tools/bundle.mjs', command: [node, ['tools/bundle.mjs']] },
     { name: 'page', file: 'packages/web/vite.config.ts', command: [node, ['node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn', 'packages/web']] },
   ];
   return list.filter((part) => existsSync(join(root, part.file)));

@@ -27,11 +27,12 @@ export function tally() {
       counts.passed += more.passed; counts.failed += more.failed; counts.skipped += more.skipped;
       failures.push(...(more.failures ?? []));
     },
-    /** Prints the failures again and, as the last line, the count. Returns the exit status. */
-    close() {
+    /** Prints the failures again, then what `before` says, and, as the last line, the count. Returns the exit status. */
+    close(before = '') {
       console.log('');
       for (const name of failures) console.log(`failed: ${name}`);
       for (const reason of reasons) console.log(reason);
+      if (before) console.log(before);
       const { passed, failed, skipped } = counts;
       console.log(`${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`);
       return failed > 0 || passed === 0 ? 1 : 0;

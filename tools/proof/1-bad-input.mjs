@@ -3,22 +3,13 @@ import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { root } from '../house/root.mjs';
+import { draws } from './fuzz/draws.mjs';
+import { fuzz } from './fuzz/fuzz.mjs';
 
-export const title = 'Bad input to the command line';
+export const title = 'Bad input to the command line and the reader';
 
 const WASHLINE = join(root, 'packages', 'cli', 'bin', 'washline.js');
 const SECONDS = 5;
-
-/** Numbers in [0, 1) from a seed, the same on every machine (mulberry32). */
-function draws(seed) {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 /** Runs the command and gives what it did; killed when it takes too long. */
 function washline(args, input = '') {
@@ -91,13 +82,22 @@ async function fixedCases(folder, total) {
   }
 }
 
+/** Texts of real words in no order anyone promised, read in this process for half a minute, or ten: no stack, no hang, nothing that JSON cannot say. */
+async function wild({ short, total }) {
+  const seed = Number(process.env.WASHLINE_SEED ?? Date.now() % 1_000_000_007);
+  const seconds = Number(process.env.WASHLINE_FUZZ_SECONDS ?? (short ? 30 : 600));
+  const { rounds, slowest, slowestRound, found } = await fuzz(seed, seconds);
+  console.log(`  seed ${seed}: ${rounds} texts, the slowest took ${slowest.toFixed(0)} ms (round ${slowestRound}); WASHLINE_SEED repeats it`);
+  total.check(`${seconds} s of wild specs and lines are read without a stack or a hang, every figure finite and in its range`, rounds > 0 ? found.map(({ round, wrong }) => `again.mjs ${seed} ${round}: ${wrong.join('; ').slice(0, 500)}`) : ['no text was read']);
+}
+
 export async function prove({ short, total }) {
   const folder = mkdtempSync(join(tmpdir(), 'washline-proof-'));
   try {
     await fixedCases(folder, total);
     const specs = readdirSync(join(root, 'demo')).filter((name) => name.endsWith('.drink')).map((name) => readFileSync(join(root, 'demo', name), 'utf8'));
     const seed = Number(process.env.WASHLINE_SEED ?? 20251);
-    const draw = draws(seed);
+    const draw = draws(seed).next;
     const wrong = [];
     const rounds = short ? 60 : 600;
     for (let round = 0; round < rounds && wrong.length < 5 && specs.length > 0; round += 1) {
@@ -105,6 +105,7 @@ export async function prove({ short, total }) {
       const done = await washline(['read', '-', '--json'], text);
       for (const complaint of complaints(done, { statuses: [0, 1, 2], json: true })) wrong.push(`round ${round} of seed ${seed}: ${complaint}\n${text.slice(0, 400)}`);
     }
+    await wild({ short, total });
     total.check(`${rounds} damaged demo specs are read or refused with a place`, specs.length > 0 ? wrong : ['there is no demo spec to damage']);
   } finally {
     rmSync(folder, { recursive: true });

@@ -4,12 +4,13 @@ import { domains } from './domains.mjs';
 import { findings } from './findings.mjs';
 import { leftovers } from './leftovers.mjs';
 import { page } from './page.mjs';
+import { sabotageReasons } from './sabotage.mjs';
 import { sourceLines } from './sources.mjs';
 import { surface } from './surface.mjs';
 import { words } from './words.mjs';
 
 /** Every tidy check of the house, in the order printed. Each gives its name and what is wrong. */
-const CHECKS = [directions, domains, sourceLines, words, findings, surface, leftovers, page, docs];
+const CHECKS = [directions, domains, sourceLines, words, findings, surface, leftovers, page, docs, sabotageReasons];
 
 /** Runs them all; one that breaks is a failed check, not the end of the run. */
 export async function tidy() {

@@ -41,7 +41,7 @@ function loosePins() {
 
 export function docs() {
   const pages = projectFiles((path) => path.endsWith('.md'));
-  const commands = existsSync(join(root, 'packages/cli/src/commands')) ? readdirSync(join(root, 'packages/cli/src/commands')).map((name) => name.replace(/\.ts$/, '')) : [];
+  const commands = existsSync(join(root, 'packages/cli/src/commands')) ? readdirSync(join(root, 'packages/cli/src/commands')).filter((name) => !/(\.test|-worker)\.ts$/.test(name)).map((name) => name.replace(/\.ts$/, '')) : [];
   const manual = pages.filter((path) => path.startsWith('docs/manual/')).map(read).join('\n');
   return [
     { name: 'links of README, manual and pages lead somewhere', problems: pages.flatMap((path) => brokenLinks(path, read(path))) },

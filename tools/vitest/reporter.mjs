@@ -13,6 +13,29 @@ function place(error) {
   return frame ? `\nat ${relative(process.cwd(), frame.file)}:${frame.line}` : '';
 }
 
+/**
+ * Behaviours and table rows of one file. A test of its own is a behaviour; a table of tests (`test.each`) is one behaviour and as many rows as it has lines. Tables that stand
+ * one after the other under one heading count as one behaviour, since nothing tells them apart here. Under `describe.each` each title counts once, and each time again as a row.
+ */
+function told(module) {
+  const behaviours = new Set();
+  let rows = 0;
+  let number = 0;
+  const walk = (children, above, repeated) => {
+    let table = false;
+    for (const child of children) {
+      if (child.type === 'suite') { walk(child.children, child.options.each ? `${above} > *` : `${above} > ${child.name}`, repeated || Boolean(child.options.each)); table = false; continue; }
+      const each = Boolean(child.options.each);
+      if (each || repeated) rows += 1;
+      if (each && table) continue;
+      table = each;
+      behaviours.add(repeated ? `${above} > ${each ? '*' : child.name}` : `${above} ${number += 1}`);
+    }
+  };
+  walk(module.children, '', false);
+  return { behaviours: behaviours.size, rows };
+}
+
 export default class CountingReporter {
   onTestRunEnd(modules, unhandled) {
     const counts = { passed: 0, failed: 0, skipped: 0, behaviours: 0, rows: 0, failures: [], names: [] };
@@ -30,10 +53,11 @@ export default class CountingReporter {
     const name = relative(process.cwd(), module.moduleId);
     const here = { passed: 0, failed: 0, skipped: 0 };
     const said = [];
+    const { behaviours, rows } = told(module);
+    counts.behaviours += behaviours; counts.rows += rows;
     for (const test of module.children.allTests()) {
       const { state } = test.result();
       here[state === 'pending' ? 'skipped' : state] += 1;
-      if (test.options.each) counts.rows += 1; else counts.behaviours += 1;
       if (state === 'passed') counts.names.push(test.fullName);
       if (state === 'failed') { said.push(failureOf(test)); counts.failures.push(`${name} > ${test.fullName}`); }
     }

@@ -1,0 +1,44 @@
+import { Worker } from 'node:worker_threads';
+
+/** No text of up to 100 kB may take longer, in ms of the processor. */
+const LONGEST_MS = 2000;
+/** What has taken this much and goes on hangs; the processor's time again, since a busy machine is no finding. */
+const HANGS_MS = 8000;
+
+/** What one worker found until the time was up; a round that takes too long is a finding, and another worker goes on behind it. */
+function run(seed, from, until) {
+  const shared = new SharedArrayBuffer(4), now = new Int32Array(shared), found = [];
+  const worker = new Worker(new URL('worker.mjs', import.meta.url), { workerData: { seed, from, until, shared } });
+  return new Promise((resolve, reject) => {
+    let seen = -1, spent = process.cpuUsage();
+    const watch = setInterval(() => {
+      const round = Atomics.load(now, 0);
+      if (round !== seen) { seen = round; spent = process.cpuUsage(); return; }
+      const { user, system } = process.cpuUsage(spent), ms = (user + system) / 1000;
+      if (ms < HANGS_MS) return;
+      clearInterval(watch);
+      found.push({ round, wrong: [`took more than ${HANGS_MS} ms`] });
+      void worker.terminate().then(() => resolve({ found, rounds: round - from + 1, slowest: ms, slowestRound: round, next: round + 1 }));
+    }, 250);
+    worker.on('message', (message) => {
+      if (!message.done) { found.push(message); return; }
+      clearInterval(watch);
+      if (message.slowest > LONGEST_MS) found.push({ round: message.slowestRound, wrong: [`took ${message.slowest.toFixed(0)} ms`] });
+      resolve({ found, ...message, next: null });
+    });
+    worker.on('error', (error) => { clearInterval(watch); reject(error); });
+  });
+}
+
+/** Reads texts from a seed for so many seconds. What is wrong has its round: `node tools/proof/fuzz/again.mjs SEED ROUND` makes the text anew. */
+export async function fuzz(seed, seconds) {
+  const until = Date.now() + seconds * 1000, all = { rounds: 0, slowest: 0, slowestRound: 0, found: [] };
+  for (let from = 0; from !== null;) {
+    const part = await run(seed, from, until);
+    all.rounds += part.rounds;
+    if (part.slowest > all.slowest) { all.slowest = part.slowest; all.slowestRound = part.slowestRound; }
+    all.found.push(...part.found);
+    from = Date.now() < until ? part.next : null;
+  }
+  return all;
+}
