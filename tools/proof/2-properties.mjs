@@ -1,6 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { root } from '../house/root.mjs';
+import { seedFor } from '../house/seed.mjs';
 import { vitest } from '../house/vitest.mjs';
 
 export const title = 'Properties, with many more cases';
@@ -18,7 +19,7 @@ export function prove({ short, total }) {
   const files = [...propertyTests('packages'), ...propertyTests('tests')];
   total.check('there are properties to try', files.length > 0 ? [] : ['no test file imports fast-check']);
   if (files.length === 0) return;
-  const seed = String(Date.now() % 1_000_000_007);
+  const seed = seedFor({ short });
   console.log(`  seed ${seed}; WASHLINE_SEED repeats it`);
-  total.add(vitest([...files, '--testTimeout', short ? '60000' : '600000'], { env: { WASHLINE_CASES: short ? '1000' : '20000', WASHLINE_SEED: process.env.WASHLINE_SEED ?? seed } }));
+  total.add(vitest([...files, '--testTimeout', short ? '60000' : '600000'], { env: { WASHLINE_CASES: short ? '1000' : '20000', WASHLINE_SEED: String(seed) } }));
 }

@@ -6,9 +6,9 @@ const LONGEST_MS = 2000;
 const HANGS_MS = 8000;
 
 /** What one worker found until the time was up; a round that takes too long is a finding, and another worker goes on behind it. */
-function run(seed, from, until) {
+function run(seed, from, until, rounds) {
   const shared = new SharedArrayBuffer(4), now = new Int32Array(shared), found = [];
-  const worker = new Worker(new URL('worker.mjs', import.meta.url), { workerData: { seed, from, until, shared } });
+  const worker = new Worker(new URL('worker.mjs', import.meta.url), { workerData: { seed, from, until, rounds, shared } });
   return new Promise((resolve, reject) => {
     let seen = -1, spent = process.cpuUsage();
     const watch = setInterval(() => {
@@ -30,15 +30,15 @@ function run(seed, from, until) {
   });
 }
 
-/** Reads texts from a seed for so many seconds. What is wrong has its round: `node tools/proof/fuzz/again.mjs SEED ROUND` makes the text anew. */
-export async function fuzz(seed, seconds) {
+/** Reads texts from a seed for so many seconds, or so many texts. What is wrong has its round: `node tools/proof/fuzz/again.mjs SEED ROUND` makes the text anew. */
+export async function fuzz(seed, seconds, rounds = Infinity) {
   const until = Date.now() + seconds * 1000, all = { rounds: 0, slowest: 0, slowestRound: 0, found: [] };
   for (let from = 0; from !== null;) {
-    const part = await run(seed, from, until);
+    const part = await run(seed, from, until, rounds);
     all.rounds += part.rounds;
     if (part.slowest > all.slowest) { all.slowest = part.slowest; all.slowestRound = part.slowestRound; }
     all.found.push(...part.found);
-    from = Date.now() < until ? part.next : null;
+    from = Date.now() < until && all.rounds < rounds ? part.next : null;
   }
   return all;
 }

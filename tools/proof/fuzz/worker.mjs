@@ -4,12 +4,12 @@ import { wrongWith } from './check.mjs';
 import { seedOf } from './draws.mjs';
 import { textOf } from './specs.mjs';
 
-const { seed, from, until, shared } = workerData;
+const { seed, from, until, rounds, shared } = workerData;
 const now = new Int32Array(shared), say = parentPort.postMessage.bind(parentPort);
 let slowest = 0, slowestRound = from, round = from;
 // tables and vocabulary are taken apart by the first text
 wrongWith(textOf(seed));
-for (; Date.now() < until; round += 1) {
+for (; Date.now() < until && round < rounds; round += 1) {
   const text = textOf(seedOf(seed, round));
   Atomics.store(now, 0, round);
   const { wrong, ms } = wrongWith(text);

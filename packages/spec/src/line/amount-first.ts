@@ -1,5 +1,5 @@
 import type { Amount } from '@washline/engine';
-import { approxAt, makeAmount, rangeAt, unitAt, type NumberAt, type UnitAt } from '../phrase/amount.ts';
+import { approxAt, isCounted, makeAmount, rangeAt, unitAt, type NumberAt, type UnitAt } from '../phrase/amount.ts';
 import { percentAt } from '../phrase/facts.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { larderId, nameEnd, thingAt, type ThingAt } from '../phrase/thing.ts';
@@ -7,7 +7,7 @@ import { compoundUnit } from '../names/compound.ts';
 import type { Measured as MeasuredBy } from '../names/lookup.ts';
 import { category, isSolid } from '../vocabulary/vocabulary.ts';
 import { build, isPoured, linkWords, relink, unelided, type Measured } from './build.ts';
-import { amountAt, factBefore, factEnd, type Start } from './head.ts';
+import { amountAt, amountOf, factBefore, factEnd, type Start } from './head.ts';
 import { measuredBy, trailingUnit } from './measured.ts';
 import { partOf } from './part-of.ts';
 import { eachOf } from './several.ts';
@@ -65,11 +65,6 @@ export function amountFirst(p: Phrase, i: number, end: number): Measured | undef
   return build(p, i, end, { amount: amountOf(p, number, start, settled.unit), unit: settled.unit, low: number.low, high: number.high }, settled.what, tail, {});
 }
 
-/** The amount of a number, or of a word for one, in a unit that was settled on. */
-function amountOf(p: Phrase, number: NumberAt, start: Start, unit: string | null): Amount | null {
-  return number.low === null ? rangeOfWords(p, number, start, unit) : { ...makeAmount(p, number, start.unit, start.unitFrom, start.factors), unit };
-}
-
 /** Where "each" ends behind an amount; the same place where none stands. */
 function eachAt(p: Phrase, k: number): number {
   if (!/^(each|je)$/.test(p.word(k)) && !(p.word(k) === 'of' && p.word(k + 1) === 'each')) return k;
@@ -86,7 +81,7 @@ function moreAmounts(p: Phrase, from: number, end: number, first: UnitAt | undef
     const around = approxAt(p, k + 1, end);
     const again = rangeAt(p, around?.end ?? k + 1, end);
     const other = again === undefined ? undefined : unitAt(p, again.end, end);
-    if (again === undefined || other === undefined || (close >= 0 && other.end > close)) break;
+    if (!isCounted(again) || other === undefined || (close >= 0 && other.end > close)) break;
     twin = makeAmount(p, again, other, again.end, around);
     p.use(k, other.end);
     k = close > 0 ? close + 1 : other.end;
@@ -96,7 +91,7 @@ function moreAmounts(p: Phrase, from: number, end: number, first: UnitAt | undef
   while ((p.isMark(k, '+') || p.word(k) === 'plus' || p.isMark(k, '&') || (p.word(k) === 'and' && unit !== undefined)) && k + 1 < end) {
     const again = rangeAt(p, k + 1, end);
     const other = again === undefined ? undefined : unitAt(p, again.end, end);
-    if (again === undefined || other === undefined) break;
+    if (!isCounted(again) || other === undefined) break;
     plus.push(makeAmount(p, again, other, again.end, undefined));
     p.use(k, other.end);
     k = other.end;
@@ -146,7 +141,7 @@ function ofItself(p: Phrase, i: number, end: number, number: NumberAt, start: St
   const self = form.of === 'piece' ? thingAt(p, start.unitFrom, end, 'count') : undefined;
   if (self === undefined || self.thing.link.kind === 'unknown') return undefined;
   const tail = readTail(p, self.end, end, self.thing, true, start.unitFrom);
-  return build(p, i, end, { amount: number.low === null ? rangeOfWords(p, number, start, 'piece') : { ...makeAmount(p, number, undefined, 0, start.factors), unit: 'piece' }, unit: 'piece', low: number.low, high: number.high }, self, tail, {});
+  return build(p, i, end, { amount: amountOf(p, number, { ...start, unit: undefined, unitFrom: 0 }, 'piece'), unit: 'piece', low: number.low, high: number.high }, self, tail, {});
 }
 
 interface Settled { readonly unit: string | null; readonly what: ThingAt }
@@ -192,11 +187,4 @@ function lastOf(p: Phrase, from: number, end: number): ThingAt | undefined {
     if (what !== undefined && what.end === to && what.thing.link.kind === 'larder') return what;
   }
   return undefined;
-}
-
-/** "a few drops": a range and no number. */
-function rangeOfWords(p: Phrase, number: NumberAt, start: Start, unit: string | null): Amount | null {
-  const word = p.slice(number.first, number.last).toLowerCase();
-  const few = /few/.test(word) ? [2, 5] : /several/.test(word) ? [3, 6] : undefined;
-  return few === undefined ? null : { ...makeAmount(p, number, start.unit, start.unitFrom, start.factors), low: few[0] ?? 2, high: few[1] ?? 5, unit };
 }

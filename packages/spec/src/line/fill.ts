@@ -1,5 +1,5 @@
 import type { Fill, IceWritten, Measure, Thing } from '@washline/engine';
-import { approxAt, makeAmount, rangeAt, unitAt } from '../phrase/amount.ts';
+import { approxAt, isCounted, makeAmount, rangeAt, unitAt } from '../phrase/amount.ts';
 import { iceAt } from '../phrase/ice.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { thingAt } from '../phrase/thing.ts';
@@ -111,7 +111,7 @@ export function brim(p: Phrase, i: number, verb: string, full: Full, end: number
   const share = full.share;
   if (share !== undefined) p.use(share.first, share.last);
   for (let k = i; k < full.glass; k++) if (p.isNumber(k)) p.use(k, k + 1);
-  const amount = share === undefined || share.low === null ? null : { ...makeAmount(p, share, undefined, 0, undefined), unit: 'glass' };
+  const amount = isCounted(share) ? { ...makeAmount(p, share, undefined, 0, undefined), unit: 'glass' } : null;
   const label: Label = { ...EMPTY, kind: 'fill', low: shown(share?.low), high: shown(share?.high), unit: amount === null ? null : 'glass' };
   const ice = iceAt(p, full.thing, end);
   if (ice !== undefined) {

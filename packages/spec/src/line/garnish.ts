@@ -1,5 +1,5 @@
 import type { Amount, Garnish, Thing } from '@washline/engine';
-import { makeAmount, numberAt, rangeAt, unitAt } from '../phrase/amount.ts';
+import { isCounted, makeAmount, numberAt, rangeAt, unitAt } from '../phrase/amount.ts';
 import { compoundUnit } from '../names/compound.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { nameEnd, thingAt } from '../phrase/thing.ts';
@@ -26,9 +26,9 @@ export function readGarnish(p: Phrase, i: number, from: number, end: number): Ga
     const of = found !== undefined && (p.word(found.end) === 'of' || found.form.unit === 'piece' || p.word(found.end) === 'von');
     if (found !== undefined && found.form.of !== 'mm' && (of || /^(ml|g|sprig|leaf|dash|drop|pinch|slice|wedge|spray|cube|strip|cl|oz|barspoon)$/.test(found.form.unit) && thingAt(p, found.end, end, 'count') !== undefined && found.form.unit !== 'strip')) {
       unit = found.form.unit === 'strip' || found.form.unit === 'pod' || found.form.unit === 'stick' ? 'piece' : found.form.unit;
-      amount = { ...makeAmount(p, number, found, at, undefined), unit };
+      amount = isCounted(number) ? { ...makeAmount(p, number, found, at, undefined), unit } : null;
       k = p.word(found.end) === 'of' || p.word(found.end) === 'von' ? found.end + 1 : found.end;
-    } else { unit = 'piece'; amount = number.low === null ? null : { ...makeAmount(p, number, undefined, 0, undefined), unit }; k = number.end; }
+    } else { unit = 'piece'; amount = isCounted(number) ? { ...makeAmount(p, number, undefined, 0, undefined), unit } : null; k = number.end; }
     low = number.low;
     high = number.high;
     p.use(number.first, k);

@@ -1,4 +1,5 @@
-import { approxAt, rangeAt, unitAt, type Approx, type NumberAt, type UnitAt } from '../phrase/amount.ts';
+import type { Amount } from '@washline/engine';
+import { approxAt, isCounted, makeAmount, rangeAt, unitAt, type Approx, type Counted, type NumberAt, type UnitAt } from '../phrase/amount.ts';
 import { percentAt, ratioAt, temperatureAt } from '../phrase/facts.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { larderId, nameEnd, ownFrom, thingAt } from '../phrase/thing.ts';
@@ -115,4 +116,16 @@ export function factEnd(p: Phrase, i: number, end: number): number {
   if (percent !== undefined) return percent.end;
   const ratio = ratioAt(p, bracket, end);
   return ratio === undefined ? i : ratio.end;
+}
+
+/** The amount of a number, or of a word for one, in a unit that was settled on. */
+export function amountOf(p: Phrase, number: NumberAt, start: Start, unit: string | null): Amount | null {
+  const counted = isCounted(number) ? number : few(p, number);
+  return counted === undefined ? null : { ...makeAmount(p, counted, start.unit, start.unitFrom, start.factors), unit };
+}
+/** "a few drops": a range and no number. */
+function few(p: Phrase, number: NumberAt): Counted | undefined {
+  const word = p.slice(number.first, number.last).toLowerCase();
+  if (word.includes('few')) return { ...number, low: 2, high: 5 };
+  return word.includes('several') ? { ...number, low: 3, high: 6 } : undefined;
 }

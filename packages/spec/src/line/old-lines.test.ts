@@ -91,5 +91,5 @@ test.each(['Sip with straws', 'Drink while effervescent', 'Drink during efferves
 test.each([['fizz up with a little siphon seltzer', 'soda-water'], ['fill with siphon seltzer', 'soda-water'], ['fill the glass with siphon carbonic or vichy', 'soda-water']])('sparkling: %s', (line, id) => { expect(fills(line)[0]!.measure!.thing.link).toMatchObject({ kind: 'larder', id }); });
 
 test('a word that is no number leaves the amount open, in front of juice of a fruit as well', () => {
-  for (const line of ['a touch of saft von bitterorangen', 'a touch of juice of oranges', 'a touch of lime juice']) expect(read(line).actions[0]).toMatchObject({ kind: 'measure', amount: null });
+  for (const line of ['a touch of saft von bitterorangen', 'a touch of juice of oranges', 'a touch of lime juice', 'ein hauch g je Saft']) expect(read(line).actions[0]).toMatchObject({ kind: 'measure', amount: null });
 });

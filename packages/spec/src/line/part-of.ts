@@ -1,6 +1,6 @@
 import type { Amount, Thing } from '@washline/engine';
 import { partName } from '../names/compound.ts';
-import { approxAt, makeAmount, rangeAt, type NumberAt } from '../phrase/amount.ts';
+import { approxAt, isCounted, makeAmount, rangeAt, type NumberAt } from '../phrase/amount.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { nameEnd, thingAt, type ThingAt } from '../phrase/thing.ts';
 import { build, linkWords, type Measured } from './build.ts';
@@ -35,9 +35,9 @@ export function partOf(p: Phrase, i: number, end: number, lead: NumberAt | undef
   const composed = thingOf(p, words, i, fruit.end, word);
   const low = chosen ? chosen.low : inner ?? 1, high = chosen ? chosen.high : inner ?? 1;
   // "a touch of" says no number: how much is not known
-  const amount: Amount | null = chosen?.low === null ? null : chosen === undefined
+  const amount: Amount | null = chosen === undefined
     ? { low: inner ?? 1, high: inner ?? 1, unit: 'piece', number: p.span(k, Math.max(to, k + 1)) }
-    : { ...makeAmount(p, chosen, undefined, 0, undefined), unit: 'piece' };
+    : isCounted(chosen) ? { ...makeAmount(p, chosen, undefined, 0, undefined), unit: 'piece' } : null;
   const tail = readTail(p, fruit.end, end, composed, true, to);
   const what: ThingAt = { ...fruit, thing: composed, label: words };
   return build(p, i, end, { amount, unit: 'piece', low, high }, what, tail, {});

@@ -1,11 +1,10 @@
 import type { Amount, Measure } from '@washline/engine';
-import { makeAmount } from '../phrase/amount.ts';
 import { ratioAt } from '../phrase/facts.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { nameEnd, thingAt } from '../phrase/thing.ts';
 import { build, type Measured } from './build.ts';
 import { equalPartsEnd } from './german.ts';
-import { amountAt, type Start } from './head.ts';
+import { amountAt, amountOf, type Start } from './head.ts';
 import { EMPTY, shown } from './label.ts';
 import { measuredBy } from './measured.ts';
 import { readTail } from './tail.ts';
@@ -66,7 +65,7 @@ export function eachOf(p: Phrase, end: number, from: number, start: Start, unit:
     const what = thingAt(p, k, last, measuredBy(unit));
     if (what === undefined) break;
     const tail = readTail(p, what.end, last, what.thing, true, k);
-    const amount = { ...makeAmount(p, number, start.unit, start.unitFrom, start.factors), unit: unit ?? 'piece' };
+    const amount = amountOf(p, number, start, unit ?? 'piece');
     const made = build(p, k, last, { amount, unit, low: number.low, high: number.high }, what, tail, {}).measures[0];
     if (made !== undefined) measures.push(made);
     k = last;

@@ -1,4 +1,4 @@
-import { makeAmount, rangeAt, unitAt, type NumberAt, type UnitAt } from '../phrase/amount.ts';
+import { makeAmount, rangeAt, unitAt, isCounted, type Counted, type NumberAt, type UnitAt } from '../phrase/amount.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { thingAt } from '../phrase/thing.ts';
 import { build, type Measured } from './build.ts';
@@ -7,7 +7,7 @@ import type { Start } from './head.ts';
 import { readTail } from './tail.ts';
 
 /** "400 ml can coconut milk": what is in it, all of it; null where the line reads otherwise, undefined where nothing is known of what is in it. */
-function wholeCan(p: Phrase, i: number, end: number, start: Start, number: NumberAt): Measured | undefined | null {
+function wholeCan(p: Phrase, i: number, end: number, start: Start, number: Counted): Measured | undefined | null {
   const { unit } = start;
   if (unit === undefined || (unit.form.of !== 'ml' && unit.form.of !== 'g') || !/^(can|tin|dose)$/.test(p.word(unit.end)) || /^(\d) (\d{3})$/.test(p.slice(number.first, number.last))) return null;
   const what = thingAt(p, p.word(unit.end + 1) === 'of' ? unit.end + 2 : unit.end + 1, end, 'volume');
@@ -19,10 +19,10 @@ function wholeCan(p: Phrase, i: number, end: number, start: Start, number: Numbe
 /** "1 14-oz can coconut milk", "1 (750-ml) bottle rum", "one 750 ml bottle of vodka": so many of a size. */
 export function sizedCount(p: Phrase, i: number, end: number, start: Start): Measured | undefined {
   const number = start.number;
-  if (number === undefined || number.low === null) return undefined;
+  if (!isCounted(number)) return undefined;
   const can = wholeCan(p, i, end, start, number);
   if (can !== null) return can;
-  let count = number, size: NumberAt | undefined, sizeUnit: UnitAt | undefined, unitFrom = number.end, k = number.end, holder: UnitAt | undefined, holderFrom = 0;
+  let count: Counted = number, size: NumberAt | undefined, sizeUnit: UnitAt | undefined, unitFrom = number.end, k = number.end, holder: UnitAt | undefined, holderFrom = 0;
   const thousands = /^(\d) (\d{3})$/.exec(p.slice(number.first, number.last));
   if (thousands !== null && start.unit !== undefined) {
     count = { ...number, low: Number(thousands[1]), high: Number(thousands[1]) };
@@ -47,7 +47,7 @@ export function sizedCount(p: Phrase, i: number, end: number, start: Start): Mea
     k = sizeUnit?.end ?? k;
     if (bracket) { if (!p.isMark(k, ')')) return undefined; k++; }
   }
-  if (size === undefined || sizeUnit === undefined || (sizeUnit.form.of !== 'ml' && sizeUnit.form.of !== 'g')) return undefined;
+  if (!isCounted(size) || sizeUnit === undefined || (sizeUnit.form.of !== 'ml' && sizeUnit.form.of !== 'g')) return undefined;
   if (holder === undefined) { holder = unitAt(p, k, end); holderFrom = k; k = holder?.end ?? k; }
   if (holder === undefined || !HOLDERS.has(holder.form.unit)) return undefined;
   const from = p.word(k) === 'of' ? k + 1 : k;

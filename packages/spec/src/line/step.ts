@@ -1,5 +1,5 @@
-import type { Amount, Measure, Step, Temperature } from '@washline/engine';
-import { approxAt, makeAmount, rangeAt, unitAt } from '../phrase/amount.ts';
+import type { Measure, Step, Temperature } from '@washline/engine';
+import { approxAt, isCounted, makeAmount, rangeAt, unitAt, type NumberAt } from '../phrase/amount.ts';
 import { pressureAt, temperatureAt, timeAt } from '../phrase/facts.ts';
 import { iceAt, type IceAt } from '../phrase/ice.ts';
 import type { Phrase } from '../phrase/phrase.ts';
@@ -201,7 +201,7 @@ function namedMeasure(p: Phrase, i: number, end: number): { readonly measure: Me
 const VESSEL_NOUN = /^(shaker|tin|tins|glass|jar|bottle|bowl|pan|pot|flask|siphon|whipper|keg|jug|pitcher|beaker|becher|glas|schale|topf|flasche)$/;
 const IN_ML: Readonly<Record<string, number>> = { ml: 1, cl: 10, dl: 100, l: 1000, oz: 29.5735295625, 'floz-uk': 28.4130625, pint: 473.176473, quart: 946.352946 };
 /** A number of a step: vessel, target, gas, turns, ice or matter. Returns where reading goes on, or k when it is none of them. */
-function readNumber(p: Phrase, k: number, number: { readonly low: number | null; readonly high: number | null; readonly end: number; readonly first: number; readonly last: number; readonly digits: boolean; readonly fraction: boolean; readonly article?: boolean }, end: number, verb: string, facts: Facts, before: string, at: VerbAt, around: ReturnType<typeof approxAt>): number {
+function readNumber(p: Phrase, k: number, number: NumberAt, end: number, verb: string, facts: Facts, before: string, at: VerbAt, around: ReturnType<typeof approxAt>): number {
   const low = number.low ?? 0, high = number.high ?? low;
   // "serve with a glass of water": beside the drink
   if (verb === 'serve' && before === 'with') return k;
@@ -227,7 +227,7 @@ function readNumber(p: Phrase, k: number, number: { readonly low: number | null;
       else if (/^(chargers?|cartridges?|capsules?|kapseln?|patronen?|bulbs?)$/.test(word)) chargers = true;
       else if (!/^(of|cream|8|g)$/.test(word)) break;
     }
-    if (kind !== undefined || chargers) {
+    if ((kind !== undefined || chargers) && isCounted(number)) {
       facts.gas = { kind: kind ?? (verb === 'carbonate' ? 'CO2' : facts.gas?.kind ?? 'N2O'), chargers: low, span: p.span(k, j) };
       p.use(k, j);
       return j;
@@ -246,8 +246,8 @@ function readNumber(p: Phrase, k: number, number: { readonly low: number | null;
     }
     const ice = facts.ice === undefined ? iceAt(p, k, end) : undefined;
     if (ice !== undefined) { facts.ice = ice; if (ice.ice.temperature !== undefined) facts.writtenCelsius ??= ice.ice.temperature.celsius; return ice.end; }
-    const amount: Amount = makeAmount(p, number, unit, unitFrom, around);
-    if (before === 'to' && (verb !== 'add' && verb !== 'cool') || (verb === 'reduce' && facts.to === undefined && p.word(unit.end) !== 'of' && before !== 'first')) {
+    const amount = isCounted(number) ? makeAmount(p, number, unit, unitFrom, around) : null;
+    if (amount !== null && (before === 'to' && (verb !== 'add' && verb !== 'cool') || (verb === 'reduce' && facts.to === undefined && p.word(unit.end) !== 'of' && before !== 'first'))) {
       facts.to = { amount };
       p.use(k, unit.end);
       return unit.end;

@@ -1,5 +1,5 @@
 import type { Amount, Measure, Share, Span, Temperature, Thing, Treatment } from '@washline/engine';
-import { approxAt, makeAmount, rangeAt, unitAt } from '../phrase/amount.ts';
+import { approxAt, isCounted, makeAmount, rangeAt, unitAt } from '../phrase/amount.ts';
 import { percentAt, ratioAt, temperatureAt, timeAt } from '../phrase/facts.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { larderId, thingAt } from '../phrase/thing.ts';
@@ -122,7 +122,7 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
       }
       if (token.kind === 'number' || (around !== undefined && p.isNumber(around.end)) || (joined !== null && token.kind === 'word') || aside) {
         const number = rangeAt(p, start, end);
-        if (number !== undefined && number.low !== null && (number.digits || joined === 'in' || joined === 'plus' || aside)) {
+        if (isCounted(number) && (number.digits || joined === 'in' || joined === 'plus' || aside)) {
           const share = unitAt(p, number.end, end, SHARE_UNITS);
           if (share !== undefined) {
             readShare(p, tail, share.form.unit, number.low, share.end, end, p.span(number.first, number.last));

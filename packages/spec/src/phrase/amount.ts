@@ -166,10 +166,14 @@ function isVague(p: Phrase, number: NumberAt): boolean {
   for (let k = number.first; k < number.last; k++) if (p.t[k]?.vague === true) return true;
   return false;
 }
+/** A number that says how many: "a touch of" is one that does not. */
+export type Counted = NumberAt & { readonly low: number; readonly high: number };
+export const isCounted = (number: NumberAt | undefined): number is Counted => number !== undefined && number.low !== null && number.high !== null;
+
 /** Makes the amount of a number and a unit already found. */
-export function makeAmount(p: Phrase, number: NumberAt, unit: UnitAt | undefined, unitFrom: number, factors: Approx | undefined): Amount {
+export function makeAmount(p: Phrase, number: Counted, unit: UnitAt | undefined, unitFrom: number, factors: Approx | undefined): Amount {
   return {
-    low: number.low ?? NaN, high: number.high ?? NaN, unit: unit?.form.unit ?? null,
+    low: number.low, high: number.high, unit: unit?.form.unit ?? null,
     ...(unit !== undefined && unit.form.mark !== '' ? { system: p.place.system ?? unit.form.system, systemAssumed: p.place.system === null } : {}),
     // a word of another kitchen says which spoon it is
     ...(unit !== undefined && unit.form.mark === '' && unit.form.language !== 'en' && unit.form.of === 'ml' ? { system: unit.form.system } : {}),

@@ -1,6 +1,6 @@
 import type { IceWritten } from '@washline/engine';
 import { words, type WordRow } from '../vocabulary/vocabulary.ts';
-import { makeAmount, rangeAt, unitAt } from './amount.ts';
+import { isCounted, makeAmount, rangeAt, unitAt } from './amount.ts';
 import { temperatureAt } from './facts.ts';
 import type { Phrase } from './phrase.ts';
 
@@ -25,7 +25,7 @@ export function iceAt(p: Phrase, i: number, end: number): IceAt | undefined {
   const marks: [number, number][] = [];
   for (let round = 0; round < 3; round++) {
     const number = rangeAt(p, k, end);
-    if (number === undefined || number.low === null || number.high === null) break;
+    if (!isCounted(number)) break;
     let at = number.end;
     if (p.isHyphen(at)) at++;
     const length = unitAt(p, at, end, SIZE);
