@@ -1,3 +1,4 @@
+import { boilOff } from '../heat/index.ts';
 import { volumeAt20 } from '../liquids/index.ts';
 import { addBlock, moveShare, wholeMass } from '../matter/block.ts';
 import { at, slot } from '../matter/constituents.ts';
@@ -69,13 +70,12 @@ export function extract(s: Float64Array, liquid: number, solids: number, share: 
 }
 
 /**
- * Boils a share of the water off, and of the ethanol as much more as it is more volatile (relative volatility about 8 in dilute
- * solution: nearly all the ethanol of a simmered liquid goes long before the water).
+ * Boils a share of the water away to reduce it, and of the ethanol as much more as it is more volatile (relative volatility about 8 in dilute
+ * solution: nearly all the ethanol of a reduced liquid goes long before the water).
  * @source common-practice
  */
-export function boilOff(s: Float64Array, liquid: number, lost: number, share: number): void {
-  takeOut(s, liquid, lost, at.water, share);
-  takeOut(s, liquid, lost, at.ethanol, 1 - (1 - share) ** VOLATILITY);
+function boilAway(s: Float64Array, liquid: number, lost: number, share: number): void {
+  boilOff(s, liquid, s, lost, share, (1 - share) ** VOLATILITY);
 }
 const VOLATILITY = 8;
 
@@ -85,6 +85,6 @@ export function reduceTo(s: Float64Array, liquid: number, lost: number, mL: numb
     const over = volumeAt20(s, liquid) - mL;
     if (over <= 0.001) return;
     const water = s[liquid + at.water]!;
-    boilOff(s, liquid, lost, Math.min(0.95, (over * 0.998) / Math.max(water, 1e-9)));
+    boilAway(s, liquid, lost, Math.min(0.95, (over * 0.998) / Math.max(water, 1e-9)));
   }
 }

@@ -9,7 +9,8 @@ import { assumeTime, secondsOf, untilDone, usualTime } from '../program/times.ts
 import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat } from '../program/vat.ts';
 import { behindStep } from '../program/words.ts';
 import { carbonate, chargeNitrous } from './gas.ts';
-import { boilOff, extract, reduceTo } from './move.ts';
+import { extract, reduceTo } from './move.ts';
+import { burn, simmer } from './cook.ts';
 import { noteFire, noteFreezing, noteMeeting, nothingNoted } from './noted.ts';
 import { settingOf } from './setting.ts';
 import { strain } from './strain.ts';
@@ -121,10 +122,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
       case 'boil': {
         onFire(action);
         if (v.content.has('solids')) extractAll(ctx, v, list);
-        if (!action.flags.includes('covered') && !action.flags.includes('closed')) {
-          const share = ctx.assume(section.method.includes('agar') ? 'agar/water boiled off' : 'prep/boil-off', action.path, 'nature');
-          ctx.ops.push(({ s, x }) => boilOff(s, v.liquid, ctx.lost, x[share]!));
-        }
+        simmer(ctx, v, action, section.method.includes('agar') ? 'agar/water boiled off' : 'prep/boil-off', stepSeconds(ctx, action, true, section.method));
         setTemperature(ctx, v, boiling(ctx, action));
         boiled = true;
         break;
@@ -154,7 +152,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         siphon = true;
         break;
       }
-      case 'mix': if (action.verb === 'ignite') onFire(action); break;
+      case 'mix': if (action.verb === 'ignite') { onFire(action); burn(ctx, v, action); } break;
       case 'carbonate': carbonate(ctx, section, v, action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/fridge')); break;
     }
     stage(ctx, stages, `prep:${section.key}/`, { text: textOf(ctx, action), path: action.path }, v);

@@ -4,6 +4,7 @@ import { SURROUNDINGS, ACCOUNT, advance, areaOfPieces } from '../ice/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { addBlock, clearBlock, copyBlock, wholeMass } from '../matter/block.ts';
 import { actionsOf, boiling, measuresOf, stepRow, stepSeconds } from '../preps/prep.ts';
+import { burn, simmer } from '../preps/cook.ts';
 import { leaveBehind } from '../preps/move.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
 import { placeTemperature } from './temperature.ts';
@@ -194,7 +195,8 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
           settle(ctx, here);
           if (time >= 0) rest(ctx, here, t, time, (a.temperature?.celsius ?? 0) < -5 ? 'freezer' : 'air'); else setTemperature(ctx, here, t);
         } else if (row.does === 'set') setTemperature(ctx, here, placeTemperature(ctx, a, 'place/room'));
-        else if (row.does === 'boil') setTemperature(ctx, here, boiling(ctx, a));
+        else if (row.does === 'boil') { settle(ctx, here); simmer(ctx, here, a, 'prep/boil-off', stepSeconds(ctx, a, true)); setTemperature(ctx, here, boiling(ctx, a)); }
+        else if (a.verb === 'ignite') { settle(ctx, here); burn(ctx, here, a); }
         else if (a.ice && (a.verb === 'build' || glassIce === null)) setGlassIce(a.ice, use(ctx, a.ice), a.path);
         stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, here);
       }

@@ -1,0 +1,29 @@
+import type { Step } from '../document/types.ts';
+import { boilOff, ethanolKeptAfterSimmering, ethanolKeptBy } from '../heat/index.ts';
+import type { Context, Vat } from '../program/context.ts';
+import { at } from '../matter/constituents.ts';
+import { takeOut } from './move.ts';
+
+/** How far a pan or a flame departs from the table of what cooking keeps: a power of its shares. */
+const asCooked = (ctx: Context, step: Step): number => ctx.spread('model/alcohol kept', 'model/alcohol kept', 1, 'share', 'model', { at: step.path });
+
+/**
+ * An open pan at the boil: a share of the water goes, and of the ethanol what the table of cooked dishes says for so many minutes; under a lid nothing.
+ * `boilsOff`: row of the assumptions with the water's share; `seconds`: input.
+ * @source usda-retention6 codes 5004 to 5009
+ */
+export function simmer(ctx: Context, v: Vat, step: Step, boilsOff: string, seconds: number): void {
+  if (step.flags.includes('covered') || step.flags.includes('closed')) return;
+  const water = ctx.assume(boilsOff, step.path, 'nature'), power = asCooked(ctx, step);
+  ctx.ops.push(({ s, x }) => { boilOff(s, v.liquid, s, ctx.lost, x[water]!, ethanolKeptAfterSimmering(x[seconds]! / 60) ** x[power]!); });
+}
+
+/** A peel is flamed over a drink, not the drink. */
+const BESIDE = /peel|zest|twist|oil|schale|zeste|garnish|cinnamon|zimt/i;
+
+/** What is set alight burns part of its ethanol. @source usda-retention6 code 5003 flamed */
+export function burn(ctx: Context, v: Vat, step: Step): void {
+  if (BESIDE.test(ctx.document.text.slice(step.span.from, step.span.to))) return;
+  const power = asCooked(ctx, step), kept = ethanolKeptBy('5003')!;
+  ctx.ops.push(({ s, x }) => { takeOut(s, v.liquid, ctx.lost, at.ethanol, 1 - kept ** x[power]!); });
+}
