@@ -5,7 +5,7 @@ export type What = { readonly kind: 'files'; readonly ending: string } | { reado
 export interface OfferedFlag { readonly name: string; readonly brief: string; /** null for one without a value */ readonly takes: What | null }
 export interface OfferedCommand { readonly name: string; readonly brief: string; readonly flags: readonly OfferedFlag[]; readonly takes: What }
 
-const FIGURES = ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'dilution', 'energy', 'cost', 'washline_mm'];
+const FIGURES = ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'dilution', 'co2', 'energy', 'cost', 'washline_mm'];
 
 /** What a placeholder of the commands stands for. */
 function whatOf(placeholder: string, names: readonly string[]): What {

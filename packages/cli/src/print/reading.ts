@@ -30,7 +30,9 @@ function title(reading: Reading, ink: Ink): string[] {
   return [...wrap(whole, '', '').map(ink.bold), ...(reading.partial ? [ink.signal(say('read.partial'))] : []), ''];
 }
 
-const ORDER = ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'dilution', 'energy', 'cost'];
+const ORDER = ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'dilution', 'co2', 'energy', 'cost'];
+/** Figures that most drinks have no need of: not said to be missing. */
+const SOME = ['co2', 'cost'];
 
 function figureRow(name: string, figure: Figure, shows: Reading['shows']): string {
   return say(`figure.${name}`).padEnd(13) + (figure.unit === 'mL' && shows === 'oz' ? `${withSpread(inOunces(figure))} oz` : `${withSpread(figure)} ${figure.unit}`);
@@ -45,7 +47,7 @@ function inOunces(figure: Figure): Figure {
 /** The glass in section with its washline, and under it the figures in two columns. */
 function glassAndFigures(reading: Reading, ink: Ink): string[] {
   const figures = ORDER.flatMap((name) => { const figure = reading.figures[name]; return figure ? [figureRow(name, figure, reading.shows)] : []; });
-  const missing = ORDER.filter((name) => !reading.figures[name] && name !== 'cost');
+  const missing = ORDER.filter((name) => !reading.figures[name] && !SOME.includes(name));
   const half = Math.ceil(figures.length / 2);
   const rows = Array.from({ length: half }, (_, at) => `${fit(figures[at] ?? '', WIDTH / 2)}${figures[at + half] ?? ''}`);
   const absent = missing.length > 0 ? wrap(say('read.absent', { names: missing.map((name) => say(`figure.${name}`)).join(', ') }), '', '') : [];
@@ -71,7 +73,7 @@ function stages(list: readonly Stage[], ink: Ink): string[] {
 /** The drink left alone in its glass, a row for each time told. */
 function later(list: Reading['later'], ink: Ink): string[] {
   if (!list || list.length === 0) return [];
-  const rows = list.map(({ minutes, figures }) => `${fit(say('read.later', { minutes }), 14)}${[cell(figures, 'temperature', '°C'), cell(figures, 'strength', '%'), cell(figures, 'volume', 'mL'), cell(figures, 'ice_left', `g ${say('read.ice')}`)].map((text) => fit(text, 16)).join('')}`);
+  const rows = list.map(({ minutes, figures }) => `${fit(say('read.later', { minutes }), 14)}${[cell(figures, 'temperature', '°C'), cell(figures, 'strength', '%'), cell(figures, 'volume', 'mL'), cell(figures, 'ice_left', `g ${say('read.ice')}`), cell(figures, 'co2', 'g/L CO2')].map((text) => fit(text, 13)).join('')}`);
   return [...heading('later', ink), ...rows];
 }
 

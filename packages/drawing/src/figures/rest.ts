@@ -7,7 +7,7 @@ import { words } from '../words.ts';
 import { volumeOnLeader } from './beside.ts';
 import { figureName, markOf } from './mark.ts';
 
-const ORDER = ['volume', 'sugar', 'acidity', 'ph', 'brix', 'density', 'dilution', 'temperature', 'ethanol', 'energy', 'cost'] as const;
+const ORDER = ['volume', 'sugar', 'acidity', 'ph', 'brix', 'density', 'dilution', 'co2', 'temperature', 'ethanol', 'energy', 'cost'] as const;
 const PHONE = ['volume', 'sugar', 'acidity', 'dilution', 'temperature'] as const;
 
 /** The other figures of the whole drink, in one row under the glass: value above, its word below. */
@@ -36,4 +36,4 @@ export function drawRest(pad: Pad, reading: Reading, frame: Frame): void {
 }
 
 /** What goes first where the row is too long. */
-const DROP = ['cost', 'density', 'brix', 'ethanol', 'energy', 'ph', 'acidity', 'dilution', 'temperature', 'sugar', 'volume'];
+const DROP = ['cost', 'density', 'brix', 'ethanol', 'energy', 'ph', 'acidity', 'co2', 'dilution', 'temperature', 'sugar', 'volume'];

@@ -2,6 +2,7 @@ import type { Section, Step } from '../document/types.ts';
 import type { Context, PrepBuilt, Put, RemedySeed } from '../program/context.ts';
 import { insteadOfNumber, lineOf } from '../program/edit.ts';
 import { colderHeld } from '../preps/gas.ts';
+import { sparkles } from '../program/sparkle.ts';
 import type { Facts } from './facts.ts';
 import { coarseBefore, strainFine } from './siphon.ts';
 import { gramsOf } from './steps.ts';
@@ -17,9 +18,6 @@ export function bubbles({ ctx, build, ordered }: Facts): void {
     flat(ctx, prep);
   }
 }
-
-/** Does it sparkle as it is poured? */
-const sparkles = (p: Put): boolean => (p.source.ingredient?.cells['gas_volumes']?.value ?? 0) > 1 || p.source.prep?.section.method === 'carbonate';
 
 function lost(ctx: Context, puts: readonly Put[], steps: readonly Step[], section: Section): void {
   for (const p of puts.filter(sparkles)) {

@@ -5,10 +5,11 @@ import { at, slot } from '../matter/constituents.ts';
 import type { Context, Noted, Vat } from '../program/context.ts';
 import type { ProbeOp } from '../program/program.ts';
 import { givenFor } from '../program/given.ts';
+import { CO2_G_MOL } from '../program/sparkle.ts';
 import { writtenTemperature } from '../program/temperature.ts';
 import { behindStep, plain } from '../program/words.ts';
 
-const CO2_G_MOL = 44.0095, N2O_G_MOL = 44.0128;
+const N2O_G_MOL = 44.0128;
 
 /** Strength in % vol and sugar in g/L of a block, as gas laws ask for them. */
 function solvent(s: Float64Array, block: number): { pct: number; sugar: number; mL: number } {
@@ -64,6 +65,7 @@ export function carbonate(ctx: Context, section: Section, v: Vat, step: Step): v
     : ctx.assume('carbonate/pressure', step.path, 'tool', 'carbonate/pressure', behindStep(step, ctx.tables.assumption('carbonate/pressure')!.say, ctx.document.text));
   const celsius = step.temperature && !step.temperature.word ? writtenTemperature(ctx, step.temperature.celsius, step.path, `carbonate/temperature/${step.path.join('/')}`)
     : ctx.assume('carbonate/temperature', step.path, 'place', 'carbonate/temperature', behindStep(step, ctx.tables.assumption('carbonate/temperature')!.say, ctx.document.text));
+  ctx.sparkling.add(v.liquid);
   const air = written?.absolute ? -1 : ctx.assume('place/pressure', step.path, 'place'), bar = written ? 1 : 100;
   ctx.ops.push(({ s, x }) => {
     const { pct, sugar, mL } = solvent(s, v.liquid);

@@ -6,6 +6,7 @@ import { clearBlock, wholeMass } from '../matter/block.ts';
 import type { Context, PrepBuilt, Put, StageBuilt, Vat } from '../program/context.ts';
 import { placeTemperature, writtenTemperature } from '../program/temperature.ts';
 import { assumeTime, secondsOf, untilDone, usualTime } from '../program/times.ts';
+import { driveOut } from '../program/sparkle.ts';
 import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat } from '../program/vat.ts';
 import { behindStep } from '../program/words.ts';
 import { carbonate, chargeNitrous } from './gas.ts';
@@ -109,6 +110,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     const row = stepRow(action.verb);
     if (action.measure && puts.has(action.measure)) pourIn(action.measure);
     if (ctx.unsettled.has(v.liquid)) { settle(ctx, v); noteMeeting(ctx, noted, v); }
+    driveOut(ctx, v, action);
     switch (row.does) {
       case 'rest': {
         const t = placeTemperature(ctx, action, row.place ?? 'place/room');

@@ -9,6 +9,7 @@ import { drawnOf, saltsOf, strengthSaid, SUGARS, type Basis } from './drawn.ts';
 import type { Context, Source } from './context.ts';
 import type { AssumedWord } from './inputs.ts';
 import { insteadOf } from './words.ts';
+import { molarOf, volumesOf } from './sparkle.ts';
 import { moneyOf, priceIn, settled, type Priced } from './shelf.ts';
 
 /**
@@ -101,7 +102,7 @@ function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: str
   const [r, g, b] = tint(row);
   const turbid = row?.cells['turbidity_class']?.value ?? 0;
   const { perMl, perG } = price ?? { perMl: 0, perG: 0 };
-  const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1);
+  const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1), volumes = volumesOf(ctx, row, name);
   const make = (s: Float64Array, x: Float64Array, block: number): number => {
     s.set(grams, block);
     drawn.make(s, x, block);
@@ -113,10 +114,11 @@ function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: str
     s[block + slot.price_minor] = perMl * v + perG;
     s[block + slot.tint_r] = r * v; s[block + slot.tint_g] = g * v; s[block + slot.tint_b] = b * v;
     s[block + slot.turbid] = turbid * v;
+    s[block + slot.co2_mol] = volumes >= 0 ? molarOf(x[volumes]!) * v : 0;
     return v;
   };
   // most runs leave a bottle as it stands: its make-up at the nominal values is kept
-  const inputs = [...drawn.inputs, ...salts.inputs], usual = new Float64Array(BLOCK);
+  const inputs = [...drawn.inputs, ...salts.inputs, ...(volumes >= 0 ? [volumes] : [])], usual = new Float64Array(BLOCK);
   const nominal = inputs.map((i) => ctx.book.list[i]!.value);
   const usual_mL = make(usual, Float64Array.from(ctx.book.list, (i) => i.value), 0);
   ctx.ops.push(({ s, x }) => {

@@ -8,6 +8,7 @@ import { burn, simmer } from '../preps/cook.ts';
 import { leaveBehind } from '../preps/move.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
 import { placeTemperature } from './temperature.ts';
+import { driveOut, poured } from './sparkle.ts';
 import { coldGlass, glassMass, glassOf, iceOf, level, type GlassBuilt, type IceBuilt } from './glass.ts';
 import { drinkKind } from './served.ts';
 import { SECONDS_A_TURN } from './times.ts';
@@ -96,6 +97,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
       s[glassVat.celsius] = s[tin.celsius]!;
     });
     ctx.unsettled.add(to);
+    if (ctx.sparkling.has(from)) ctx.sparkling.add(to);
     if (left && (left.verb === 'blend' || left.verb === 'flash-blend' ? !step || !STRAINS.has(step.verb) : step?.verb === 'dirty-dump')) {
       const ground = left.verb.includes('blend');
       setGlassIceFrom({ ...left, built: { ...left.built, ...(ground ? { kind: 'crushed', count: 0 } : {}) } });
@@ -133,6 +135,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
       s[mL] = kind === 'foam' && foam ? v * (1 + s[foam.overrun]! / 100) : v;
       s[stands] = kind !== 'foam' || (foam && s[foam.overrun]! > 0) ? 1 : 0;
     });
+    poured(ctx, p, block);
     layers.push({ name, kind, block, mL, stands, at: p.measure.path });
   };
   const topUp = (fill: Fill, index: number) => {
@@ -169,7 +172,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
           const hot = !a.ice && glassIce === null && list.some((p) => warmer(ctx, p));
           const dry = a.flags.includes('dry') || hot;
           const usesGlassIce = !inTin && glassIce !== null && !a.ice;
-          if (dry) { stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, where); break; }
+          if (dry) { driveOut(ctx, where, a); stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, where); break; }
           const step = a.ice || !waiting ? a : { ...a, ice: waiting };
           waiting = undefined;
           const filled = inTin ? noteFilled(ctx, where) : -1;
@@ -177,6 +180,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
           if (!inTin && !usesGlassIce) { setGlassIceFrom(stageIce); }
           // stirred and not strained: in the glass it is served in
           if (filled >= 0 && (a.verb !== 'stir' || actions.slice(index + 1).some((b) => b.kind === 'step' && (STRAINS.has(b.verb) || b.verb === 'pour')))) heaped.push({ step, filled, ice: stageIce.built });
+          driveOut(ctx, where, a);
           iced = true;
           left = inTin ? { ...stageIce, verb: a.verb } : null;
           stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, where, stageIce.mass, dilution, true);
@@ -190,6 +194,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
           break;
         }
         const here = inTin ? tin : glassVat;
+        driveOut(ctx, here, a);
         if (row.does === 'rest') {
           const t = placeTemperature(ctx, a, row.place ?? 'place/room'), time = stepSeconds(ctx, a, true);
           settle(ctx, here);

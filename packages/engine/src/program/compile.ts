@@ -11,6 +11,7 @@ import { Context } from './context.ts';
 import { figures } from './figures.ts';
 import { compileLater } from './later.ts';
 import { order, sectionsOf, type Ordered } from './order.ts';
+import { sparkleOf } from './sparkle.ts';
 import { program, type Program } from './program.ts';
 
 /** A recipe ready to run, with what the reading needs of its static side. */
@@ -57,7 +58,8 @@ function tintProbes(ctx: Context, of: string, block: number, volume: number): vo
 function drinkProbes(ctx: Context, b: BuildResult, serves: number): void {
   const one = ctx.layout.take(BLOCK);
   ctx.ops.push(({ s }) => { for (let i = 0; i < BLOCK; i++) s[one + i] = s[b.total + i]! / serves; });
-  figures(ctx, 'drink', one, { temperature: b.temperature });
+  const { volume: all_mL } = figures(ctx, 'drink', one, { temperature: b.temperature });
+  if (ctx.sparkling.has(b.base.liquid) || b.layers.some((l) => ctx.sparkling.has(l.block))) sparkleOf(ctx, 'drink', one, all_mL);
   if (b.iced) ctx.probe('dilution', 'drink', '%', 'ice-water-over-measures', ['crc-ice'], ({ s }, out, i) => { out[i] = s[b.dilution]!; });
   const levels = b.glass.levels;
   for (const [name, k] of [['liquid_mm', LIQUID], ['washline_mm', LEVEL], ['top_mm', WASHLINE], ['ice_from_mm', ICE_FROM], ['ice_to_mm', ICE_TO]] as const) {

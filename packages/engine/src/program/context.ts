@@ -113,6 +113,8 @@ export class Context {
   readonly extras: (readonly [number, number])[] = [];
   /** liquids to which something was added since their temperature was last worked out */
   readonly unsettled = new Set<number>();
+  /** liquids that something sparkling was poured into, and what was carbonated */
+  readonly sparkling = new Set<number>();
   /** liquids whose solids have given what they give */
   readonly extracted = new Set<number>();
   readonly scratch: number;

@@ -5,11 +5,14 @@ import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { GLASS_J_GK, wallOf, wettedOf, type BuildResult } from './build.ts';
 import type { Context } from './context.ts';
 import { coldGlass, glassMass } from './glass.ts';
+import { CO2_G_MOL } from './sparkle.ts';
 
 /** Minutes after pouring that are told. */
 export const LATER_MIN = [2, 5, 10, 20, 30] as const;
 /** How a drink that is left alone is asked for in readings: what it is so many minutes after it was poured. @source none - definition */
 export const laterName = (minutes: number): string => `later:${minutes}`;
+
+const wetOf = (b: BuildResult) => b.layers.filter((l) => l.kind === 'liquid');
 
 /**
  * The drink in its glass, on its ice or without, left alone in the room: liquids stirred together in thought, foam and garnish left out. Temperature in °C,
@@ -23,7 +26,8 @@ export function compileLater(ctx: Context, b: BuildResult): void {
   const stemmed = b.glass.shape.stem_mm > 0;
   const glass = ctx.assume(glassMass(ctx), path, 'tool'), starts = ctx.assume(cold ?? 'start/serving glass', path, 'place'), room = ctx.assume('place/room', path, 'place');
   const still = ctx.assume('agitation/still', path, 'model'), toVessel = ctx.assume('conductance/drink to still glass', path, 'model'), toAir = ctx.assume(stemmed ? 'conductance/stemmed glass to air' : 'conductance/vessel to air', path, 'model');
-  const own = b.base.content.vessel, given = b.glassIce, served = b.base.content.ice, wet = b.layers.filter((l) => l.kind === 'liquid');
+  const lively = ctx.sparkling.has(b.base.liquid) || wetOf(b).some((l) => ctx.sparkling.has(l.block)), goes = lively ? ctx.middle('gas/lost in ten minutes', 'gas/lost in ten minutes', 'share', 'model', { at: path }) : -1;
+  const own = b.base.content.vessel, given = b.glassIce, served = b.base.content.ice, wet = wetOf(b);
   const starting = wet.map((l) => b.puts.find((p) => p.measure.path === l.at)?.start);
   const bodies = { liquid, enthalpy: liquid + slot.enthalpy_J, celsius, vessel, ice };
   ctx.ops.push(({ s, x }) => {
@@ -61,6 +65,7 @@ export function compileLater(ctx: Context, b: BuildResult): void {
     ctx.probe('temperature', of, '°C', 'heat-balance', ['crc-ice', 'melinder2010'], ({ s }, out, i) => { out[i] = there(s) ? s[kept]! : NaN; });
     ctx.probe('strength', of, '% vol', 'ethanol-over-volume', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[kept + 2]! > 0 ? strengthIn(s[kept + 1]!, s[kept + 2]!) : NaN; });
     ctx.probe('volume', of, 'mL', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[kept + 2]!; });
+    if (lively) ctx.probe('co2', of, 'g/L', 'poured-gas', ['glass-shapes-2019', 'common-practice'], ({ s, x }, out, i) => { out[i] = s[kept + 2]! > 0 ? (s[liquid + slot.co2_mol]! * CO2_G_MOL * 1000 * (1 - x[goes]!) ** (minutes / 10)) / s[kept + 2]! : NaN; });
     if (given) ctx.probe('ice_left', of, 'g', 'heat-balance', ['crc-ice'], ({ s }, out, i) => { out[i] = s[kept + 3]!; });
     if (given) ctx.probe('melted', of, 'g', 'heat-balance', ['crc-ice'], ({ s }, out, i) => { out[i] = s[kept + 4]!; });
   }

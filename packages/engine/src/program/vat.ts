@@ -7,6 +7,7 @@ import { pour } from './amounts.ts';
 import { sourceOf, unknownSource } from './bottle.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
 import { choose } from './meanings.ts';
+import { poured } from './sparkle.ts';
 import { startTemperature } from './temperature.ts';
 import { beforeThing, insteadOfAmount } from './words.ts';
 import places from '../../../../data/physics/places.json' with { type: 'json' };
@@ -141,6 +142,7 @@ export function add(ctx: Context, v: Vat, p: Put, phase: 'liquid' | 'solids' | '
     } else s[to + slot.enthalpy_J]! += grams * enthalpy(s, block, celsius);
     if (to === v.liquid && celsius > s[v.hottest]!) s[v.hottest] = celsius;
   });
+  if (phase === 'liquid') poured(ctx, p, to);
   ctx.unsettled.add(v.liquid);
 }
 
