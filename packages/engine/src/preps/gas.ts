@@ -1,5 +1,5 @@
 import type { Section, Step } from '../document/types.ts';
-import { carbonDioxideHeld, nitrousFactor, siphonOf, siphonPressure } from '../gas/index.ts';
+import { carbonDioxideHeld, nitrousFactor, overrunBound, siphonOf, siphonPressure } from '../gas/index.ts';
 import { strengthIn, volumeAt20 } from '../liquids/index.ts';
 import { at, slot } from '../matter/constituents.ts';
 import type { Context, Noted, Vat } from '../program/context.ts';
@@ -44,7 +44,11 @@ export function chargeNitrous(ctx: Context, section: Section, v: Vat, step: Step
     const { pct, sugar, mL } = solvent(s, v.liquid);
     out[i] = mL > 0 && mL < x[gross]! ? siphonPressure(count(x) * x[gas]!, mL / 1000, x[gross]! / 1000, s[warmth]!, nitrousFactor(pct, sugar / 10)) : NaN;
   };
-  noted.charge = { step, nominal_mL: size, gas: (x) => count(x) * x[gas]!, celsius, mL: filled, pressure: pressureAt(celsius) };
+  const bound: ProbeOp = ({ s, x }, out, i) => {
+    const { pct, sugar, mL } = solvent(s, v.liquid);
+    out[i] = overrunBound(count(x) * x[gas]!, mL / 1000, x[gross]! / 1000, s[rest_C]!, nitrousFactor(pct, sugar / 10));
+  };
+  noted.charge = { step, nominal_mL: size, gas: (x) => count(x) * x[gas]!, celsius, mL: filled, pressure: pressureAt(celsius), bound };
   ctx.probe('pressure', `prep:${section.key}`, 'bar', 'henry-and-headspace', ['sander-n2o'], pressureAt(rest_C), true);
 }
 

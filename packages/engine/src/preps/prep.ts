@@ -174,7 +174,9 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   if (foam) {
     const cream = list.some((p) => /cream/.test(p.source.ingredient?.id ?? ''));
     const input = ctx.assume(cream ? 'siphon/overrun cream' : 'siphon/overrun gelatin foam', section.lines[0]?.path ?? ['preps', section.key], 'nature');
-    ctx.ops.push(({ s, x }) => { s[foam.overrun] = x[input]!; });
+    const bound = noted.charge?.bound, most = new Float64Array(1);
+    // no foam holds more gas than was dissolved in it
+    ctx.ops.push((w) => { if (bound) bound(w, most, 0); w.s[foam.overrun] = bound ? Math.min(w.x[input]!, most[0]!) : w.x[input]!; });
   }
   const takes: { prep: string; g: number }[] = [];
   let needs = 0;

@@ -55,7 +55,7 @@ export interface PrepBuilt {
 /** What a prep wrote down of itself while it was made, for limits that are judged later: offsets, the steps they are of. */
 export interface Noted {
   /** the step that charges with N2O: nominal size in mL, g of gas in all, temperature and mL of the mix as charged */
-  charge: { readonly step: Step; readonly nominal_mL: number; readonly gas: (x: Float64Array) => number; readonly celsius: number; readonly mL: number; readonly pressure: ProbeOp } | null;
+  charge: { readonly step: Step; readonly nominal_mL: number; readonly gas: (x: Float64Array) => number; readonly celsius: number; readonly mL: number; readonly pressure: ProbeOp; readonly bound: ProbeOp } | null;
   /** steps in a freezer: g of ice that forms, its share of the water in per cent, mL of the liquid at 20 °C, and by how many mL it shrinks until it freezes */
   readonly frozen: { readonly step: Step; readonly ice_g: number; readonly share: number; readonly mL: number; readonly shrinks: number }[];
   /** steps on a fire: % vol of the liquid as it comes on it */
