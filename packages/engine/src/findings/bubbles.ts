@@ -2,7 +2,7 @@ import type { Section, Step } from '../document/types.ts';
 import type { Context, PrepBuilt, Put, RemedySeed } from '../program/context.ts';
 import { insteadOfNumber, lineOf } from '../program/edit.ts';
 import { colderHeld } from '../preps/gas.ts';
-import { sparkles } from '../program/sparkle.ts';
+import { limit } from '../program/limits.ts';
 import type { Facts } from './facts.ts';
 import { coarseBefore, strainFine } from './siphon.ts';
 import { gramsOf } from './steps.ts';
@@ -18,6 +18,11 @@ export function bubbles({ ctx, build, ordered }: Facts): void {
     flat(ctx, prep);
   }
 }
+
+/** Volumes of gas above which a thing sparkles. */
+const SPARKLES = limit('gas-lost', 'sparkles');
+/** Does it sparkle as it is poured? */
+const sparkles = (p: Put): boolean => (p.source.ingredient?.cells['gas_volumes']?.value ?? 0) > SPARKLES || p.source.prep?.section.method === 'carbonate';
 
 function lost(ctx: Context, puts: readonly Put[], steps: readonly Step[], section: Section): void {
   for (const p of puts.filter(sparkles)) {
@@ -42,7 +47,7 @@ function toTheEnd(ctx: Context, p: Put, section: Section): RemedySeed | undefine
 }
 
 /** g of CO2 in a litre below which a drink tastes flat. @source common-practice */
-const FLAT = 4;
+const FLAT = limit('carbonation-low', 'flat');
 
 /** Too warm, or at too little pressure, for the gas that is wanted. */
 function flat(ctx: Context, prep: PrepBuilt): void {

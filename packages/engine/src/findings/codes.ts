@@ -1,6 +1,7 @@
 import table from '../../../../data/findings.json' with { type: 'json' };
+import type { Grade } from '../provenance/types.ts';
 
-/** One row of the table of findings: its limit, in which unit, how far it may go, and whose rule it is. */
+/** One row of the table of findings: its limits, in which unit its margin is, how far it may go, and whose rule it is. */
 export interface CodeRow {
   readonly code: string;
   /** the strongest it can be: some never stop a drink */
@@ -10,10 +11,8 @@ export interface CodeRow {
   readonly unit: string;
   /** it is enough that the thing is there: the margin says how much of it, not how far beyond a limit */
   readonly presence?: boolean;
-  /** the limit the margin is counted from, where it is one number */
-  readonly limit?: number;
-  /** degrees: further limits with words of their own */
-  readonly degrees?: readonly { readonly name: string; readonly limit: number }[];
+  /** the numbers it hangs on, by name: read with `limit` */
+  readonly limits?: Readonly<Record<string, { readonly value: number; readonly unit: string; readonly source: string; readonly grade: Grade; readonly why: string }>>;
   readonly source: string;
 }
 

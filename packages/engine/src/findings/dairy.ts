@@ -4,11 +4,14 @@ import { CLEAN_PH, CURDLING, FRESH, MARGIN, MIX_PH, ULTRA, curdleInto, CASEIN_IN
 import { ACIDS, MOLAR_MASS } from '../acids/index.ts';
 import { at, slot } from '../matter/constituents.ts';
 import type { Context, Put } from '../program/context.ts';
+import { limit } from '../program/limits.ts';
 import type { Workspace } from '../program/program.ts';
 import type { Facts } from './facts.ts';
 import { leaveOut, lineAfter, lineOf, written } from '../program/edit.ts';
 
 const FAT_G_ML = 0.93;
+/** g of acid in 100 g of what is sour, and the share of all acid that may stand before the milk, %. @source common-practice */
+const SOUR = limit('wash-order', 'sour'), BEFORE = limit('wash-order', 'before');
 
 const isDairy = (p: Put) => p.source.ingredient?.category === 'dairy' && (p.source.ingredient.cells['casein_g']?.value ?? 0) > 0;
 
@@ -29,12 +32,12 @@ export function dairy({ ctx, build }: Facts): void {
       remedy: (n) => (milk.length > 0 && Number.isFinite(n['lemon']) ? { key: 'add-acid', words: { lemon: n['lemon']! }, splices: lineAfter(ctx.sections, last.measure, { literal: `${written(Math.ceil(n['lemon']! / 5) * 5)} ml lemon juice` }) } : undefined),
     });
     const firstMilk = prep.puts.findIndex(isDairy);
-    const sour = prep.puts.filter((p, i) => i < firstMilk && acidOf(p) > 0.1);
+    const sour = prep.puts.filter((p, i) => i < firstMilk && acidOf(p) > SOUR);
     if (firstMilk > 0) {
-      const total = prep.puts.filter((p) => acidOf(p) > 0.1);
+      const total = prep.puts.filter((p) => acidOf(p) > SOUR);
       ctx.margins.push({
         code: 'wash-order', at: prep.puts[firstMilk]!.measure.path, unit: '%', sources: ['common-practice'],
-        op: ({ s }, out, i) => { let before = 0, all = 0; for (const p of sour) before += s[p.g]! * acidOf(p); for (const p of total) all += s[p.g]! * acidOf(p); out[i] = all > 0 ? (100 * before) / all - 10 : -10; },
+        op: ({ s }, out, i) => { let before = 0, all = 0; for (const p of sour) before += s[p.g]! * acidOf(p); for (const p of total) all += s[p.g]! * acidOf(p); out[i] = all > 0 ? (100 * before) / all - BEFORE : -BEFORE; },
         words: {}, remedy: sour[0] ? moveBefore(ctx, prep.puts[firstMilk]!.measure, sour[0].measure) : undefined,
       } as Parameters<typeof ctx.margins.push>[0]);
     }
@@ -43,7 +46,7 @@ export function dairy({ ctx, build }: Facts): void {
   const milk = build.puts.filter(isDairy), rest = build.puts.filter((p) => !isDairy(p));
   if (milk.length === 0) return;
   const balance = curdleOf(ctx, milk, rest);
-  const sour = rest.filter((p) => acidOf(p) > 0.1 || p.source.prep);
+  const sour = rest.filter((p) => acidOf(p) > SOUR || p.source.prep);
   ctx.margins.push({
     code: 'curdles-in-glass', at: milk[0]!.measure.path, unit: 'pH', sources: ['davies-white-1958', 'milk-buffer-peak'],
     op: (w, out, i) => { out[i] = balance(w, MARGIN); }, words: {}, live: { pH: (w, out, i) => { out[i] = balance(w, MIX_PH); } },

@@ -1,13 +1,14 @@
 import type { Step } from '../document/types.ts';
 import type { Context, PrepBuilt } from '../program/context.ts';
+import { limit } from '../program/limits.ts';
 import type { ProbeOp } from '../program/program.ts';
 import type { Facts } from './facts.ts';
+import { usualAt } from './steps.ts';
 import { stepRow } from '../preps/prep.ts';
 import { lineAfter, lineOf } from '../program/edit.ts';
 
 /** A place this cold is there to set the fat, not to wash with it. °C */
-const SETTING = 8;
-const ROOM = 20;
+const SETTING = limit('fat-set-hard', 'setting');
 
 /** A fat that is set while it should wash. @source belitz-fats melting ranges */
 export function fat({ ctx }: Facts): void {
@@ -17,7 +18,7 @@ export function fat({ ctx }: Facts): void {
     if (fats.length === 0) continue;
     const melts = Math.max(...fats.map((p) => p.source.ingredient!.cells['fat_melt_high_c']!.value));
     const target = Math.ceil((melts + 7) / 5) * 5;
-    const rest = warmestRest(prep);
+    const rest = warmestRest(ctx, prep);
     const line = rest && lineOf(ctx.sections, rest), last = prep.puts[prep.puts.length - 1]!.measure;
     const met = rest ? restTemperature(ctx, rest) : asMixed(ctx, prep);
     ctx.margins.push({
@@ -32,8 +33,8 @@ export function fat({ ctx }: Facts): void {
 }
 
 /** The step in which fat and spirit stand together at their warmest: a rest, or a bath that keeps them warm. */
-function warmestRest(prep: PrepBuilt): Step | undefined {
-  const warm = (x: Step) => x.temperature?.celsius ?? (x.verb === 'freeze' || x.verb === 'chill' || x.verb === 'store' ? -1 : ROOM);
+function warmestRest(ctx: Context, prep: PrepBuilt): Step | undefined {
+  const room = usualAt(ctx, 'room'), warm = (x: Step) => x.temperature?.celsius ?? (x.verb === 'freeze' || x.verb === 'chill' || x.verb === 'store' ? -1 : room);
   const stands = (x: Step) => { const { does } = stepRow(x.verb); return does === 'rest' || does === 'set' && x.temperature !== undefined && x.verb !== 'cool'; };
   return prep.steps.filter((x) => stands(x) && warm(x) > SETTING).sort((a, b) => warm(b) - warm(a))[0];
 }
@@ -41,15 +42,15 @@ function warmestRest(prep: PrepBuilt): Step | undefined {
 function restTemperature(ctx: Context, rest: Step): ProbeOp {
   const t = rest.temperature;
   const key = !t ? 'place/room' : t.celsius < 30 && !t.word ? `place/room/${t.celsius}` : t.word ? `word/${t.word}` : `temperature/${rest.path.join('/')}`;
-  const index = ctx.book.list.findIndex((i) => i.key === key);
-  return ({ x }, out, i) => { out[i] = index >= 0 ? x[index]! : t?.celsius ?? ROOM; };
+  const index = ctx.book.list.findIndex((i) => i.key === key), otherwise = t?.celsius ?? usualAt(ctx, 'room');
+  return ({ x }, out, i) => { out[i] = index >= 0 ? x[index]! : otherwise; };
 }
 
 /** With no rest in between: as they are after the last step before the cold. */
 function asMixed(ctx: Context, prep: PrepBuilt): ProbeOp {
-  const cold = prep.steps.findIndex((x) => stepRow(x.verb).does === 'rest' || (x.temperature?.celsius ?? ROOM) <= SETTING);
+  const usual = usualAt(ctx, 'room'), cold = prep.steps.findIndex((x) => stepRow(x.verb).does === 'rest' || (x.temperature?.celsius ?? usual) <= SETTING);
   const before = cold < 0 ? prep.stages.length - 1 : cold - 1;
   const probe = before < 0 ? undefined : ctx.probed(prep.stages[before]!.of, 'temperature');
   const room = ctx.book.list.findIndex((i) => i.key === 'place/room');
-  return probe ?? (({ x }, out, i) => { out[i] = room >= 0 ? x[room]! : ROOM; });
+  return probe ?? (({ x }, out, i) => { out[i] = room >= 0 ? x[room]! : usual; });
 }

@@ -1,12 +1,13 @@
 import { agentsOf, nameOf } from '../preps/setting.ts';
 import type { PrepBuilt } from '../program/context.ts';
+import { limit } from '../program/limits.ts';
 import { lineAfter, written } from '../program/edit.ts';
 import { wholeMass } from '../matter/block.ts';
 import { volumeAt20 } from '../liquids/index.ts';
 import type { Facts } from './facts.ts';
 
 /** g of xanthan in a kg that keep a foam that nothing else keeps. @source common-practice */
-const KEEPS_G_KG = 3;
+const KEEPS_G_KG = limit('foam-drains', 'keeps');
 
 /** Foams that fall, and foam measured by what it looks like. @source common-practice */
 export function foam({ ctx, build }: Facts): void {

@@ -2,21 +2,23 @@ import type { Step } from '../document/types.ts';
 import { at } from '../matter/constituents.ts';
 import { iceAt } from '../liquids/index.ts';
 import type { Context, PrepBuilt, RemedySeed } from '../program/context.ts';
+import { limit } from '../program/limits.ts';
 import type { ProbeOp } from '../program/program.ts';
 import { written } from '../program/edit.ts';
 import { behindStep, insteadOf } from '../program/words.ts';
 import type { Facts } from './facts.ts';
+import { usualAt } from './steps.ts';
 
 /** Of the water as ice, %: from SLUSH on it no longer pours freely, from SOLID on not at all. @source common-practice */
-const SLUSH = 10, SOLID = 65;
+const SLUSH = limit('freezes-slush', 'slush'), SOLID = limit('freezes-solid', 'solid');
 /** What a gram of ice takes up more than the water it was, mL: 1 / 0.9167 less 1 / 0.9998. @source crc-ice densities at 0 °C */
 const SWELLS = 1 / 0.9167 - 1 / 0.9998;
 /** Frozen on purpose. */
 const WANTED = /^(freeze|ice|clarify with (agar|gelatin))$/;
 /** A share at which a batch pours, %, and by how many kelvins a freezer may be colder than it says. @source common-practice */
-const POURS = 5, COLDER = 5;
+const POURS = limit('freezes-solid', 'pours'), COLDER = limit('freezes-solid', 'colder');
 /** Less of the water than this left, and it is no longer the same drink. @source common-practice */
-const LEAVES = 0.15;
+const LEAVES = limit('freezes-solid', 'leaves');
 
 /** What a freezer makes of a liquid: slush, a block, a burst bottle. @source ross1975; crc-ice */
 export function freezer({ ctx }: Facts): void {
@@ -52,7 +54,7 @@ function lessWater(ctx: Context, prep: PrepBuilt, step: Step): ProbeOp {
   const block = prep.content.phase('liquid'), copy = new Float64Array(at.insolubles + 1);
   return ({ s, x }, out, i) => {
     out[i] = 0;
-    const celsius = (input >= 0 ? x[input]! : step.temperature?.celsius ?? -18) - COLDER, water = s[block + at.water]!;
+    const celsius = (input >= 0 ? x[input]! : step.temperature?.celsius ?? usualAt(ctx, 'freezer')) - COLDER, water = s[block + at.water]!;
     copy.set(s.subarray(block, block + copy.length));
     if ((100 * iceAt(copy, 0, celsius)) / water <= POURS) return;
     let low = 0, high = water;

@@ -4,6 +4,7 @@ import { agentsOf, isSheet, meetAt, meetWarm, nameOf, strengthOfPrep, strongestO
 import { stepRow } from '../preps/prep.ts';
 import type { Context, MarginSeed, PrepBuilt } from '../program/context.ts';
 import { lineAfter } from '../program/edit.ts';
+import { limit } from '../program/limits.ts';
 import type { ProbeOp } from '../program/program.ts';
 import type { Facts } from './facts.ts';
 import { gramsOf, lasting, standsAt, timeOf } from './steps.ts';
@@ -13,11 +14,15 @@ const PURPOSES: Readonly<Record<string, readonly Purpose[]>> = {
   gel: ['soft', 'firm'], 'siphon foam': ['foam', 'airs'], foam: ['foam', 'airs'], 'clarify with agar': ['clarify'], 'clarify with gelatin': ['clarify'],
 };
 /** Of the least dose: below FAILS it does not hold, below SHORT it is doubtful. Of the greatest: above MUCH it is rubber. @source common-practice */
-const FAILS = 0.6, SHORT = 0.9, MUCH = 1.25;
-/** Of its time to set: below so much of it nothing holds. @source common-practice */
-const SETS = 0.5;
-/** Seconds a charged foam of gelatin or cream rests at least, and usually. @source common-practice */
-const REST_LEAST = 1800, REST_USUAL = 3600;
+const FAILS = limit('gel-dose-low', 'fails'), SHORT = limit('gel-dose-low', 'short'), MUCH = limit('gel-dose-high', 'much');
+/** A foam with less than NOTHING of a dose has a finding of its own; what whips weakly counts for so much. @source common-practice */
+const NOTHING = limit('foam-no-whipper', 'least'), WEAK = limit('foam-no-whipper', 'weak');
+/** Of its time to set: below SETS of it nothing holds, below HARDLY it is doubtful. @source common-practice */
+const SETS = limit('gel-not-set', 'sets'), HARDLY = limit('gel-not-set', 'short');
+/** Minutes a charged foam of gelatin or cream rests at least, and usually, and how cold, °C. @source common-practice */
+const REST_LEAST = limit('foam-short-rest', 'least'), REST_USUAL = limit('foam-short-rest', 'usual'), REST_COLD = limit('foam-short-rest', 'cold');
+/** Warmer than this a mix is hot, °C. @source common-practice */
+const HOT = limit('gel-sets-early', 'hot');
 
 const HOUR = 3600, MINUTE = 60;
 
@@ -55,7 +60,7 @@ function dose(ctx: Context, prep: PrepBuilt, agents: readonly Found[], purposes:
     return f.agent.doseAtBloom !== undefined && low !== undefined && high !== undefined ? Math.sqrt((low + high) / 2 / f.agent.doseAtBloom) : 1;
   };
   // what a g/kg of each is of its least dose
-  const each = counted.map((f) => ({ f, of: (strengthOf(f) / window(f)![0]) * (f.agent.whips === 'weak' && prep.foam ? 0.3 : 1) })), most = strengthOf(main) / window(main)![1];
+  const each = counted.map((f) => ({ f, of: (strengthOf(f) / window(f)![0]) * (f.agent.whips === 'weak' && prep.foam ? WEAK : 1) })), most = strengthOf(main) / window(main)![1];
   const least: ProbeOp = ({ s }, out, i) => {
     let sum = 0;
     for (let k = 0; k < each.length; k++) sum += g_per_kg(each[k]!.f, s) * each[k]!.of;
@@ -74,7 +79,7 @@ function dose(ctx: Context, prep: PrepBuilt, agents: readonly Found[], purposes:
   ctx.margins.push({
     code: 'gel-dose-low', at: whole.path, unit: 'share of a dose', sources: ['common-practice'], words, live, warnFrom: FAILS - SHORT,
     // a foam with next to nothing in it has a finding of its own
-    op: (w, out, i) => { least(w, out, i); out[i] = prep.foam && out[i]! < 0.25 ? -FAILS : FAILS - out[i]!; },
+    op: (w, out, i) => { least(w, out, i); out[i] = prep.foam && out[i]! < NOTHING ? -FAILS : FAILS - out[i]!; },
     remedy: (n) => remedy(1.25 / (n['share'] ?? 0), Math.ceil),
   });
   // of egg white, cream and their like there may be as much as one wants
@@ -102,7 +107,7 @@ function sour(ctx: Context, prep: PrepBuilt, f: Found): void {
   });
 }
 /** Of the least dose of gelatin: with so much of it acid does not matter. @source common-practice */
-const AMPLE = 1.3;
+const AMPLE = limit('gel-too-acid', 'ample');
 
 /** Sheets of no grade: they differ by a half in strength. */
 function grade(ctx: Context, f: Found): void {
@@ -131,7 +136,7 @@ function early(ctx: Context, prep: PrepBuilt, f: Found): void {
   const limit = f.agent.combineAbove ?? f.agent.setsBelow;
   if (limit === undefined) return;
   const { coolest } = prep.noted;
-  const hot = prep.steps.find((x) => stepRow(x.verb).does === 'boil' || (x.temperature?.celsius ?? 0) > 60);
+  const hot = prep.steps.find((x) => stepRow(x.verb).does === 'boil' || (x.temperature?.celsius ?? 0) > HOT);
   const late = prep.puts.filter((p) => p !== f.put && (!hot || p.measure.span.from > hot.span.to)).map((p) => p.measure), splices = meetWarm(f.agent, late, ctx.document.text);
   const met = late[0] ?? f.put.measure;
   ctx.margins.push({
@@ -143,12 +148,12 @@ function early(ctx: Context, prep: PrepBuilt, f: Found): void {
 
 /** Time in a place that is cold enough. */
 function set(ctx: Context, prep: PrepBuilt, f: Found, sets: NonNullable<Found['agent']['set']>): void {
-  const cold = prep.steps.filter((x) => waits(x) && standsAt(x) <= sets.celsius && x.span.from > f.put.measure.span.from);
+  const cold = prep.steps.filter((x) => waits(x) && standsAt(ctx, x) <= sets.celsius && x.span.from > f.put.measure.span.from);
   const time = timeOf(ctx, prep, cold, HOUR), last = prep.puts[prep.puts.length - 1]!.measure;
   if (!time) return;
   ctx.margins.push({
     code: 'gel-not-set', at: cold[0]?.path ?? f.put.measure.path, unit: 'h', sources: [sets.source], words: { agent: nameOf(f.put), hours: sets.seconds / 3600, celsius: sets.celsius, ...(cold.length === 0 ? { degree: 'never' } : {}) },
-    op: (w, out, i) => { time(w, out, i); out[i] = (SETS * sets.seconds) / 3600 - out[i]!; }, live: { time }, warnFrom: ((SETS - SHORT) * sets.seconds) / 3600, ...(cold.length === 0 ? { cap: 'warn' as const } : {}),
+    op: (w, out, i) => { time(w, out, i); out[i] = (SETS * sets.seconds) / 3600 - out[i]!; }, live: { time }, warnFrom: ((SETS - HARDLY) * sets.seconds) / 3600, ...(cold.length === 0 ? { cap: 'warn' as const } : {}),
     remedy: { key: 'chill-long', words: { hours: longer(sets.seconds) }, splices: lasting(cold, `${longer(sets.seconds)} h`, lineAfter(prep.sections, last, { key: 'chill' })) },
   });
 }
@@ -159,12 +164,12 @@ const waits = (x: Step): boolean => /^(chill|store|rest|settle|freeze|thaw|age)$
 function rests(ctx: Context, prep: PrepBuilt): void {
   const { charge } = prep.noted;
   if (!charge) return;
-  const after = prep.steps.filter((x) => waits(x) && x.span.from > charge.step.span.to && standsAt(x) <= 10);
+  const after = prep.steps.filter((x) => waits(x) && x.span.from > charge.step.span.to && standsAt(ctx, x) <= REST_COLD);
   const time = timeOf(ctx, prep, after, MINUTE);
   if (!time) return;
   ctx.margins.push({
     code: 'foam-short-rest', at: after[0]?.path ?? charge.step.path, unit: 'min', sources: ['common-practice'], words: { prep: prep.name, ...(after.length === 0 ? { degree: 'never' } : {}) },
-    op: (w, out, i) => { time(w, out, i); out[i] = REST_LEAST / 60 - out[i]!; }, live: { time }, warnFrom: (REST_LEAST - REST_USUAL) / 60, ...(after.length === 0 ? { cap: 'warn' as const } : {}),
+    op: (w, out, i) => { time(w, out, i); out[i] = REST_LEAST - out[i]!; }, live: { time }, warnFrom: REST_LEAST - REST_USUAL, ...(after.length === 0 ? { cap: 'warn' as const } : {}),
     remedy: { key: 'chill-long', words: { hours: 2 }, splices: lasting(after, '2 h', lineAfter(prep.sections, charge.step, { key: 'chill' })) },
   });
 }

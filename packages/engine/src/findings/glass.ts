@@ -1,5 +1,6 @@
 import { OVER, brim } from '../glass/index.ts';
 import type { GlassShape } from '../larder/types.ts';
+import { limit } from '../program/limits.ts';
 import type { Facts } from './facts.ts';
 import table from '../../../../data/glass-families.json' with { type: 'json' };
 
@@ -25,7 +26,7 @@ export function overfull({ ctx, build }: Facts): void {
 }
 
 /** A glass of a name differs by 15 % from maker to maker; what it is to hold safely is less by that and a little. @source common-practice */
-const ROOM = 1.22;
+const ROOM = limit('glass-overfull', 'room');
 
 /** The smallest glass of the same family that holds so many mL, else the smallest of any family. @source common-practice */
 export function nextGlass(shapes: readonly GlassShape[], key: string, wanted_mL: number): GlassShape | undefined {

@@ -6,12 +6,13 @@ import { at } from '../matter/constituents.ts';
 import { eggMinutesMissing, type EggPart } from '../keeping/index.ts';
 import type { Ingredient } from '../larder/types.ts';
 import type { Facts } from './facts.ts';
+import { limit } from '../program/limits.ts';
 import { leaveOut, written } from '../program/edit.ts';
 import table from '../../../../data/hazard-doses.json' with { type: 'json' };
 
 const PLANTS = new Set(table.plants);
-/** mg of quinine in a kg of a carbonated drink. @source us-21cfr172-575 */
-const QUININE = 83;
+/** mg of quinine in a kg of a carbonated drink: the row of the bark it comes from. @source us-21cfr172-575 */
+const QUININE = table.rows.find((r) => r.hazard === 'quinine')!.limit;
 /** An amount that is not known still counts: there is some of it. g */
 const SOME = 1e-6;
 
@@ -97,7 +98,7 @@ function quinine(ctx: Context, build: BuildResult, all: readonly Put[]): void {
 }
 
 /** Cooked through in a moment, any part of an egg (160 °F). °C @source fda-eggs */
-const COOKED = 71;
+const COOKED = limit('egg-raw', 'cooked');
 
 /** Bought pasteurised, or held hot for as long as the rule asks: on its line, or by the steps of its prep. @source cfr-9-590; fda-eggs */
 function pasteurised(ctx: Context, p: Put, row: Ingredient): boolean {

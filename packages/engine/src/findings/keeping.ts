@@ -7,18 +7,23 @@ import { stepRow } from '../preps/prep.ts';
 import { strengthOfPrep } from '../preps/setting.ts';
 import type { Context, PrepBuilt, Put, RemedySeed } from '../program/context.ts';
 import { insteadOfNumber } from '../program/edit.ts';
+import { limit } from '../program/limits.ts';
 import type { ProbeOp } from '../program/program.ts';
 import type { Facts } from './facts.ts';
 import { standsAt, timeOf } from './steps.ts';
 
 /** From this strength on nothing grows that these rules are about; the codes count no alcohol at all. % vol @source common-practice */
-const SPIRITED = 20;
+const SPIRITED = limit('cold-chain', 'spirited');
 /** Hours without air from which on growth is to be feared in the fridge as well. @source common-practice two days */
-const AIRLESS_H = 48;
+const AIRLESS_H = limit('botulism-risk', 'airless');
 /** What a pH that is not known is taken for: not knowing makes nothing safe. */
-const NOT_KNOWN = 7;
+const NOT_KNOWN = limit('cold-chain', 'not_known');
 /** Of a prep: with more oil than this what lies in it is shut off from air. */
-const OILY = 0.2;
+const OILY = limit('botulism-risk', 'oily');
+/** Warmer than this a place is out of the cold, for what a fridge differs. °C @source food-code-holding; common-practice */
+const OUT_C = HOLDING.cold_C + limit('cold-chain', 'out');
+/** Colder than this nothing loses its taste in days. °C @source common-practice */
+const FROZEN = limit('keeps-short', 'frozen');
 
 const SPOILS = /^(dairy|egg|juice|juice-citrus|fruit|vegetable|herb|coffee-tea|nut|plant-drink|plant-cream)$/;
 const AT_ONCE = /^(dairy|egg)$/;
@@ -55,7 +60,7 @@ function stateOf(ctx: Context, prep: PrepBuilt) {
 /** What spoils, out of the cold for longer than the codes let it. */
 function warm(ctx: Context, prep: PrepBuilt): void {
   const foods = prep.puts.filter((p) => SPOILS.test(categoryOf(p)));
-  const steps = prep.steps.filter((x) => waits(x) && x.verb !== 'soak' && standsAt(x) > HOLDING.cold_C + 3 && standsAt(x) < HOLDING.hot_C && foods.some((p) => p.measure.span.from < x.span.from));
+  const steps = prep.steps.filter((x) => waits(x) && x.verb !== 'soak' && standsAt(ctx, x) > OUT_C && standsAt(ctx, x) < HOLDING.hot_C && foods.some((p) => p.measure.span.from < x.span.from));
   const hours = timeOf(ctx, prep, steps, HOUR), longest = longestOf(steps);
   if (!longest || !hours) return;
   const state = stateOf(ctx, prep), worst = foods.find((p) => AT_ONCE.test(categoryOf(p))) ?? foods[0]!;
@@ -88,7 +93,7 @@ function kindOf(prep: PrepBuilt): string | undefined {
 /** Longer in the fridge than house rules let it, by what spoils first in it: its taste goes before it is a danger. */
 function short(ctx: Context, prep: PrepBuilt): void {
   const kind = kindOf(prep), days = kind === undefined ? undefined : keepsDays(kind);
-  const steps = prep.steps.filter((x) => waits(x) && standsAt(x) > -5), hours = timeOf(ctx, prep, steps, HOUR), longest = longestOf(steps);
+  const steps = prep.steps.filter((x) => waits(x) && standsAt(ctx, x) > FROZEN), hours = timeOf(ctx, prep, steps, HOUR), longest = longestOf(steps);
   if (!days || !hours || !longest) return;
   const state = stateOf(ctx, prep);
   ctx.margins.push({
@@ -102,10 +107,10 @@ function short(ctx: Context, prep: PrepBuilt): void {
 function airless(ctx: Context, prep: PrepBuilt): void {
   const plants = prep.puts.filter((p) => FROM_SOIL.test(categoryOf(p))), oils = prep.puts.some((p) => p.source.form === 'fat');
   const shut = prep.steps.find((x) => x.verb === 'vacuum' || x.flags.includes('closed'));
-  const steps = prep.steps.filter((x) => waits(x) && standsAt(x) > BOTULISM.celsius && (oils || (shut !== undefined && x.span.from >= shut.span.from)));
+  const steps = prep.steps.filter((x) => waits(x) && standsAt(ctx, x) > BOTULISM.celsius && (oils || (shut !== undefined && x.span.from >= shut.span.from)));
   const hours = timeOf(ctx, prep, steps, HOUR), first = plants[0];
   if (!first || steps.length === 0 || !hours) return;
-  const state = stateOf(ctx, prep), roomy = steps.some((x) => standsAt(x) > HOLDING.cold_C + 3);
+  const state = stateOf(ctx, prep), roomy = steps.some((x) => standsAt(ctx, x) > OUT_C);
   const one = new Float64Array(1);
   ctx.margins.push({
     code: 'botulism-risk', at: first.measure.path, unit: 'pH', sources: ['food-code', 'bad-bug-book'], words: { thing: first.measure.thing.words },

@@ -3,13 +3,16 @@ import { slot } from '../matter/constituents.ts';
 import type { BuildResult, LayerBuilt } from '../program/build.ts';
 import { actionAt } from '../program/words.ts';
 import type { Context } from '../program/context.ts';
+import { limit } from '../program/limits.ts';
 import type { ProbeOp } from '../program/program.ts';
 import type { Facts } from './facts.ts';
 
 /** A layer lighter than what is under it by less than this does not stay, kg/m³. @source common-practice judged */
-const STAYS = 10;
+const STAYS = limit('layer-weak', 'stays');
 /** Colours nearer than this, of 1 from black to white through a centimetre, look as one. @source common-practice judged */
-const TELLS = 0.06;
+const TELLS = limit('layer-invisible', 'tells');
+/** Classes of turbidity further apart than this are told as clear and cloudy. @source common-practice judged */
+const CLOUDS = limit('layer-invisible', 'clouds');
 const TINTS = [slot.tint_r, slot.tint_g, slot.tint_b] as const;
 
 /** Liquids floated on others: does each stay up, and can one tell it. @source none - densities at their own temperatures */
@@ -47,7 +50,7 @@ function between(ctx: Context, build: BuildResult, upper: LayerBuilt, lower: Lay
         let far = 0;
         for (const t of TINTS) far = Math.max(far, Math.abs(10 ** -Math.max(0, s[upper.block + t]! / a) - 10 ** -Math.max(0, s[block + t]! / b)));
         // one clear, one cloudy: told by that
-        if (Math.abs(s[upper.block + slot.turbid]! / a - s[block + slot.turbid]! / b) > 1) far = 1;
+        if (Math.abs(s[upper.block + slot.turbid]! / a - s[block + slot.turbid]! / b) > CLOUDS) far = 1;
         out[i] = TELLS - far;
       },
     },

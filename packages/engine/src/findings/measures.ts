@@ -2,6 +2,7 @@ import table from '../../../../data/measures.json' with { type: 'json' };
 import { Z95, normalShare } from '../numeric/index.ts';
 import type { Compiled } from '../program/compile.ts';
 import type { Put } from '../program/context.ts';
+import { limit } from '../program/limits.ts';
 import { choose } from '../program/meanings.ts';
 import { written } from '../program/edit.ts';
 import { EndSums } from '../reading/ends.ts';
@@ -14,7 +15,9 @@ import type { Facts } from './facts.ts';
 /** Figures of a drink, or of a prep where there is no drink, that a reading may move; by how little nobody sees. */
 const SEEN: Readonly<Record<string, number | undefined>> = table.seen;
 /** Ranges are those of many draws within this share: an edge is no sharper. */
-const SHARP = 0.1;
+const SHARP = limit('unit-two-meanings', 'sharp');
+/** An error of a dose that is none, %; and g of water in 100 g of what is no dose. @source common-practice */
+const ERROR = limit('dose-below-scale', 'error'), WET = limit('dose-below-scale', 'wet');
 
 const putsOf = ({ ctx, build }: Facts): readonly Put[] => [...[...ctx.preps.values()].flatMap((p) => p.puts), ...(build?.puts ?? [])];
 
@@ -44,7 +47,7 @@ export function measures(facts: Facts): void {
 /** A weighed dose against the step of the scale: of what sets, sours or salts. */
 function dose({ ctx }: Facts, p: Put): void {
   const row = p.source.ingredient, { amount, share } = p.measure;
-  if (!row || p.source.form === 'liquid' || !table.dose.categories.includes(row.category) || (row.cells['water_g']?.value ?? 0) > 50) return;
+  if (!row || p.source.form === 'liquid' || !table.dose.categories.includes(row.category) || (row.cells['water_g']?.value ?? 0) > WET) return;
   const unit = share && !amount ? 'g' : amount?.unit;
   if (unit !== 'g' && unit !== 'mg' && unit !== 'grain') return;
   const step = ctx.assume('tool/scale step', p.measure.path, 'tool');
@@ -53,7 +56,7 @@ function dose({ ctx }: Facts, p: Put): void {
   ctx.margins.push({
     code: 'dose-below-scale', at: p.measure.path, unit: '%', sources: ['common-practice'], words: { thing: p.measure.thing.words },
     live: { g: ({ s }, out, i) => { out[i] = s[p.g]!; }, error: ({ s, x }, out, i) => { out[i] = error(s, x); }, coarse: ({ s }, out, i) => { out[i] = (100 * Z95 * table.dose.steps_sd) / s[p.g]!; } },
-    op: ({ s, x }, out, i) => { out[i] = error(s, x) - table.dose.error_pct; },
+    op: ({ s, x }, out, i) => { out[i] = error(s, x) - ERROR; },
     remedy: () => {
       if (!solution || !amount) return undefined;
       // as a solution of a tenth, ten times the weight
@@ -99,11 +102,11 @@ function marksOf({ tables }: Facts['ctx'], inches: boolean): readonly number[] {
 }
 
 /** A jigger serves up to here; more goes by the jug. */
-const LARGEST_ML = 90;
+const LARGEST_ML = limit('jigger-too-coarse', 'largest');
 /** Nearer to a line than a hand pours. */
-const NEAR_ENOUGH = 0.03;
+const NEAR_ENOUGH = limit('jigger-too-coarse', 'near');
 /** As far as a line may be moved to be poured as it stands. */
-const ROUNDED = 0.12;
+const ROUNDED = limit('jigger-too-coarse', 'rounded');
 
 /**
  * Findings on readings that were not settled: raised where the other reading moves a figure beyond the range it has without that doubt, or
@@ -139,10 +142,10 @@ export function judgeChoices(c: Compiled, s: Spreads, at: (of: string, name: str
         if (ratio > best) { best = ratio; moved = k; by = change; }
       }
     }
-    const limit = row.limit ?? 1;
-    if (moved < 0 || best / (1 - SHARP) <= limit) continue;
+    const most = limit(choice.code, 'moves');
+    if (moved < 0 || best / (1 - SHARP) <= most) continue;
     const grams = row.unit === 'g' ? Math.abs(input.value) / best : 1;
-    const value = (best - limit) * grams, low = (best * (1 - SHARP) - limit) * grams, high = (best / (1 - SHARP) - limit) * grams;
+    const value = (best - most) * grams, low = (best * (1 - SHARP) - most) * grams, high = (best / (1 - SHARP) - most) * grams;
     const words: Record<string, string | number> = { ...choice.words, figure: probes[moved]!.name, from: s.value[moved]!, to: s.value[moved]! + by, of: probes[moved]!.unit };
     for (const name of Object.keys(choice.live ?? {})) { const w = at(`choice:${index}`, `word:${name}`); if (w !== undefined) words[name] = s.value[w]!; }
     const numbers = Object.fromEntries(Object.entries(words).filter((e): e is [string, number] => typeof e[1] === 'number'));

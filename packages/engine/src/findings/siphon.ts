@@ -1,6 +1,7 @@
 import type { Measure, Step } from '../document/types.ts';
 import { CHARGER, COOL_BEFORE_CHARGING, TOO_HOT_TO_CHARGE } from '../gas/index.ts';
 import type { Context, PrepBuilt, Put, RemedySeed } from '../program/context.ts';
+import { limit } from '../program/limits.ts';
 import { lineBefore } from '../program/edit.ts';
 import type { Facts } from './facts.ts';
 import { gramsOf } from './steps.ts';
@@ -9,7 +10,7 @@ import table from '../../../../data/physics/siphon.json' with { type: 'json' };
 /** Sizes that are sold, mL. */
 const SIZES = Object.keys(table.vessels).map(Number).sort((a, b) => a - b);
 /** A charger is for so much of a mix, mL; a vessel takes at most so many for each of its half litres. @source common-practice */
-const FOR_ONE = 500, MOST = 2;
+const FOR_ONE = limit('siphon-undercharged', 'for_one'), MOST = limit('siphon-undercharged', 'most');
 /** What is finer than any nozzle once it went through. */
 const FINE = /paper|lab-filter|bag|muslin|fine|chinois|cheesecloth|superbag/;
 
@@ -80,8 +81,8 @@ function pulp(p: Put): 'pieces' | 'pulp' | 'none' {
   const { form, ingredient } = p.source;
   if (form === 'botanical' || form === 'piece' || form === 'insoluble') return 'pieces';
   if (form === 'puree') return 'pulp';
-  return ingredient && /^juice/.test(ingredient.category) && (ingredient.cells['turbidity_class']?.value ?? 0) >= CLOUDY && !strained(p.measure) ? 'pulp' : 'none';
+  return ingredient && /^juice/.test(ingredient.category) && (ingredient.cells['turbidity_class']?.value ?? 0) >= PULPY && !strained(p.measure) ? 'pulp' : 'none';
 }
 /** The class of turbidity from which there is pulp in it. */
-const CLOUDY = 2;
+const PULPY = limit('siphon-blocks', 'pulp');
 const strained = (m: Measure): boolean => m.treatments.some((t) => /strained|clarified|filtered|clear/.test(t.key));

@@ -3,8 +3,11 @@ import { stepSeconds } from '../preps/prep.ts';
 import type { Context, PrepBuilt, Put, RemedySeed } from '../program/context.ts';
 import type { ProbeOp } from '../program/program.ts';
 
+/** How warm a place usually is, whatever a bench says of its own. °C @source common-practice table data/assumptions.tsv */
+export function usualAt(ctx: Context, place: 'room' | 'fridge' | 'freezer'): number { return Number((ctx.tables.under ?? ctx.tables).assumption(`place/${place}`)!.value); }
+
 /** How warm it is where a thing stands in a step: as written, else the usual place of its verb. °C @source common-practice */
-export function standsAt(x: Step): number { return x.temperature?.celsius ?? (x.verb === 'freeze' ? -18 : /^(chill|store|thaw)$/.test(x.verb) ? 5 : 20); }
+export function standsAt(ctx: Context, x: Step): number { return x.temperature?.celsius ?? usualAt(ctx, x.verb === 'freeze' ? 'freezer' : /^(chill|store|thaw)$/.test(x.verb) ? 'fridge' : 'room'); }
 
 /** How long steps last together, in units of so many seconds; undefined where one of them lasts until it is done. `weight`: what an hour of a step counts. */
 export function timeOf(ctx: Context, prep: PrepBuilt, steps: readonly Step[], unit: number, weight: (x: Step) => number = () => 1): ProbeOp | undefined {

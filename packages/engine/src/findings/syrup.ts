@@ -2,19 +2,22 @@ import { sucroseSaturation } from '../liquids/index.ts';
 import { at } from '../matter/constituents.ts';
 import { strongestOf } from '../preps/setting.ts';
 import type { Context, PrepBuilt, Put } from '../program/context.ts';
+import { limit } from '../program/limits.ts';
 import type { ProbeOp } from '../program/program.ts';
 import { lineAfter } from '../program/edit.ts';
 import type { Facts } from './facts.ts';
 
 /** How warm a syrup is made, °C. @source common-practice */
-const HOT = 80;
+const HOT = limit('will-not-dissolve', 'hot');
 /** So far below saturation at 0 °C nothing crystallises in any fridge. @source none - definition */
-const BELOW = 3;
+const BELOW = limit('syrup-crystallises', 'below');
+/** g of sucrose in 100 g of a thing that is sugar. @source common-practice */
+const SUGAR = limit('syrup-crystallises', 'sugar');
 
 /** Sucrose above what its water holds at the temperature it rests at. Other sugars and acid, which hinder crystals, are not counted. @source mohos table A2.3 */
 export function syrup({ ctx }: Facts): void {
   for (const prep of ctx.preps.values()) {
-    const block = prep.content.phase('liquid'), sugar = prep.puts.find((p) => (p.source.ingredient?.cells['sucrose_g']?.value ?? 0) > 90);
+    const block = prep.content.phase('liquid'), sugar = prep.puts.find((p) => (p.source.ingredient?.cells['sucrose_g']?.value ?? 0) > SUGAR);
     if (!sugar) continue;
     const brix = (s: Float64Array) => (100 * s[block + at.sucrose]!) / Math.max(1e-9, s[block + at.sucrose]! + s[block + at.water]!);
     const wanted: ProbeOp = ({ s }, out, i) => { const aim = sucroseSaturation(0) - BELOW; out[i] = (s[block + at.sucrose]! * (100 - aim)) / aim - s[block + at.water]!; };

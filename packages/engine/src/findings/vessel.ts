@@ -1,6 +1,7 @@
 import { CUBE, ICE_DENSITY, SPHERE, cutOf, solidShare } from '../glass/index.ts';
 import type { BuildResult, Heaped } from '../program/build.ts';
 import type { Context } from '../program/context.ts';
+import { limit } from '../program/limits.ts';
 import { behindStep } from '../program/words.ts';
 import type { Facts } from './facts.ts';
 import { nextGlass } from './glass.ts';
@@ -15,7 +16,7 @@ export function vessel({ ctx, build }: Facts): void {
 const KINDS = [[/blend/, 'blender'], [/stir/, 'mixing glass'], [/./, 'shaker']] as const;
 
 /** Of a vessel's least volume: what is below it by what is written needs no question. @source none - definition */
-const NEAR = 0.7;
+const NEAR = limit('vessel-overfull', 'near');
 
 function overfull(ctx: Context, build: BuildResult, { step, filled, ice }: Heaped): void {
   const kind = KINDS.find(([verb]) => verb.test(step.verb))![1], size = step.vessel_mL?.value;
@@ -35,7 +36,7 @@ function overfull(ctx: Context, build: BuildResult, { step, filled, ice }: Heape
 }
 
 /** Pieces that are one to a glass, mm. @source common-practice */
-const LARGE = 40;
+const LARGE = limit('ice-does-not-fit', 'large');
 
 /** Wide pieces against the mouth: a cube by its diagonal, a sphere by its width. */
 function fits(ctx: Context, build: BuildResult): void {

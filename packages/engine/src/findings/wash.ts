@@ -1,20 +1,23 @@
 import type { Step } from '../document/types.ts';
 import type { Context, PrepBuilt, Put } from '../program/context.ts';
+import { limit } from '../program/limits.ts';
 import { lineBefore } from '../program/edit.ts';
 import { plantCriticalPH, plantVerdict, type PlantMilk } from '../clarity/index.ts';
 import type { Facts } from './facts.ts';
-import { lasting, standsAt, timeOf } from './steps.ts';
+import { lasting, standsAt, timeOf, usualAt } from './steps.ts';
 
 /** Hours in a freezer that part a fat from its spirit. @source fat-wash-survey at least 6 h at -18 °C */
-const FREEZE_H = 6;
+const FREEZE_H = limit('fat-not-frozen', 'freeze');
 /** An hour in the fridge counts for so much of one in a freezer. @source common-practice overnight for six hours */
-const FRIDGE = 0.5;
+const FRIDGE = limit('fat-not-frozen', 'fridge');
+/** A place colder than FREEZER is a freezer; one not below COLD is not there to set a fat. °C @source common-practice */
+const FREEZER = limit('fat-not-frozen', 'freezer'), COLD = limit('fat-not-frozen', 'cold');
 /** Fats with less aroma than this, of 1 for the strongest, give a spirit nothing that is tasted. @source common-practice */
-const AROMA = 0.15;
+const AROMA = limit('fat-without-aroma', 'aroma');
 /** Minutes that curd takes to gather before it is poured on a cloth. @source milk-punch-survey half an hour to a day */
-const CURD_MIN = 30;
+const CURD_MIN = limit('wash-short-rest', 'least');
 /** Below this pH an ordinary pectinase does not work; printed windows begin three quarters higher. @source agar-spin lime juice; common-practice */
-const ENZYME_PH = 2.4, ENZYME_DOUBT = 0.6;
+const ENZYME_PH = limit('enzyme-too-acid', 'works'), ENZYME_DOUBT = limit('enzyme-too-acid', 'doubt');
 
 /** Washes and clearings that take their time, their cold, or a thing that has something to give. @source fat-wash-survey; milk-punch-survey; agar-spin */
 export function wash({ ctx }: Facts): void {
@@ -35,11 +38,11 @@ function frozen(ctx: Context, prep: PrepBuilt): void {
   const fat = fats.find((p) => p.source.ingredient?.cells['fat_melt_high_c']);
   if (!strain || !fat) return;
   const row = fat.source.ingredient!.cells, sets = (row['fat_melt_low_c'] ?? row['fat_melt_high_c'])!.value;
-  const stands = prep.steps.filter((x) => x.span.to <= strain.span.from && x.span.from > fat.measure.span.from && /^(freeze|chill|store|rest|settle)$/.test(x.verb) && standsAt(x) < 12);
-  const setting = stands.filter((x) => standsAt(x) < sets), never = stands.length > 0 && setting.length === 0;
-  const written = setting.find((x) => x.seconds), time = timeOf(ctx, prep, setting, 3600, (x) => (standsAt(x) < -5 ? 1 : FRIDGE));
+  const stands = prep.steps.filter((x) => x.span.to <= strain.span.from && x.span.from > fat.measure.span.from && /^(freeze|chill|store|rest|settle)$/.test(x.verb) && standsAt(ctx, x) < COLD);
+  const setting = stands.filter((x) => standsAt(ctx, x) < sets), never = stands.length > 0 && setting.length === 0;
+  const written = setting.find((x) => x.seconds), time = timeOf(ctx, prep, setting, 3600, (x) => (standsAt(ctx, x) < FREEZER ? 1 : FRIDGE));
   if (!time) return;
-  const cold = (written ? standsAt(written) : -18) < -5;
+  const cold = (written ? standsAt(ctx, written) : usualAt(ctx, 'freezer')) < FREEZER;
   ctx.margins.push({
     code: 'fat-not-frozen', at: setting[0]?.path ?? (never ? stands[0]!.path : strain.path), unit: 'h', sources: ['fat-wash-survey'], words: { fat: fat.measure.thing.words, sets, hours: FREEZE_H, ...(never ? { degree: 'never' } : setting.length === 0 ? { degree: 'not-cold' } : {}) },
     op: (w, out, i) => { time(w, out, i); out[i] = FREEZE_H - out[i]!; }, live: { time }, ...(never ? { cap: 'warn' as const } : {}),

@@ -1,11 +1,12 @@
 import type { Step } from '../document/types.ts';
 import { FUSION_J_PER_G, freezingPoint, heatCapacity, iceAt, strengthOf, volume, volumeAt20 } from '../liquids/index.ts';
 import { at, slot } from '../matter/constituents.ts';
+import { limit } from '../program/limits.ts';
 import type { Context, Noted, Vat } from '../program/context.ts';
 import places from '../../../../data/physics/places.json' with { type: 'json' };
 
 /** Warmer than this a mix is hot: what is put to it then meets it. °C */
-const HOT = 60;
+const HOT = limit('gel-sets-early', 'hot');
 /** Coldest of a mix to which nothing was put. °C */
 const NEVER = 1000;
 

@@ -3,6 +3,7 @@ import type { Measure, Step } from '../document/types.ts';
 import { at } from '../matter/constituents.ts';
 import { AGENTS, GENERAL_FOAM, NEEDED_DECADES, agentOf, decadesLost, treatedLeft, type Agent } from '../texture/index.ts';
 import type { Context, MarginSeed, PrepBuilt, Put, RemedySeed } from '../program/context.ts';
+import { limit } from '../program/limits.ts';
 import type { ProbeOp } from '../program/program.ts';
 import { behind, insteadOfNumber, lineAfter, written } from '../program/edit.ts';
 import { assumeSeconds, assumeTime, secondsOf, usualTime } from '../program/times.ts';
@@ -56,8 +57,8 @@ function foam(out: MarginSeed[], prep: PrepBuilt, agents: readonly Found[]): voi
     const kg = s[prep.yield_g]! / 1000;
     let sum = 0;
     for (const f of whippers) {
-      const low = f.agent.dose.foam?.[0] ?? f.agent.dose.airs?.[0] ?? 10;
-      sum += ((f.share(s) / Math.max(kg, 1e-9)) / Math.max(low, 0.1)) * (f.agent.whips === 'weak' ? 0.3 : 1);
+      const low = f.agent.dose.foam?.[0] ?? f.agent.dose.airs?.[0] ?? USUAL;
+      sum += ((f.share(s) / Math.max(kg, 1e-9)) / Math.max(low, 0.1)) * (f.agent.whips === 'weak' ? WEAK : 1);
     }
     return sum;
   };
@@ -110,8 +111,8 @@ export function weaken(prep: PrepBuilt, first: Measure | undefined, strong: Put 
   }
   return first && add > 0 ? { key: 'weaken', words: { mL: add }, splices: lineAfter(prep.sections, first, { key: 'water' }) } : undefined;
 }
-/** A quarter of the least dose is taken for nothing. @source common-practice */
-const LEAST = 0.25;
+/** Of the least dose: less than LEAST is taken for nothing, what whips weakly counts for WEAK; USUAL, in g/kg, is that of what has none of its own. @source common-practice */
+const LEAST = limit('foam-no-whipper', 'least'), WEAK = limit('foam-no-whipper', 'weak'), USUAL = limit('foam-no-whipper', 'usual');
 
 function soaked(ctx: Context, out: MarginSeed[], prep: PrepBuilt, f: Found): void {
   const soak = f.agent.soak;
@@ -168,12 +169,15 @@ export function meetWarm(agent: Agent, late: readonly Measure[], text: string): 
   });
 }
 
+/** Heat in which an enzyme is lost, °C; the class from which on a thing is fresh; decades lost in a juice as it is sold. @source common-practice */
+const MATTERS = limit('gel-digested', 'matters'), FRESH = limit('gel-digested', 'fresh'), SOLD = limit('gel-digested', 'sold');
+
 /** Decades of protease lost before it meets gelatin: by what was written, else by how the juice is usually sold. */
 function digested(ctx: Context, out: MarginSeed[], prep: PrepBuilt, agent: string): void {
   const usualSeconds = (x: Step) => secondsOf(ctx, usualTime(ctx, x, prep.section.method) ?? 'time/active step');
   const heated = (steps: readonly Step[], enzyme: string) => steps.reduce((t, x) => {
     const celsius = x.verb === 'boil' ? 100 : x.temperature?.celsius ?? 0;
-    return celsius > 45 ? t + (decadesLost(enzyme, celsius, x.seconds?.low ?? usualSeconds(x)) || 0) : t;
+    return celsius > MATTERS ? t + (decadesLost(enzyme, celsius, x.seconds?.low ?? usualSeconds(x)) || 0) : t;
   }, 0);
   const visit = (p: PrepBuilt) => {
     for (const put of p.puts) {
@@ -182,13 +186,13 @@ function digested(ctx: Context, out: MarginSeed[], prep: PrepBuilt, agent: strin
       const enzyme = row?.text['protease'];
       if (!row || !enzyme || enzyme.startsWith('(')) continue;
       const m = put.measure;
-      const fresh = m.treatments.some((t) => t.key === 'fresh' || t.key === 'squeezed') || (row.cells['protease_class']?.value ?? 0) >= 2;
+      const fresh = m.treatments.some((t) => t.key === 'fresh' || t.key === 'squeezed') || (row.cells['protease_class']?.value ?? 0) >= FRESH;
       const canned = m.treatments.some((t) => t.key === 'canned') || /^(canned|tinned)/i.test(nameOf(put));
       const hold = m.held ? decadesLost(enzyme, m.held.celsius, m.held.seconds) || 0 : 0;
       const steps = heated(p.steps, enzyme) + (p === prep ? 0 : heated(prep.steps, enzyme));
       const known = hold + steps;
       // sold in a carton or can: heated once, how well is not said
-      const sold = canned ? -Math.log10(Math.max(treatedLeft(enzyme, 'canned'), 1e-4)) : fresh ? 0 : 2.6;
+      const sold = canned ? -Math.log10(Math.max(treatedLeft(enzyme, 'canned'), 1e-4)) : fresh ? 0 : SOLD;
       const name = `protease/${row.id}${fresh ? '/fresh' : canned ? '/canned' : ''}/decades lost before`;
       const lost = fresh || canned ? ctx.exact(name, sold, 'decades', 'nature', { at: m.path, grade: 'trade', source: 'common-practice' })
         : ctx.spread(name, 'protease/lost in a sold juice', sold, 'decades', 'nature', { at: m.path, ...(known > 2 ? {} : { assumed: { say: 'canned', splices: beforeThing(m, 'canned') } }) });

@@ -20,9 +20,6 @@ export function volumesOf(ctx: Context, row: Ingredient | undefined, name: strin
 /** mol of CO2 in a mL that holds so many volumes. @source crc-co2 */
 export const molarOf = (volumes: number): number => volumes / gas.molar_volume_CO2.value / 1000;
 
-/** Does a thing sparkle as it is poured? */
-export const sparkles = (p: Put): boolean => (p.source.ingredient?.cells['gas_volumes']?.value ?? 0) > 1 || p.source.prep?.section.method === 'carbonate';
-
 /** What a thing with gas in it loses as it is poured to `block`, to which it was added before. */
 export function poured(ctx: Context, p: Put, block: number): void {
   const { prep, ingredient, block: one, mL } = p.source, { start } = p;
