@@ -73,7 +73,11 @@ function stages(list: readonly Stage[], ink: Ink): string[] {
 /** The drink left alone in its glass, a row for each time told. */
 function later(list: Reading['later'], ink: Ink): string[] {
   if (!list || list.length === 0) return [];
-  const rows = list.map(({ minutes, figures }) => `${fit(say('read.later', { minutes }), 14)}${[cell(figures, 'temperature', '°C'), cell(figures, 'strength', '%'), cell(figures, 'volume', 'mL'), cell(figures, 'ice_left', `g ${say('read.ice')}`), cell(figures, 'co2', 'g/L CO2')].map((text) => fit(text, 13)).join('')}`);
+  const rows = list.map(({ minutes, figures }) => {
+    const always = [cell(figures, 'temperature', '°C'), cell(figures, 'strength', '%'), cell(figures, 'volume', 'mL')].map((text, k) => fit(text, [11, 12, 14][k]!));
+    const some = [cell(figures, 'ice_left', `g ${say('read.ice')}`), cell(figures, 'co2', 'g/L CO2'), cell(figures, 'foam_mm', `mm ${say('read.foam')}`)].filter((text) => text !== '');
+    return `${fit(say('read.later', { minutes }), 13)}${always.join('')}${some.map((text) => text.padEnd(16)).join('').trimEnd()}`;
+  });
   return [...heading('later', ink), ...rows];
 }
 

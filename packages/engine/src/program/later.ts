@@ -4,6 +4,7 @@ import { addBlock, copyBlock, wholeMass } from '../matter/block.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { GLASS_J_GK, wallOf, wettedOf, type BuildResult } from './build.ts';
 import type { Context } from './context.ts';
+import { foamLater } from './foam-later.ts';
 import { coldGlass, glassMass } from './glass.ts';
 import { CO2_G_MOL } from './sparkle.ts';
 
@@ -15,7 +16,7 @@ export const laterName = (minutes: number): string => `later:${minutes}`;
 const wetOf = (b: BuildResult) => b.layers.filter((l) => l.kind === 'liquid');
 
 /**
- * The drink in its glass, on its ice or without, left alone in the room: liquids stirred together in thought, foam and garnish left out. Temperature in °C,
+ * The drink in its glass, on its ice or without, left alone in the room: liquids stirred together in thought, garnish left out; foam by a clock of its own. Temperature in °C,
  * strength in % vol, volume in mL at 20 °C, ice in g, water of its own in g by the minute.
  * @source none - heat balance of lumped bodies, as `advance`
  */
@@ -66,6 +67,7 @@ export function compileLater(ctx: Context, b: BuildResult): void {
     ctx.probe('strength', of, '% vol', 'ethanol-over-volume', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[kept + 2]! > 0 ? strengthIn(s[kept + 1]!, s[kept + 2]!) : NaN; });
     ctx.probe('volume', of, 'mL', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[kept + 2]!; });
     if (lively) ctx.probe('co2', of, 'g/L', 'poured-gas', ['glass-shapes-2019', 'common-practice'], ({ s, x }, out, i) => { out[i] = s[kept + 2]! > 0 ? (s[liquid + slot.co2_mol]! * CO2_G_MOL * 1000 * (1 - x[goes]!) ** (minutes / 10)) / s[kept + 2]! : NaN; });
+    foamLater(ctx, b, of, minutes);
     if (given) ctx.probe('ice_left', of, 'g', 'heat-balance', ['crc-ice'], ({ s }, out, i) => { out[i] = s[kept + 3]!; });
     if (given) ctx.probe('melted', of, 'g', 'heat-balance', ['crc-ice'], ({ s }, out, i) => { out[i] = s[kept + 4]!; });
   }

@@ -1,0 +1,38 @@
+import { LEVEL, LIQUID } from '../glass/index.ts';
+import { agentsOf } from '../preps/setting.ts';
+import type { BuildResult } from './build.ts';
+import type { Context, PrepBuilt } from './context.ts';
+import siphon from '../../../../data/physics/siphon.json' with { type: 'json' };
+
+const HALF = siphon.half_life_min;
+
+/** Minutes in which half of a foam's liquid drains, by what holds it best. @source common-practice */
+export function halfLife(prep: PrepBuilt): number {
+  const held = agentsOf(prep).map(({ agent }) => (agent.holds === 'yes' && (agent.set || agent.key === 'cream') ? HALF.sets.value : HALF[agent.holds].value));
+  return Math.max(HALF.no.value, ...held);
+}
+
+/**
+ * The foam on a drink left alone: what stands of it in mL and mm, and what of its liquid has run out below. Its liquid drains by halves, its gas goes by halves in three times as long.
+ * `of`: name of the moment, so many minutes after pouring.
+ * @source common-practice; no half-life in print was found, its spread is a factor of three
+ */
+export function foamLater(ctx: Context, b: BuildResult, of: string, minutes: number): void {
+  const foams = b.layers.filter((l) => l.kind === 'foam').flatMap((l) => { const prep = b.puts.find((p) => p.measure.path === l.at)?.source.prep; return prep?.foam ? [{ ...l, half: halfLife(prep), overrun: prep.foam.overrun }] : []; });
+  if (foams.length === 0) return;
+  const factor = ctx.spread('model/foam half-life', 'model/foam half-life', 1, 'share', 'model', { at: foams[0]!.at });
+  const { levels } = b.glass, serves = ctx.document.serves;
+  const now = (s: Float64Array, x: Float64Array) => {
+    let at0 = 0, stands = 0, drained = 0;
+    for (const f of foams) {
+      if (!(s[f.stands]! > 0)) continue;
+      const liquid = s[f.mL]! / (1 + s[f.overrun]! / 100), gas = s[f.mL]! - liquid, halves = minutes / (f.half * x[factor]!);
+      const left = liquid * 2 ** -halves;
+      at0 += s[f.mL]!; stands += left + gas * 2 ** (-halves / HALF.gas.value); drained += liquid - left;
+    }
+    return { stands: stands / serves, drained: drained / serves, share: at0 > 0 ? stands / at0 : 0 };
+  };
+  ctx.probe('foam_volume', of, 'mL', 'foam-by-halves', ['common-practice'], ({ s, x }, out, i) => { out[i] = now(s, x).stands; });
+  ctx.probe('foam_mm', of, 'mm', 'foam-by-halves', ['common-practice'], ({ s, x }, out, i) => { out[i] = Math.max(0, s[levels + LEVEL]! - s[levels + LIQUID]!) * now(s, x).share; });
+  ctx.probe('drained', of, 'mL', 'foam-by-halves', ['common-practice'], ({ s, x }, out, i) => { out[i] = now(s, x).drained; });
+}
