@@ -57,7 +57,7 @@ export function askedOf(rest: string): { readonly parts: readonly string[]; read
   return { parts: member || named === '' ? [] : named.split(/\s*,\s*/), member: member ? (member[1] ?? '').split('.').filter((part) => part !== '') : null, exit };
 }
 
-const HEADINGS: Readonly<Record<string, readonly string[]>> = { stages: ['Stages', 'Stufen'], later: ['In the glass, left alone', 'Im Glas, stehen gelassen'], preps: ['Preps', 'Vorbereitungen'], findings: ['Findings', 'Befunde'], accepted: ['Knowingly accepted', 'Wissentlich hingenommen'], taken: ['From the bench and the shelf'], assumed: ['Not written, so assumed', 'Nicht geschrieben, also angenommen'], why: ['Why', 'Warum'], people: ['For whom', 'Für wen'] };
+const HEADINGS: Readonly<Record<string, readonly string[]>> = { stages: ['Stages', 'Stufen'], later: ['In the glass, later', 'Im Glas, später'], preps: ['Preps', 'Vorbereitungen'], findings: ['Findings', 'Befunde'], accepted: ['Knowingly accepted', 'Wissentlich hingenommen'], taken: ['From the bench and the shelf'], assumed: ['Not written, so assumed', 'Nicht geschrieben, also angenommen'], why: ['Why', 'Warum'], people: ['For whom', 'Für wen'] };
 
 /** The parts of a reading as printed: the drawing, the figures, then what stands under each heading. */
 export function partsOf(printed: string): ReadonlyMap<string, string> {

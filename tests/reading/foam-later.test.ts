@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { readText } from '@washline/spec';
 import { tables } from '@washline/tables';
 
-const read = (agent: string) => readText(`A\nglass: coupe\n\nCloud (siphon foam):\n400 ml pineapple juice, held 5 min at 85 °C\n${agent}\ncharge with 2 N2O in a 1 l siphon\nchill 4 h at 4 °C\n\nBuild:\n60 ml rum 40 %\n30 ml apple juice\nstir 20 s over 150 g cubes\nstrain\ncrown with 40 ml cloud`, { tables, later: true, quick: true }).reading;
+const read = (agent: string) => readText(`A\nglass: coupe\n\nCloud (siphon foam):\n400 ml pineapple juice, held 5 min at 85 °C\n${agent}\ncharge with 2 N2O in a 1 l siphon\nchill 4 h at 4 °C\n\nBuild:\n60 ml rum 40 %\n30 ml apple juice\nstir 20 s over 150 g cubes\nstrain\ncrown with 40 ml cloud`, { tables, later: 'alone', quick: true }).reading;
 const told = (agent: string) => read(agent).later!.map(({ minutes, figures }) => ({ minutes, stands: figures['foam_volume']!, mm: figures['foam_mm']!, drained: figures['drained']!.value }));
 
 // Definition of a half-life; how long is common practice, no source.
@@ -23,6 +23,6 @@ it('what only bubbles is gone sooner than what sets, and none of it is sure', ()
   expect(set.stands.high - set.stands.low).toBeGreaterThan(0.15 * set.stands.value);
 });
 it('a drink without foam says nothing of it', () => {
-  const { reading } = readText('A\nglass: coupe\n60 ml rum 40 %\nserve', { tables, later: true, quick: true });
+  const { reading } = readText('A\nglass: coupe\n60 ml rum 40 %\nserve', { tables, later: 'alone', quick: true });
   expect(reading.later![0]!.figures['foam_volume']).toBeUndefined();
 });

@@ -4,15 +4,15 @@ import { compile } from '@washline/engine';
 import { parse, readText } from '@washline/spec';
 import { tables } from '@washline/tables';
 
-const read = (text: string, later = true) => readText(text, { tables, later, quick: true }).reading;
+const read = (text: string, later = true) => readText(text, { tables, later: later ? 'alone' : null, quick: true }).reading;
 const at = (text: string, minutes: number, name: string) => read(text).later!.find((l) => l.minutes === minutes)!.figures[name]!.value;
-const input = (text: string, key: string) => compile(parse(text), tables, null, [], true).program.inputs.find((i) => i.key === key)!.value;
+const input = (text: string, key: string) => compile(parse(text), tables, null, [], 'alone').program.inputs.find((i) => i.key === key)!.value;
 const TONIC = 'A\nglass: highball\n50 ml gin 40 %\nbuild over 150 g cubes at -5 °C\ntop with 100 ml tonic water';
 const WATER = 'A\nglass: highball\n200 ml water at 4 °C\nserve';
 
 // Newton's law of cooling for two lumped bodies, any textbook of heat transfer: stepped here a tenth of a second at a time, heat capacity of water 4.19 J/(g K).
 it('water without ice warms as two lumped bodies do', () => {
-  const mass = 200 * 0.9982, capacity = mass * 4.19, filled = 0.2 + (0.8 * 200) / compile(parse(WATER), tables, null, [], true).build!.glass.brim_mL;
+  const mass = 200 * 0.9982, capacity = mass * 4.19, filled = 0.2 + (0.8 * 200) / compile(parse(WATER), tables, null, [], 'alone').build!.glass.brim_mL;
   const glass = input(WATER, 'glass/mass/highball') * 0.84 * filled, room = input(WATER, 'place/room');
   const inner = input(WATER, 'conductance/drink to still glass'), outer = input(WATER, 'conductance/vessel to air');
   let drink = 4, vessel = input(WATER, 'start/serving glass');
@@ -64,4 +64,19 @@ it('asked or not, all else of the reading is the same', () => {
     expect(asked.findings).toEqual(plain.findings);
     for (const { figures } of asked.later!) for (const f of Object.values(figures)) for (const n of [f.value, f.low, f.high]) expect(Number.isFinite(n)).toBe(true);
   }
+});
+
+// Heat of a hand: skin of 33 °C, common practice, no source; here as one lumped body between skin and room, any textbook of heat transfer.
+it('a hand warms a tumbler and leaves a stemmed glass alone', () => {
+  const after = (glass: string, later: 'alone' | 'hand') => readText(`A\nglass: ${glass}\n120 ml rum 40 % at -5 °C\nserve`, { tables, later, quick: true }).reading.later!.map((l) => l.figures['temperature']!.value);
+  const alone = after('rocks', 'alone'), held = after('rocks', 'hand');
+  held.forEach((t, i) => { expect(t).toBeGreaterThan(alone[i]! + 0.3); });
+  expect(held[4]).toBeGreaterThan(input(WATER, 'place/room'));
+  expect(held[4]).toBeLessThan(33);
+  expect(after('coupe', 'hand')).toEqual(after('coupe', 'alone'));
+});
+it('ice goes sooner in a hand', () => {
+  const ice = (later: 'alone' | 'hand') => readText(TONIC, { tables, later, quick: true }).reading.later!.map((l) => l.figures['ice_left']!.value);
+  const alone = ice('alone');
+  ice('hand').forEach((g, i) => { expect(g).toBeLessThan(alone[i]!); });
 });

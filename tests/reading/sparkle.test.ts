@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { readText } from '@washline/spec';
 import { tables } from '@washline/tables';
 
-const read = (text: string, later = false) => readText(text, { tables, later, quick: true }).reading;
+const read = (text: string, later = false) => readText(text, { tables, later: later ? 'alone' : null, quick: true }).reading;
 const gas = (text: string) => read(text).figures['co2'];
 const drink = (lines: string) => `A\nglass: highball\n${lines}`;
 

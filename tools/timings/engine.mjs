@@ -53,7 +53,7 @@ export async function engineTimes() {
 function halfAnHour({ parse, compile, tables }) {
   const document = parse(readFileSync(join(root, 'demo', 'gin-and-tonic.drink'), 'utf8'));
   const times = [true, false].map((later) => {
-    const { program } = compile(document, tables, null, [], later);
+    const { program } = compile(document, tables, null, [], later ? 'alone' : null);
     const x = Float64Array.from(program.nominal), out = new Float64Array(program.probes.length), all = new Uint8Array(program.probes.length).fill(1), w = program.workspace();
     return median(101, 20, () => program.run(x, out, all, w));
   });

@@ -20,7 +20,7 @@ const shared = () => ({
   color: { kind: 'boolean', default: true, withNegated: true, brief: say('flag.color') },
   language: flag('language', 'LANGUAGE'),
 } as const);
-const reading = () => ({ ...shared(), variant: flag('variant', 'NAME'), why: { ...flag('why', 'FIGURE'), variadic: true }, bench: flag('bench', 'FILE'), later: { kind: 'boolean', default: false, withNegated: false, brief: say('flag.later') } } as const);
+const reading = () => ({ ...shared(), variant: flag('variant', 'NAME'), why: { ...flag('why', 'FIGURE'), variadic: true }, bench: flag('bench', 'FILE'), later: { kind: 'boolean', default: false, withNegated: false, brief: say('flag.later') }, inHand: { kind: 'boolean', default: false, withNegated: false, brief: say('flag.inHand') } } as const);
 const several = (placeholder: string, minimum: number) => ({ kind: 'array', minimum, parameter: { parse: text, brief: say(`argument.${placeholder}`), placeholder } } as const);
 const docs = (command: string) => ({ brief: say(`command.${command}`) });
 

@@ -1,11 +1,11 @@
-import type { Path } from '@washline/engine';
+import type { Left, Path } from '@washline/engine';
 import type { readText } from '@washline/spec';
 import { language } from './language.ts';
 import type { Problem } from './problems.ts';
 
 export type Reading = ReturnType<typeof readText>['reading'];
 export type Finding = Reading['findings'][number];
-export interface ReadOptions { readonly variant?: string; readonly why?: string | readonly string[]; readonly bench?: string; readonly benchFile?: string; readonly later?: boolean; readonly file?: string }
+export interface ReadOptions { readonly variant?: string; readonly why?: string | readonly string[]; readonly bench?: string; readonly benchFile?: string; readonly later?: Left; readonly file?: string }
 export interface Answer { readonly reading: Reading | null; readonly problems: readonly Problem[]; readonly lineAt?: LineAt }
 /** The line a path means, as it stands in the text. */
 export type LineAt = (path: Path) => { readonly line: number; readonly text: string } | undefined;

@@ -14,6 +14,7 @@ export * from './program/inputs.ts';
 export * from './program/program.ts';
 export * from './program/draws.ts';
 export { compile, type Compiled } from './program/compile.ts';
+export type { Left } from './program/later.ts';
 export { withBench } from './program/bench.ts';
 export { spreads, type Spreads } from './reading/spread.ts';
 export * from './hands/index.ts';

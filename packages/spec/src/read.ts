@@ -1,4 +1,4 @@
-import { readDocument, type Document, type Problem, type Ranged, type Tables, type Why } from '@washline/engine';
+import { readDocument, type Document, type Left, type Problem, type Ranged, type Tables, type Why } from '@washline/engine';
 import { prepared } from './prepared.ts';
 import { problem } from './problems/codes.ts';
 import { inShort, nearTo } from './say/asked.ts';
@@ -19,8 +19,8 @@ export interface ReadTextOptions {
   readonly language?: MessageLanguage;
   /** ranges by differences alone, for a picture that must keep up with a hand */
   readonly quick?: boolean;
-  /** with what the drink is in its glass for half an hour */
-  readonly later?: boolean;
+  /** with what the drink is in its glass for half an hour, left alone or in a hand */
+  readonly later?: Left | null;
   /** what an earlier `readText` gave as `ranged`, null at first: its ranges are carried along where the figures are the same */
   readonly before?: Ranged | null;
 }
@@ -37,7 +37,7 @@ export function readText(text: string, options: ReadTextOptions): Answer {
   const { document, tables, variant, shelf, asked: missing, ofBench } = prepared(text, options);
   const language = options.language ?? 'en';
   const asked: Problem[] = [...missing];
-  const { reading, problems, notAsked, compiled, spreads, carried } = readDocument(document, tables, { variant, why: options.why ?? null, shelf, quick: options.quick ?? false, later: options.later ?? false, before: options.before ?? null });
+  const { reading, problems, notAsked, compiled, spreads, carried } = readDocument(document, tables, { variant, why: options.why ?? null, shelf, quick: options.quick ?? false, later: options.later ?? null, before: options.before ?? null });
   for (const { name, names } of notAsked) asked.push(problem('figure-unknown', null, 1, 1, START, { figure: name, near: nearTo(name, names).join(', ') || '-', all: inShort(names).join(', ') }));
   const { why, ...said } = sayReading(reading, options.file, { language, written: writtenIn(document) });
   const messages = messagesIn(language);

@@ -3,7 +3,7 @@ import { printJson, printProblems, type Problem } from '../problems.ts';
 import { loadReader, type Answer, type ReadOptions } from '../reader.ts';
 import { EXIT, type World } from '../world.ts';
 
-export interface ReadFlags { readonly json: boolean; readonly color: boolean; readonly variant?: string; readonly why?: readonly string[]; readonly bench?: string; readonly later: boolean }
+export interface ReadFlags { readonly json: boolean; readonly color: boolean; readonly variant?: string; readonly why?: readonly string[]; readonly bench?: string; readonly later: boolean; readonly inHand: boolean }
 
 /** `washline read SPEC…` */
 export async function read(world: World, flags: ReadFlags, files: readonly string[]): Promise<number> {
@@ -20,9 +20,9 @@ export async function read(world: World, flags: ReadFlags, files: readonly strin
 
 export interface FileAnswer extends Answer { readonly file: string }
 
-export async function optionsOf(world: World, flags: Omit<ReadFlags, 'later'> & { readonly later?: boolean }): Promise<ReadOptions | { readonly problem: Problem }> {
+export async function optionsOf(world: World, flags: Omit<ReadFlags, 'later' | 'inHand'> & { readonly later?: boolean; readonly inHand?: boolean }): Promise<ReadOptions | { readonly problem: Problem }> {
   const { variant, why } = flags;
-  const options = { ...(flags.later ? { later: true } : {}), ...(variant === undefined ? {} : { variant }), ...(why === undefined ? {} : { why }) };
+  const options = { ...(flags.inHand ? { later: 'hand' as const } : flags.later ? { later: 'alone' as const } : {}), ...(variant === undefined ? {} : { variant }), ...(why === undefined ? {} : { why }) };
   // never a file that merely lies beside the spec: what a reading hangs on was asked for
   const file = flags.bench ?? (world.env['WASHLINE_BENCH'] || undefined);
   if (file === undefined) return options;

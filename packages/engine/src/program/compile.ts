@@ -9,7 +9,7 @@ import { strengthIn, volumeAt20 } from '../liquids/index.ts';
 import { compileBuild, type BuildResult } from './build.ts';
 import { Context } from './context.ts';
 import { figures } from './figures.ts';
-import { compileLater } from './later.ts';
+import { compileLater, type Left } from './later.ts';
 import { order, sectionsOf, type Ordered } from './order.ts';
 import { sparkleOf } from './sparkle.ts';
 import { program, type Program } from './program.ts';
@@ -22,7 +22,7 @@ export interface Compiled { readonly program: Program; readonly ctx: Context; re
  * margin a probe. `later`: with what the drink is in its glass for half an hour. Done once for a structure; `program.run` then computes numbers only.
  * @source none - definition
  */
-export function compile(document: Document, tables: Tables, variant: string | null = null, shelf: readonly Section[] = [], later = false): Compiled {
+export function compile(document: Document, tables: Tables, variant: string | null = null, shelf: readonly Section[] = [], later: Left | null = null): Compiled {
   const sections = [...shelf, ...sectionsOf(document, variant)];
   const ctx = new Context(document, tables, sections, BLOCK);
   const ordered = order(sections);
@@ -41,7 +41,7 @@ export function compile(document: Document, tables: Tables, variant: string | nu
   }
   const build = ordered.build && ordered.build.lines.length > 0 ? compileBuild(ctx, ordered.build) : null;
   if (build) drinkProbes(ctx, build, document.serves);
-  if (build && later) compileLater(ctx, build);
+  if (build && later) compileLater(ctx, build, later);
   seedFindings(ctx, build, ordered);
   for (const [i, m] of ctx.margins.entries()) {
     ctx.probe(`margin:${m.code}`, `finding:${i}`, m.unit, m.code, m.sources, m.op, true);

@@ -12,15 +12,17 @@ import { CO2_G_MOL } from './sparkle.ts';
 export const LATER_MIN = [2, 5, 10, 20, 30] as const;
 /** How a drink that is left alone is asked for in readings: what it is so many minutes after it was poured. @source none - definition */
 export const laterName = (minutes: number): string => `later:${minutes}`;
+/** Where a drink is after it was poured: alone in the room, or in a hand. */
+export type Left = 'alone' | 'hand';
 
 const wetOf = (b: BuildResult) => b.layers.filter((l) => l.kind === 'liquid');
 
 /**
- * The drink in its glass, on its ice or without, left alone in the room: liquids stirred together in thought, garnish left out; foam by a clock of its own. Temperature in °C,
+ * The drink in its glass, on its ice or without, left alone in the room or held by the wall in a hand, by its stem where it has one: liquids stirred together in thought, garnish left out; foam by a clock of its own. Temperature in °C,
  * strength in % vol, volume in mL at 20 °C, ice in g, water of its own in g by the minute.
  * @source none - heat balance of lumped bodies, as `advance`
  */
-export function compileLater(ctx: Context, b: BuildResult): void {
+export function compileLater(ctx: Context, b: BuildResult, left: Left): void {
   const { layout, document } = ctx, serves = document.serves;
   const liquid = layout.take(BLOCK), celsius = layout.take(1), vessel = layout.take(2), ice = layout.take(4), around = layout.take(SURROUNDINGS), account = layout.take(ACCOUNT);
   const path = ['glass'], last = b.steps[b.steps.length - 1], cold = last ? coldGlass(ctx, last, true) : undefined;
@@ -28,6 +30,7 @@ export function compileLater(ctx: Context, b: BuildResult): void {
   const glass = ctx.assume(glassMass(ctx), path, 'tool'), starts = ctx.assume(cold ?? 'start/serving glass', path, 'place'), room = ctx.assume('place/room', path, 'place');
   const still = ctx.assume('agitation/still', path, 'model'), toVessel = ctx.assume('conductance/drink to still glass', path, 'model'), toAir = ctx.assume(stemmed ? 'conductance/stemmed glass to air' : 'conductance/vessel to air', path, 'model');
   const lively = ctx.sparkling.has(b.base.liquid) || wetOf(b).some((l) => ctx.sparkling.has(l.block)), goes = lively ? ctx.middle('gas/lost in ten minutes', 'gas/lost in ten minutes', 'share', 'model', { at: path }) : -1;
+  const held = left === 'hand' && !stemmed, skin = held ? ctx.assume('place/hand', path, 'place') : -1, toHand = held ? ctx.assume('conductance/vessel to hand', path, 'model') : -1;
   const own = b.base.content.vessel, given = b.glassIce, served = b.base.content.ice, wet = wetOf(b);
   const starting = wet.map((l) => b.puts.find((p) => p.measure.path === l.at)?.start);
   const bodies = { liquid, enthalpy: liquid + slot.enthalpy_J, celsius, vessel, ice };
@@ -52,6 +55,8 @@ export function compileLater(ctx: Context, b: BuildResult): void {
     }
     s[account] = 0; s[account + 1] = 0;
     s[around] = x[room]!; s[around + 1] = x[still]!; s[around + 2] = x[toVessel]!; s[around + 3] = x[toAir]!;
+    // air and skin together are one place, between the two
+    if (held) { s[around + 3]! += x[toHand]!; s[around]! += (x[toHand]! * (x[skin]! - x[room]!)) / s[around + 3]!; }
   });
   let before = 0;
   for (const minutes of LATER_MIN) {

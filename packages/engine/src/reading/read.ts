@@ -12,7 +12,7 @@ import { carry, type Ranged } from './carry.ts';
 import { glassReading } from './glass.ts';
 import { colourOf } from './colour.ts';
 import { figureOf } from './figure.ts';
-import { LATER_MIN, laterName } from '../program/later.ts';
+import { LATER_MIN, laterName, type Left } from '../program/later.ts';
 import { spreads, type Spreads } from './spread.ts';
 import { takenOf } from './taken.ts';
 import type { Balance, Cost, Figure, Finding, PrepReading, Reading, Stage } from './types.ts';
@@ -22,7 +22,7 @@ export interface ReadOptions { readonly variant?: string | null; readonly why?: 
   /** ranges by differences alone: for a picture that must keep up with a hand */
   readonly quick?: boolean;
   /** with what the drink is in its glass for half an hour */
-  readonly later?: boolean;
+  readonly later?: Left | null;
   /** an earlier reading whose ranges are carried along, where it has the same figures and inputs; else ranges are made anew */
   readonly before?: Ranged | null }
 /** A reading and what the text itself has wrong. */
@@ -36,7 +36,7 @@ const INNER = /^(margin:|word:|tint_|turbid|takes\/|balance:)/;
  * @source none - definition
  */
 export function readDocument(document: Document, tables: Tables, options: ReadOptions = {}): ReadResult {
-  const compiled = compile(document, tables, options.variant ?? null, options.shelf ?? [], options.later ?? false);
+  const compiled = compile(document, tables, options.variant ?? null, options.shelf ?? [], options.later ?? null);
   const { program, ctx, build, ordered } = compiled;
   const w = program.workspace();
   const old = options.before ? carry(program, w, options.before) : null;
