@@ -56,7 +56,10 @@ export function compileLater(ctx: Context, b: BuildResult, left: Left): void {
     s[account] = 0; s[account + 1] = 0;
     s[around] = x[room]!; s[around + 1] = x[still]!; s[around + 2] = x[toVessel]!; s[around + 3] = x[toAir]!;
     // air and skin together are one place, between the two
-    if (held) { s[around + 3]! += x[toHand]!; s[around]! += (x[toHand]! * (x[skin]! - x[room]!)) / s[around + 3]!; }
+    if (held) {
+      const hand = x[toHand]!, wall = x[toAir]! + hand;
+      s[around] = x[room]! + (hand * (x[skin]! - x[room]!)) / wall; s[around + 3] = wall;
+    }
   });
   let before = 0;
   for (const minutes of LATER_MIN) {
