@@ -19,7 +19,7 @@ export const ACCOUNT = 3;
 
 /** So much may melt in a step, as a share of the ice, of the drink's heat capacity, in K of its freezing point; never less than so many g. */
 const OF_ICE = 0.1, OF_HEAT = 0.06, OF_FREEZING = 1.2, LEAST_G = 0.02;
-/** No more steps than this for one stretch of time: a drop on a bucket of ice would ask for millions. */
+/** So many steps are as short as the melting asks; the time that is left then takes no more than as many again: a drop on a bucket of ice would ask for millions. */
 const MOST_STEPS = 400;
 const WATER_J_GK = 4.19;
 /** Colder than this no ice of a bar gets; a syrup with next to no water would ask for less. */
@@ -39,7 +39,7 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
   const mass0 = s[b.ice + 2]!, area0 = s[b.ice + 3]!;
   now.ambient = s[surroundings]!; now.toVessel = s[surroundings + 2]!; now.toAir = s[surroundings + 3]!; now.vesselHeat = vesselHeat;
   const toVessel = vesselHeat > 0 ? now.toVessel : 0;
-  let remaining = seconds, freezing = 0;
+  let remaining = seconds, freezing = 0, steps = 0, least = 0;
   // of the liquid only the water changes here
   takeBeside(s, b.liquid);
   if (s[b.ice]! > 0) takeDissolved(s, b.liquid);
@@ -59,11 +59,14 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
     // the vessel moves the drink too, and with it its heat capacity
     const travel = flow + toVessel * Math.abs(drink - s[b.vessel]!);
     const due = Math.min((melts * latent) / (flow + 1e-12), Math.max(LEAST_G, (OF_HEAT * heat) / WATER_J_GK) * latent / (travel + 1e-12));
-    const dt = Math.min(remaining, Math.max(seconds / MOST_STEPS, due));
+    if (++steps === MOST_STEPS) least = remaining / MOST_STEPS;
+    const dt = Math.min(remaining, Math.max(least, due));
     // half a step with what is known at its start says what holds at its middle
     const intoHalf = intoCore(ice, core, freezing, area, dt / 2, 0);
     const above = cooling(s[b.vessel]!, drink, heat, freezing, toIce, surplus / latent, intoHalf, dt / 2);
-    const half = Math.max(-wet / 4, Math.min(ice / 2, (toIce * above - intoHalf) / latent));
+    // what melts moves the surface itself: without it a small cold drink would freeze past its own freezing point
+    const takes = (heat * (1 - Math.exp((-toIce * dt) / (2 * heat))) + (freezing === core ? 0 : intoHalf / (freezing - core))) / latent;
+    const half = Math.max(-wet / 4, Math.min(ice / 2, ((toIce * above - intoHalf) / latent) * relaxed(takes * slope)));
     const surface = freezing + slope * half, nearer = iceArea(ice - half, mass0, area0), from = agitation * nearer, fusion = latentAt(surface);
     const later = surplus + WATER_J_GK * (now.drink - surface - drink + freezing) + moment[3]! * half;
     const inward = intoCore(ice - half, core, surface, nearer, dt, half / (dt / 2)), held = enthalpyOfIce(surface);
@@ -84,6 +87,9 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
   if (remaining > 1e-9) withoutIce(s, b, remaining, account);
   else s[b.celsius] = temperatureWith(s[water]!, s[b.enthalpy]!, s[b.celsius]!);
 }
+
+/** Share of what a change would be at its first rate that it comes to when it takes its own ground away, `k` of it for each of itself. */
+const relaxed = (k: number): number => (k > 1e-6 ? (1 - Math.exp(-k)) / k : 1);
 
 /** Enthalpy of water at the ice's surface, and what a gram of ice takes up to become it, J/g. */
 const waterAt = (celsius: number): number => WATER_0_J_G + WATER_J_GK * celsius;
