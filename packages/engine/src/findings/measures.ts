@@ -16,8 +16,8 @@ import type { Facts } from './facts.ts';
 const SEEN: Readonly<Record<string, number | undefined>> = table.seen;
 /** Ranges are those of many draws within this share: an edge is no sharper. */
 const SHARP = limit('unit-two-meanings', 'sharp');
-/** An error of a dose that is none, %; and g of water in 100 g of what is no dose. @source common-practice */
-const ERROR = limit('dose-below-scale', 'error'), WET = limit('dose-below-scale', 'wet');
+/** An error of a dose that is none, %. @source common-practice */
+const ERROR = limit('dose-below-scale', 'error');
 
 const putsOf = ({ ctx, build }: Facts): readonly Put[] => [...[...ctx.preps.values()].flatMap((p) => p.puts), ...(build?.puts ?? [])];
 
@@ -47,7 +47,7 @@ export function measures(facts: Facts): void {
 /** A weighed dose against the step of the scale: of what sets, sours or salts. */
 function dose({ ctx }: Facts, p: Put): void {
   const row = p.source.ingredient, { amount, share } = p.measure;
-  if (!row || p.source.form === 'liquid' || !table.dose.categories.includes(row.category) || (row.cells['water_g']?.value ?? 0) > WET) return;
+  if (!row || p.source.form === 'liquid' || !table.dose.categories.includes(row.category) || (row.cells['water_g']?.value ?? 0) > 50) return;
   const unit = share && !amount ? 'g' : amount?.unit;
   if (unit !== 'g' && unit !== 'mg' && unit !== 'grain') return;
   const step = ctx.assume('tool/scale step', p.measure.path, 'tool');
