@@ -155,3 +155,19 @@ describe('the table of limits', () => {
   });
   it('every limit is shown from both sides, and none that is not there', () => { expect([...done].sort()).toEqual(LIMITS.map((l) => `${l.code} ${l.name}`).sort()); });
 });
+
+// what the manual says of a limit, in figures or in words, is the number of the table
+const MANUAL: readonly (readonly [code: string, name: string, says: (n: number) => string])[] = [
+  ['wash-order', 'before', (n) => `in per cent, less ${n}.`], ['dose-below-scale', 'error', (n) => `beyond ${n} %`], ['foam-short-rest', 'least', (n) => `The margin is ${n} minutes`],
+  ['gel-dose-high', 'much', (n) => `less ${n}.`], ['gel-too-acid', 'ample', (n) => `from ${n} of its least dose`], ['wash-short-rest', 'least', (n) => `The margin is ${n} minutes`],
+  ['fat-without-aroma', 'aroma', (n) => `The margin is ${n} less`], ['enzyme-too-acid', 'works', (n) => `The margin is pH ${n} less`], ['clear-turns-cloudy', 'clear', (n) => `less ${n}.`],
+  ['layer-weak', 'stays', (n) => `The margin is ${n} kg/m³`], ['layer-invisible', 'tells', (n) => `The margin is ${n} less`], ['glass-underfilled', 'full', (n) => `The margin is ${100 * n} %`],
+  ['carbonation-low', 'flat', (n) => `The margin is ${n} g/L`], ['freezes-solid', 'solid', (n) => `in per cent, less ${n};`], ['freezes-slush', 'slush', (n) => `in per cent, less ${n}.`],
+  ['keeps-short', 'frozen', (n) => `warmer than ${n} °C`], ['cold-chain', 'not_known', (n) => `counts as ${n}.`], ['botulism-risk', 'airless', (n) => (n === 48 ? 'two days in the cold' : `${n} h`)],
+  ['foam-no-whipper', 'least', (n) => (n === 0.25 ? 'a quarter of the least' : `${n} of the least`)], ['gel-dose-low', 'fails', (n) => (n === 0.6 ? 'six tenths' : String(n))],
+  ['gel-dose-low', 'short', (n) => (n === 0.9 ? 'nine tenths' : String(n))], ['gel-not-set', 'sets', (n) => (n === 0.5 ? 'half the time' : String(n))], ['fat-not-frozen', 'freeze', (n) => (n === 6 ? 'six hours' : `${n} hours`)],
+];
+it.each(MANUAL)('the manual says of %s its limit %s', (code, name, says) => {
+  const own = text('docs/manual/findings.md').split(/^### /m).find((part) => part.startsWith(`\`${code}\``)) ?? '';
+  expect(own.split('\n').find((line) => line.startsWith('**Limit.**'))).toContain(says(LIMITS.find((l) => l.code === code && l.name === name)!.row.value));
+});
