@@ -8,6 +8,7 @@ import { givenFor } from '../program/given.ts';
 import { CO2_G_MOL } from '../program/sparkle.ts';
 import { writtenTemperature } from '../program/temperature.ts';
 import { behindStep, plain } from '../program/words.ts';
+import { tellCarbonated, tellSiphon } from './pressed.ts';
 
 const N2O_G_MOL = 44.0128;
 
@@ -49,6 +50,7 @@ export function chargeNitrous(ctx: Context, section: Section, v: Vat, step: Step
     out[i] = overrunBound(count(x) * x[gas]!, mL / 1000, x[gross]! / 1000, s[rest_C]!, nitrousFactor(pct, sugar / 10));
   };
   noted.charge = { step, nominal_mL: size, gas: (x) => count(x) * x[gas]!, celsius, mL: filled, pressure: pressureAt(celsius), bound };
+  tellSiphon(ctx, section.key, { chargers: count, gas: (x) => count(x) * x[gas]!, gross, filled, celsius, charged: noted.charge.pressure });
   ctx.probe('pressure', `prep:${section.key}`, 'bar', 'henry-and-headspace', ['sander-n2o'], pressureAt(rest_C), true);
 }
 
@@ -71,6 +73,7 @@ export function carbonate(ctx: Context, section: Section, v: Vat, step: Step): v
     : ctx.assume('carbonate/temperature', step.path, 'place', 'carbonate/temperature', behindStep(step, ctx.tables.assumption('carbonate/temperature')!.say, ctx.document.text));
   ctx.sparkling.add(v.liquid);
   const air = written?.absolute ? -1 : ctx.assume('place/pressure', step.path, 'place'), bar = written ? 1 : 100;
+  tellCarbonated(ctx, section.key, { kPa: (x) => x[pressure]! * bar, absolute: air < 0, celsius });
   ctx.ops.push(({ s, x }) => {
     const { pct, sugar, mL } = solvent(s, v.liquid);
     const kPa = x[pressure]! * bar + (air >= 0 ? x[air]! / 10 : 0);

@@ -9,6 +9,7 @@ import { assumeTime, secondsOf, untilDone, usualTime } from '../program/times.ts
 import { driveOut } from '../program/sparkle.ts';
 import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat } from '../program/vat.ts';
 import { behindStep } from '../program/words.ts';
+import { booked, nothingLost } from './cloth.ts';
 import { carbonate, chargeNitrous } from './gas.ts';
 import { extract, reduceTo } from './move.ts';
 import { burn, simmer } from './cook.ts';
@@ -88,7 +89,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   let seconds = 0, strained = 0, siphon = false, boiled = false, last: Step | null = null;
   ctx.ops.push(({ s }) => { let g = 0; for (const p of list) if (p.source.ingredient?.category === 'dairy') g += s[p.g]!; s[dairy] = g; });
 
-  const noted = nothingNoted(ctx);
+  const noted = nothingNoted(ctx), losses = nothingLost(), brought = ctx.extras.length;
   const onFire = (step: Step) => { if (!step.flags.includes('closed')) noteFire(ctx, noted, v, step); };
   const pourIn = (m: Measure) => {
     const p = puts.get(m)!;
@@ -124,7 +125,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
       case 'boil': {
         onFire(action);
         if (v.content.has('solids')) extractAll(ctx, v, list);
-        simmer(ctx, v, action, section.method.includes('agar') ? 'agar/water boiled off' : 'prep/boil-off', stepSeconds(ctx, action, true, section.method));
+        booked(ctx, losses, 'boiled', () => simmer(ctx, v, action, section.method.includes('agar') ? 'agar/water boiled off' : 'prep/boil-off', stepSeconds(ctx, action, true, section.method)));
         setTemperature(ctx, v, boiling(ctx, action));
         boiled = true;
         break;
@@ -132,18 +133,18 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
       case 'reduce': {
         onFire(action);
         const to = action.to, left = to ? -1 : ctx.assume('reduce/not said', action.path, 'nature', 'reduce/not said', behindStep(action, ctx.tables.assumption('reduce/not said')!.say, ctx.document.text));
-        ctx.ops.push(({ s, x }) => {
+        booked(ctx, losses, 'boiled', () => ctx.ops.push(({ s, x }) => {
           const now = volumeAt20(s, v.liquid);
           const target = to && 'share' in to ? now * to.share : to ? ((to.amount.low + to.amount.high) / 2) : now * x[left]!;
           reduceTo(s, v.liquid, ctx.lost, target);
-        });
+        }));
         setTemperature(ctx, v, boiling(ctx, action));
         boiled = true;
         break;
       }
       case 'strain': {
         if (v.content.has('solids')) extractAll(ctx, v, list);
-        strain(ctx, { section, vat: v, step: action, first: strained === 0, puts: list, dairy });
+        booked(ctx, losses, 'cloth', () => strain(ctx, { section, vat: v, step: action, first: strained === 0, puts: list, dairy }));
         strained++;
         if (action.temperature) setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room'));
         break;
@@ -154,7 +155,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         siphon = true;
         break;
       }
-      case 'mix': if (action.verb === 'ignite') { onFire(action); burn(ctx, v, action); } break;
+      case 'mix': if (action.verb === 'ignite') { onFire(action); booked(ctx, losses, 'boiled', () => burn(ctx, v, action)); } break;
       case 'carbonate': carbonate(ctx, section, v, action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/fridge')); break;
     }
     stage(ctx, stages, `prep:${section.key}/`, { text: textOf(ctx, action), path: action.path }, v);
@@ -185,6 +186,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     name: section.name, section, content: v.content, used_g, yield_g, rest_C, mL: kept, seconds: seconds + needs, takes, stages,
     vessel: siphon || section.method === 'siphon foam' ? 'siphon' : section.method === 'gel' ? 'tray' : section.method === 'carbonate' || section.method === 'bitters' ? 'bottle' : boiled && strained === 0 ? 'pan' : 'jar',
     foam, gel: section.method === 'gel', puts: list, steps: all, vat: v, sections: ctx.sections, setting: [], noted,
+    losses, soaked: ctx.extras.slice(brought).map(([block]) => block),
   };
   built.setting = settingOf(ctx, built);
   if (foam) {

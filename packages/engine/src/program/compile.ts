@@ -1,6 +1,7 @@
 import type { Document, Section } from '../document/types.ts';
 import type { Tables } from '../larder/types.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
+import { tellCloth } from '../preps/cloth.ts';
 import { compilePrep } from '../preps/prep.ts';
 import { seedFindings } from '../findings/seed.ts';
 import { LIQUID, OVER, WASHLINE, ICE_FROM, ICE_TO, LEVEL } from '../glass/index.ts';
@@ -38,6 +39,7 @@ export function compile(document: Document, tables: Tables, variant: string | nu
     }
     for (const t of built.takes) ctx.probe(`takes/${t.prep}`, of, 'mL', 'mass-balance', [], ({ s }, out, i) => { const src = ctx.sources.get(`prep ${ctx.preps.get(t.prep)!.name}`)!; out[i] = s[t.g]! * s[src.mL]!; });
     tintProbes(ctx, of, block, volume);
+    tellCloth(ctx, built);
   }
   const build = ordered.build && ordered.build.lines.length > 0 ? compileBuild(ctx, ordered.build) : null;
   if (build) drinkProbes(ctx, build, document.serves);

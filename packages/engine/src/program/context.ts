@@ -1,6 +1,7 @@
 import type { Document, Measure, Path, Section, Splice, Step } from '../document/types.ts';
 import type { Ingredient, Tables } from '../larder/types.ts';
 import type { Spread } from '../provenance/types.ts';
+import type { Losses } from '../preps/cloth.ts';
 import type { Figure } from '../reading/types.ts';
 import { givenFor, givenInput } from './given.ts';
 import { InputBook, type Role, type Said, assumed, shareAbout, spreadAbout } from './inputs.ts';
@@ -51,6 +52,9 @@ export interface PrepBuilt {
   /** what decides whether it sets, as margins */
   setting: readonly MarginSeed[];
   readonly noted: Noted;
+  /** where went what is not in it any more; `soaked`: blocks of water that soaked sheets brought along */
+  readonly losses: Losses;
+  readonly soaked: readonly number[];
 }
 /** What a prep wrote down of itself while it was made, for limits that are judged later: offsets, the steps they are of. */
 export interface Noted {

@@ -13,6 +13,7 @@ import { glassReading } from './glass.ts';
 import { colourOf } from './colour.ts';
 import { figureOf } from './figure.ts';
 import { LATER_MIN, laterName, type Left } from '../program/later.ts';
+import { clothOf, gasOf } from './preps.ts';
 import { spreads, type Spreads } from './spread.ts';
 import { takenOf } from './taken.ts';
 import type { Balance, Cost, Figure, Finding, PrepReading, Reading, Stage } from './types.ts';
@@ -62,6 +63,7 @@ export function readDocument(document: Document, tables: Tables, options: ReadOp
     return { step: b.text, path: b.path, figures: figuresOf(b.of), ...(known ? { balance_kJ: balance } : {}) };
   });
 
+  const told = { number, figure: (of: string, name: string) => figure(at(of, name)!) };
   const preps: Record<string, PrepReading> = Object.create(null) as Record<string, PrepReading>;
   for (const p of ctx.preps.values()) {
     const of = `prep:${p.section.key}`;
@@ -71,6 +73,7 @@ export function readDocument(document: Document, tables: Tables, options: ReadOp
       name: p.name, method: p.section.method, figures: rest, yield: yields ?? figure(at(of, 'yield')!), ready_after: duration(p.seconds), stages: stageReadings(p.stages),
       colour: colourOf(number(of, 'tint_r'), number(of, 'tint_g'), number(of, 'tint_b'), 1), turbidity: Math.min(3, number(of, 'turbid')),
       vessel: p.vessel, takes: p.takes.map((t) => ({ prep: t.prep, mL: number(of, `takes/${t.prep}`) })),
+      ...gasOf(p.section.key, told), ...clothOf(p.section.key, told),
     };
   }
 

@@ -21,6 +21,31 @@ export interface PrepReading {
   readonly vessel: 'jar' | 'bottle' | 'pan' | 'siphon' | 'tray' | 'freezer box';
   /** names of preps it takes from, with the amount in mL */
   readonly takes: readonly { readonly prep: string; readonly mL: number }[];
+  /** of a prep under pressure */
+  readonly gas?: PrepGas;
+  /** of a prep that was strained */
+  readonly cloth?: Cloth;
+}
+/** Pressure on the gauge in bar and the temperature it is told at: of a siphon at rest, of a carbonated liquid while it takes up its gas. Not a safety calculation: the makers' limits go first. */
+export interface PrepGas {
+  readonly kind: 'N2O' | 'CO2'; readonly pressure: Figure; readonly temperature: Figure;
+  readonly siphon?: {
+    readonly chargers: Figure; readonly gas: Figure;
+    /** mL: what it holds to the brim, how full it is, what is free above */
+    readonly gross: Figure; readonly fill: Figure; readonly headspace: Figure;
+    /** bar as it is charged, and at which °C */
+    readonly charged: Figure; readonly charged_at: Figure;
+  };
+}
+/** What the cloths, papers and sieves of a prep hold in g: solids, and the liquid in them. */
+export interface Cloth {
+  readonly mass: Figure; readonly solids: Figure; readonly liquid: Figure;
+  /** of the solids, where there is any */
+  readonly casein?: Figure; readonly fat?: Figure;
+  /** of a milk, what is in the clear liquid: it is milk for an allergy */
+  readonly passed?: { readonly whey: Figure; readonly lactose: Figure };
+  /** g: what was put in = what is kept + cloth + boiled off + what was never strained off */
+  readonly balance_g: { readonly in: number; readonly kept: number; readonly cloth: number; readonly boiled_off: number; readonly left_in: number };
 }
 export interface Layer { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly from_mm: number; readonly to_mm: number; readonly colour: string; readonly turbidity: number; readonly mL: number; readonly strength: number | null }
 export interface GlassIce { readonly kind: string; readonly count: number; readonly mass_g: number; readonly size_mm: number | null; readonly clear: boolean; readonly from_mm: number; readonly to_mm: number }
