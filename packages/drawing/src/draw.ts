@@ -63,7 +63,7 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
   if (reading.glass !== null) {
     drawRim(pad, reading.glass, frame.stand);
     drawWashline(pad, reading.glass, frame, whole.glass?.washline_mm ?? reading.glass.washline_mm);
-    if (reading.glass === whole.glass) drawDimensions(pad, reading.glass, frame);
+    if (reading.glass === whole.glass) drawDimensions(pad, reading.glass, frame, Object.values(reading.preps).some((prep) => prep.vessel === 'siphon'));
     drawBeside(pad, reading, frame);
   }
   const places = arrange(flow, reading, frame, pad.boxes.map(({ box }) => box));

@@ -1,6 +1,10 @@
 export * from './shapes.ts';
 export { draw, type DrawOptions, type Said } from './draw.ts';
 export type { Reading as Drawable } from './reading.ts';
+export { drawLater, type LaterOptions } from './later/draw.ts';
+export { coursesOf, type Course } from './later/course.ts';
+export { factsOf, type Facts } from './prep/facts.ts';
+export { terminalLater } from './later/terminal.ts';
 export { terminalGlass } from './terminal.ts';
 export { letterOf, sectionsOf } from './prep/flow.ts';
 export { figureShown, shown, spreadShown, decimalsFor, leastDecimals, unitShown } from './pen/numbers.ts';

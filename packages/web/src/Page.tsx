@@ -4,6 +4,8 @@ import { createEffect, createMemo, createSignal, onCleanup, Show } from 'solid-j
 import { keepLanguage, keepSheet, keptLanguage, keptSheet, type Sheet as Kind } from './device.ts';
 import { Glass, type Pressed } from './glass/Glass.tsx';
 import { language, ofBrowser, say, turnTo } from './language/language.ts';
+import { Later } from './later/Later.tsx';
+import { Facts } from './prep/Facts.tsx';
 import type { Read } from './read.ts';
 import { Live } from './Live.tsx';
 import { entriesOf, same } from './sheet/entries.ts';
@@ -53,6 +55,8 @@ export function Page() {
       <main class="page">
         <div class="phone-head"><h1>{title()}</h1><p>{liquid(reading())}<br />{drinks(reading())}</p></div>
         <Glass now={state.now} sheet={sheet} onPress={setPressed} />
+        <Facts now={state.now} />
+        <Later state={state} sheet={sheet} />
         <section class="side" aria-label={say('spec')}>
           <div class="head"><h1 class="title" data-long={title().length > 26} onClick={toName}>{title()}</h1><p class="when">{drinks(reading())}</p></div>
           <Sheet state={state} entries={entries} hold={hold} />

@@ -5,10 +5,10 @@ import { between, carried, done, EMPTY, redone, spliced, undone, type History } 
 import { DEMO, DEMO_READ, unread } from './demo.ts';
 import { language, name } from './language/language.ts';
 import type * as engineOf from './read.ts';
-import type { Depth, Read } from './read.ts';
+import type { Depth, Read, Reading } from './read.ts';
 
 export type Reader = (text: string, why?: string, depth?: Depth) => Read;
-type Engine = Pick<typeof engineOf, 'read' | 'learn' | 'isGerman'>;
+type Engine = Pick<typeof engineOf, 'read' | 'readLater' | 'learn' | 'isGerman'>;
 
 /** So long after the last change the ranges are made whole. */
 const SETTLED_MS = 250;
@@ -18,6 +18,8 @@ export interface State {
   readonly now: Accessor<Read>;
   /** the engine, once it has come */
   readonly reader: Accessor<Reader | null>;
+  /** reads a text with half an hour in its glass, once the engine has come */
+  readonly later: Accessor<((text: string) => Reading) | null>;
   /** where the caret should go after a change made outside the editor */
   readonly caret: Accessor<number | null>;
   readonly canUndo: Accessor<boolean>;
@@ -40,8 +42,9 @@ export function makeState(): State {
   const [engine, setEngine] = createSignal<Engine | null>(null);
   const [learnt, setLearnt] = createSignal(false);
   const reader = createMemo<Reader | null>(() => { const whole = engine(), spoken = language(); learnt(); return whole === null ? null : (spec, why, depth) => whole.read(spec, why, spoken, depth); });
+  const later = createMemo(() => { const whole = engine(), spoken = language(); return whole === null ? null : (spec: string) => whole.readLater(spec, spoken); });
   // The engine and its tables come after the first picture.
-  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, learn, isGerman }) => setEngine({ read, learn, isGerman })); }));
+  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, learn, isGerman }) => setEngine({ read, readLater, learn, isGerman })); }));
   // the frame of a change has new values with the ranges before, the next one ranges by differences; a moment later they are whole
   const [depth, setDepth] = createSignal<Depth>('whole');
   const now = createMemo<Read>(() => {
@@ -72,7 +75,7 @@ export function makeState(): State {
   };
   addEventListener('pagehide', () => keepDraft(text() === DEMO && history().undo.length === 0 ? null : { text: text(), history: history() }));
   return {
-    text, now, reader, caret,
+    text, now, reader, later, caret,
     canUndo: () => history().undo.length > 0, canRedo: () => history().redo.length > 0, isDemo: () => text() === DEMO,
     type(next) {
       const splice = between(text(), next);

@@ -11,3 +11,9 @@ export function inkFor(world: World, wanted: boolean): Ink {
   if (!wanted || forbidden || world.stdout.isTTY !== true) return { bold: none, dim: none, signal: none };
   return { bold: paint(1, 22), dim: paint(2, 22), signal: paint(31, 39) };
 }
+
+/** A terminal whose locale is named and is not UTF-8: drawings keep to ASCII there. What is piped on is UTF-8. */
+export function plainTerminal({ stdout, env }: World): boolean {
+  const locale = [env['LC_ALL'], env['LC_CTYPE'], env['LANG']].find((name) => (name ?? '') !== '');
+  return stdout.isTTY === true && locale !== undefined && !/utf-?8/i.test(locale);
+}

@@ -23,7 +23,8 @@ export function stretches(glass: GlassReading): Stretch[] {
   return out;
 }
 
-export function drawDimensions(pad: Pad, glass: GlassReading, frame: Frame): void {
+/** `hose`: a siphon's hose comes in at the left, and small numbers keep out of its way. */
+export function drawDimensions(pad: Pad, glass: GlassReading, frame: Frame, hose: boolean): void {
   const list = stretches(glass);
   if (list.length === 0 || frame.phone) return;
   const { stand, dims: x } = frame;
@@ -45,7 +46,8 @@ export function drawDimensions(pad: Pad, glass: GlassReading, frame: Frame): voi
       const y = ys[tight] ?? middle;
       if (y0 - y1 > 4) pad.line('dimension', x, y0, x, y1);
       if (Math.abs(y - middle) > 5) pad.line('dimension', x - 2, middle, x - 9, y);
-      pad.text(x - 11, y + 4.2, [run(text, SIZE.small)], 'end');
+      if (hose && Math.abs(y - middle) <= 5 && y0 - y1 > 15) pad.text(x + 8, y + 4.2, [run(text, SIZE.small)]);
+      else pad.text(x - 11, y + 4.2, [run(text, SIZE.small)], 'end');
     }
     if (y0 - y1 > 16) {
       pad.path('arrowhead', polygon([[x, y0], [x - 1.4, y0 - 7], [x + 1.4, y0 - 7]]));

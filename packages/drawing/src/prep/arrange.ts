@@ -3,6 +3,7 @@ import type { Frame } from '../frame.ts';
 import { overlap, type Box } from '../pen/pad.ts';
 import { SIZE, cut, textWidth } from '../pen/lettering.ts';
 import { buildCaption, captionOf, type Caption } from './caption.ts';
+import { tellsOf } from './facts.ts';
 import { clears, streamWidth, type Fall } from './fall.ts';
 import type { Flow, FlowPrep, Pour } from './flow.ts';
 import { levelOf, vesselFor, vesselSize, type Vessel } from './vessel.ts';
@@ -42,9 +43,10 @@ export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readon
 
 function cost(a: Arrangement): number { return a.overlaps * 10 + a.missed * 2 + (a.k < 0.45 ? 3 : 0); }
 
+/** A jar that a cloth hangs in has room for what lies in it as well. */
 function vesselOf(prep: FlowPrep): { vessel: Vessel; mL: number | null } {
-  const mL = prep.reading?.yield.value ?? null;
-  return { vessel: vesselFor(prep.reading?.vessel ?? 'jar', mL ?? 200), mL };
+  const mL = prep.reading?.yield.value ?? null, cloth = prep.reading?.cloth;
+  return { vessel: vesselFor(prep.reading?.vessel ?? 'jar', (mL ?? 200) + (cloth !== undefined && tellsOf(cloth) ? 2 * cloth.mass.value : 0)), mL };
 }
 
 class Board {
@@ -67,18 +69,22 @@ class Board {
     const handle = vessel.kind === 'pan' ? 64 * k : 0;
     const box = { x: axis - size.width / 2 - (vessel.kind === 'siphon' ? 12 * k : 0), y: shelf - size.height - (vessel.kind === 'pan' ? 14 * k : 0), width: size.width + handle + (vessel.kind === 'siphon' ? 12 * k : 0), height: size.height + (vessel.kind === 'pan' ? 14 * k : 0) };
     if (!this.free(box)) return null;
-    const spots: Record<string, Box> = {
-      under: { x: axis - size.width / 2 - 3, y: shelf + 8, width: caption.width, height: caption.height },
-      'under-left': { x: axis + size.width / 2 - caption.width, y: shelf + 8, width: caption.width, height: caption.height },
-      right: { x: axis + size.width / 2 + 14, y: shelf - size.height + 6, width: caption.width, height: caption.height },
-      left: { x: axis - size.width / 2 - 14 - caption.width, y: shelf - size.height + 22, width: caption.width, height: caption.height },
-    };
-    const spot = where.map((w) => spots[w] as Box).find((b) => this.free(b, 4));
-    if (spot === undefined) return null;
-    const placed: Placed = { key, prep, vessel, axis, shelf, k, box, caption, captionAt: spot, mL };
-    this.placed.push(placed);
-    this.taken.push(box, spot);
-    return placed;
+    for (let tried: Caption | undefined = caption; tried !== undefined; tried = tried.less) {
+      const { width, height } = tried;
+      const spots: Record<string, Box> = {
+        under: { x: axis - size.width / 2 - 3, y: shelf + 8, width, height },
+        'under-left': { x: axis + size.width / 2 - width, y: shelf + 8, width, height },
+        right: { x: axis + size.width / 2 + 14, y: shelf - size.height + 6, width, height },
+        left: { x: axis - size.width / 2 - 14 - width, y: shelf - size.height + 22, width, height },
+      };
+      const spot = where.map((w) => spots[w] as Box).find((b) => this.free(b, 4));
+      if (spot === undefined) continue;
+      const placed: Placed = { key, prep, vessel, axis, shelf, k, box, caption: tried, captionAt: spot, mL };
+      this.placed.push(placed);
+      this.taken.push(box, spot);
+      return placed;
+    }
+    return null;
   }
 
   /** A stream between two vessels, if its curve passes the near lip and its label finds room. */
@@ -94,14 +100,12 @@ class Board {
       return { x: right ? x + fall.width * 0.5 + 9 : x - fall.width * 0.5 - 9 - width, y: outer ? y - 17 : y + 2, width, height: 15 };
     };
     const label = [spot(0.5, true), spot(0.4, true), spot(0.3, true), spot(0.65, true), spot(0.5, false), spot(0.35, false)].find((box) => this.free(box, 5));
-    if (label === undefined) return false;
+    const along = Array.from({ length: 9 }, (_, i): Box => { const v = (i + 1) / 10; return { x: fall.lip[0] + (to.land - fall.lip[0]) * v - 3, y: fall.lip[1] - fall.width / 2 + (to.level - fall.lip[1]) * v * v - 3, width: 6, height: 6 }; });
+    if (label === undefined || [...this.streams.map((s) => s.label), ...this.placed.map((p) => p.captionAt)].some((words) => along.some((box) => overlap(box, words, 2)))) return false;
     this.streams.push({ from: from.key, to: to.key, amount: pour.amount, fall, label, into });
     this.poured.add(`${from.key}>${to.key}`);
     this.taken.push(label);
-    for (let i = 1; i < 10; i += 1) {
-      const v = i / 10;
-      this.taken.push({ x: fall.lip[0] + (to.land - fall.lip[0]) * v - 3, y: fall.lip[1] - fall.width / 2 + (to.level - fall.lip[1]) * v * v - 3, width: 6, height: 6 });
-    }
+    this.taken.push(...along);
     return true;
   }
 }
@@ -274,16 +278,18 @@ function standRest(board: Board, rest: readonly FlowPrep[]): void {
   const { frame, flow } = board, line = frame.washline ?? frame.brim + 60;
   for (const prep of rest) {
     const { vessel, mL } = vesselOf(prep);
-    let done = false;
-    for (const k of [board.k, board.k * 0.75, board.k * 0.55]) {
-      const size = vesselSize(vessel, k), caption = captionOf(prep, flow, board.poured, k < board.k);
-      const spots: [number, number][] = [];
-      const wide = Math.max(size.width, caption.width) / 2;
-      for (let y = line + 34 + size.height; y + caption.height + 10 < frame.height; y += 30) for (let x = 16 + size.width / 2; x < frame.dims - 20 - wide; x += 24) spots.push([x, y]);
-      for (let y = 14 + size.height; y < line - caption.height - 30; y += 36) for (let x = 16 + size.width / 2; x < frame.width - 20 - wide; x += 30) spots.push([x, y]);
-      done = spots.some(([x, y]) => board.put(prep, prep.key, vessel, mL, x, y, caption, ['under'], k) !== null);
-      if (done) break;
-    }
+    const full = captionOf(prep, flow, board.poured, false), brief = captionOf(prep, flow, board.poured, true), tries: [number, Caption][] = [];
+    for (let c: Caption | undefined = full; c !== undefined; c = c.less) tries.push([board.k, c]);
+    // what presses and what stays is worth a smaller vessel
+    const done = [...tries.slice(0, 1), ...[0.75, 0.55].flatMap((part) => tries.slice(0, -1).map(([, c]) => [board.k * part, c] as const)), ...tries.slice(1), [board.k * 0.75, brief] as const, [board.k * 0.55, brief] as const].some(([k, said]) => {
+      const size = vesselSize(vessel, k), caption: Caption = { ...said, less: undefined }, wide = Math.max(size.width, caption.width) / 2, aside = size.width / 2 + 14 + caption.width;
+      return (['under', 'right'] as const).some((where) => {
+        const spots: [number, number][] = [], below = where === 'under' ? caption.height : Math.max(0, caption.height + 6 - size.height), beside = where === 'under' ? wide : aside;
+        for (let y = line + 34 + size.height; y + below + 10 < frame.height; y += 30) for (let x = 16 + size.width / 2; x < frame.dims - 20 - beside; x += 24) spots.push([x, y]);
+        for (let y = 14 + size.height; y < line - below - 30; y += 36) for (let x = 16 + size.width / 2; x < frame.width - 20 - beside; x += 30) spots.push([x, y]);
+        return spots.some(([x, y]) => board.put(prep, prep.key, vessel, mL, x, y, caption, [where], k) !== null);
+      });
+    });
     if (!done) board.overlaps += 1;
   }
 }

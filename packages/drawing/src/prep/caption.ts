@@ -1,13 +1,26 @@
-import { SIZE, cut, run, runsWidth } from '../pen/lettering.ts';
+import type { Figure, PrepReading } from '@washline/engine';
+import { SIZE, broken, cut, run, runsWidth } from '../pen/lettering.ts';
 import { decimalsFor, figureShown, shown, spreadShown } from '../pen/numbers.ts';
 import type { Run } from '../shapes.ts';
 import { lettered, words } from '../words.ts';
+import { factsOf } from './facts.ts';
 import type { FlowBuild, FlowPrep, Flow } from './flow.ts';
 import type { Reading } from '../reading.ts';
 
 /** What stands beside a vessel: letter and name, then a few short lines. A line with a giver shows its letter in a circle. */
-export interface Caption { readonly letter: string; readonly name: readonly Run[]; readonly lines: readonly CaptionLine[]; readonly width: number; readonly height: number }
-export interface CaptionLine { readonly figure: 'yield' | 'strength' | null; readonly giver: string | null; readonly from: string | null; readonly runs: readonly Run[] }
+export interface Caption {
+  readonly letter: string; readonly name: readonly Run[]; readonly lines: readonly CaptionLine[]; readonly width: number; readonly height: number;
+  /** with fewer lines, for where this one finds no room */
+  readonly less?: Caption | undefined;
+}
+/** `sign`: a cloth is drawn before it; `small`: lettered as a note. */
+export interface CaptionLine { readonly figure: 'yield' | 'strength' | 'pressure' | 'cloth mass' | null; readonly giver: string | null; readonly from: string | null; readonly runs: readonly Run[]; readonly sign?: boolean; readonly small?: boolean }
+/** How far down a line is from the one before, px. */
+export const lineHeight = (line: CaptionLine): number => (line.giver !== null || line.sign === true ? 19 : line.small === true ? 14 : 15);
+/** The figure a line names. */
+export function figureOf(prep: PrepReading, name: NonNullable<CaptionLine['figure']>): Figure | undefined {
+  return name === 'yield' ? prep.yield : name === 'cloth mass' ? prep.cloth?.mass : prep.figures[name];
+}
 
 const LEAD = 24;
 
@@ -16,8 +29,9 @@ export function captionOf(prep: FlowPrep, flow: Flow, poured: ReadonlySet<string
   const made = prep.reading?.yield;
   if (made !== undefined) {
     const decimals = decimalsFor(made.low, made.high);
-    const spread = spreadShown(made, decimals);
-    lines.push({ figure: 'yield', giver: null, from: null, runs: [run(`${figureShown(made)}${spread === '' || short ? '' : `, ${spread}`}`, SIZE.small, 'ink2')] });
+    const spread = spreadShown(made, decimals), gross = prep.reading?.gas?.siphon?.gross;
+    const full = gross === undefined ? figureShown(made) : words('of-gross', { yield: figureShown(made), gross: shown(gross.value, 0) });
+    lines.push({ figure: 'yield', giver: null, from: null, runs: [run(`${full}${spread === '' || short ? '' : `, ${spread}`}`, SIZE.small, 'ink2')] });
   }
   const strength = prep.reading?.figures['strength'];
   if (strength !== undefined && strength.value > 0.05) lines.push({ figure: 'strength', giver: null, from: null, runs: [run(`${shown(strength.value, Math.max(1, decimalsFor(strength.low, strength.high)))} % vol`, SIZE.small, 'ink2')] });
@@ -26,8 +40,22 @@ export function captionOf(prep: FlowPrep, flow: Flow, poured: ReadonlySet<string
     const giver = flow.preps.find((p) => p.key === take.from);
     if (giver !== undefined) lines.push({ figure: null, giver: giver.letter, from: take.from, runs: [run(take.amount, SIZE.small, 'ink2')] });
   }
-  return caption(prep.letter, [run(cut(lettered(prep.name), short ? 92 : 170, SIZE.name, 600), SIZE.name, 'ink', 600)], short ? lines.slice(0, 2) : lines.slice(0, 4));
+  const name = [run(cut(lettered(prep.name), short ? 92 : 170, SIZE.name, 600), SIZE.name, 'ink', 600)];
+  if (short || prep.reading === null) return caption(prep.letter, name, lines.slice(0, 2));
+  const base = lines.slice(0, 4), { pressure, charged, caution, stays, held } = factsOf(prep.reading);
+  const plain = (text: string, more: Partial<CaptionLine> = {}): CaptionLine => ({ figure: null, giver: null, from: null, runs: [run(text, more.small === true ? SIZE.note : SIZE.small, more.small === true ? 'ink3' : 'ink2')], ...more });
+  const own = prep.reading.figures['pressure'] !== undefined;
+  const presses = pressure === null ? [] : [plain(pressure, own ? { figure: 'pressure' } : {})], kept = stays === null ? [] : [plain(stays, { figure: 'cloth mass', sign: true })];
+  const warned = (width: number): CaptionLine[] => (caution === null ? [] : broken(caution, width, SIZE.note).map((text) => plain(text, { small: true })));
+  const all = (width: number, texts: readonly string[]): CaptionLine[] => texts.flatMap((text) => broken(text, width, SIZE.small)).map((text) => plain(text));
+  // what can hurt stays longest
+  const sets = presses.length + kept.length === 0 ? [] : [[...presses, ...kept], [...presses, ...warned(WIDE), ...kept, ...all(WIDE, held.slice(1))], ...[NARROW, WIDE].map((width) => [...presses, ...(charged === null ? [] : [plain(charged)]), ...warned(width), ...kept, ...all(width, held)])];
+  let told = caption(prep.letter, name, base);
+  for (const lines of sets) told = { ...caption(prep.letter, name, [...base, ...lines]), less: told };
+  return told;
 }
+/** How wide the lines of a caution and of what a cloth holds may run, px. */
+const WIDE = 184, NARROW = 122;
 
 export function buildCaption(build: FlowBuild, reading: Reading): Caption {
   const stage = reading.stages.find((s) => s.step === build.step);
@@ -41,6 +69,6 @@ export function buildCaption(build: FlowBuild, reading: Reading): Caption {
 }
 
 function caption(letter: string, name: readonly Run[], lines: readonly CaptionLine[]): Caption {
-  const width = Math.max(LEAD + runsWidth(name), ...lines.map((l) => (l.giver === null ? 0 : LEAD) + runsWidth(l.runs)));
-  return { letter, name, lines, width, height: 22 + lines.reduce((sum, l) => sum + (l.giver === null ? 15 : 19), 0) };
+  const width = Math.max(LEAD + runsWidth(name), ...lines.map((l) => (l.giver === null && l.sign !== true ? 0 : LEAD) + runsWidth(l.runs)));
+  return { letter, name, lines, width, height: 22 + lines.reduce((sum, l) => sum + lineHeight(l), 0) };
 }

@@ -7,8 +7,12 @@ import type { Step } from '../pen/path.ts';
 import { iceTint, tint, type Scheme } from '../pen/tint.ts';
 import { figureShown } from '../pen/numbers.ts';
 import { figureName, markOf } from '../figures/mark.ts';
+import type { HatchKey } from '../shapes.ts';
 import { words } from '../words.ts';
 import type { Arrangement, Placed, Written } from './arrange.ts';
+import { figureOf, lineHeight } from './caption.ts';
+import { drawCloth, drawClothSign } from './cloth.ts';
+import { factsOf, tellsOf, type Facts } from './facts.ts';
 import { drawFall, heightAt, type Fall } from './fall.ts';
 import type { Flow } from './flow.ts';
 import { drawVessel, type Drawn } from './vessel.ts';
@@ -45,17 +49,27 @@ function drawOne(pad: Pad, reading: Reading, placed: Placed, scheme: Scheme, flo
   const { prep } = placed, id = placed.key;
   const first = reading.glass?.layers.find((l) => l.kind === 'liquid');
   const name = words('aloud.vessel', { letter: placed.caption.letter, name: prep?.name ?? flow.build.title, method: prep?.reading?.method ?? placed.vessel.kind, yield: prep?.reading == null ? '' : figureShown(prep.reading.yield), strength: prep?.reading?.figures['strength'] === undefined ? '' : `, ${figureShown(prep.reading.figures['strength'], 1)}` });
-  pad.open({ id: `prep:${id}`, within: null, role: 'vessel', name, ...(prep === null ? {} : { prep: prep.key, reading: `prep:${prep.key}` }) });
+  const facts = prep?.reading == null ? [] : aloudOf(factsOf(prep.reading));
+  pad.open({ id: `prep:${id}`, within: null, role: 'vessel', name: [name, ...facts].join('; '), ...(prep === null ? {} : { prep: prep.key, reading: `prep:${prep.key}` }) });
   pad.open({ id: `vessel:${id}`, within: `prep:${id}`, role: 'wall' });
   const turbidity = prep?.reading?.turbidity ?? 0, method = prep?.reading?.method ?? '';
   const fill = prep === null && first !== undefined ? tint(first.colour, { at: 'upstream', scheme, turbidity: first.turbidity, strength: first.strength }) : tintOf(placed, scheme, false);
   const hatch = method === 'gel' ? 'gel' as const : method === 'ice' || method === 'freeze' ? 'ice' as const : turbidity >= 1 ? 'cloudy' as const : undefined;
-  const gas = method === 'siphon foam' || placed.vessel.kind === 'siphon' ? 'gas-high' as const : method === 'carbonate' ? 'gas-low' as const : undefined;
+  const gas = method === 'siphon foam' || placed.vessel.kind === 'siphon' || method === 'carbonate' ? gasHatch(prep?.reading?.gas?.pressure.value ?? (method === 'carbonate' ? 0 : Infinity)) : undefined;
   const drawn = drawVessel(pad, placed.vessel, placed.axis, placed.shelf, placed.k, { mL: placed.mL, fill, hatch, gas }, scheme);
   if (prep === null && flow.build.ice) drawStirringIce(pad, placed, drawn, scheme);
-  drawCaption(pad, placed, id, poured);
+  if (prep?.reading?.cloth !== undefined && tellsOf(prep.reading.cloth)) drawCloth(pad, placed, drawn, prep.reading, scheme);
+  drawCaption(pad, placed, id, poured, scheme);
   return drawn;
 }
+
+/** What presses and what stays, as it is said aloud. */
+function aloudOf({ pressure, charged, caution, stays, held }: Facts): string[] {
+  return [...[pressure, charged, caution].flatMap((text) => (text === null ? [] : [text])), ...(stays === null ? [] : [words('aloud.cloth', { lines: [stays, ...held].join(', ') })])];
+}
+
+/** Dots lie closer the more it presses: up to 6 bar, up to 10, over 10. */
+function gasHatch(bar: number): HatchKey { return bar <= 6 ? 'gas-low' : bar <= 10 ? 'gas-middle' : 'gas-high'; }
 
 function drawStirringIce(pad: Pad, placed: Placed, drawn: Drawn, scheme: Scheme): void {
   const { k, axis, shelf, vessel } = placed, edge = 24 * k, floor = shelf - vessel.base * k - 1;
@@ -67,25 +81,26 @@ function drawStirringIce(pad: Pad, placed: Placed, drawn: Drawn, scheme: Scheme)
   }
 }
 
-function drawCaption(pad: Pad, placed: Placed, id: string, poured: ReadonlySet<string>): void {
+function drawCaption(pad: Pad, placed: Placed, id: string, poured: ReadonlySet<string>, scheme: Scheme): void {
   const { caption, captionAt: box, prep } = placed;
   if (caption.letter !== '') letter(pad, box.x + 8.5, box.y + 9.5, caption.letter);
   if (caption.name.length > 0) pad.text(box.x + 24, box.y + 14, caption.name);
   let y = box.y + 17;
   for (const line of caption.lines) {
     if (line.from !== null && poured.has(`${line.from}>${id}`)) continue;
-    y += line.giver === null ? 15 : 19;
-    const figure = line.figure === null || prep?.reading == null ? undefined : line.figure === 'yield' ? prep.reading.yield : prep.reading.figures[line.figure];
+    y += lineHeight(line);
+    const figure = line.figure === null || prep?.reading == null ? undefined : figureOf(prep.reading, line.figure), lead = line.sign === true ? 24 : 0;
+    if (lead > 0) drawClothSign(pad, box.x, y, scheme);
     if (figure !== undefined && line.figure !== null) {
       const name = line.figure;
       pad.open({ id: `figure:${id}:${name}`, within: `prep:${id}`, role: 'figure', name: figureName(prep?.name ?? '', name, figure), figure: markOf(`prep:${prep?.key ?? ''}`, name, figure) });
-      pad.target({ x: box.x - 3, y: y - 11.5, width: Math.max(24, textWidth(line.runs[0]?.text ?? '', SIZE.small) + 6), height: 15 });
-      pad.text(box.x, y, line.runs);
+      pad.target({ x: box.x + lead - 3, y: y - 11.5, width: Math.max(24, textWidth(line.runs[0]?.text ?? '', SIZE.small) + 6), height: 15 });
+      pad.text(box.x + lead, y, line.runs);
       pad.open({ id: `vessel:${id}`, within: `prep:${id}`, role: 'wall' });
     } else if (line.giver !== null) {
       letter(pad, box.x + 8.5, y - 4.5, line.giver);
       pad.text(box.x + 24, y, line.runs);
-    } else pad.text(box.x, y, line.runs);
+    } else pad.text(box.x + lead, y, line.runs);
   }
 }
 
@@ -137,13 +152,14 @@ function drawHose(pad: Pad, reading: Reading, frame: Frame, from: Drawn | undefi
     pad.path('arrowhead', [['M', end, frame.washline - 1], ['L', end - 1.8, frame.washline - 9], ['L', end + 1.8, frame.washline - 9], ['Z']]);
   }
   if (amount === '') return;
+  const level = frame.washline;
   // The amount stands beside the rope, or over the crest where a stream passes there; where other words stand already it is not lettered.
   const beside = { x: end + 12, y: Math.min(frame.washline - 12, tip + 16) }, width = textWidth(amount, SIZE.body, 500), said = [run(amount, SIZE.body, 'ink', 500)];
   const crossed = at.streams.some(({ fall }) => [0, 0.5, 1].some((u) => { const v = heightAt(fall, beside.x + width * u); return v !== null && v > beside.y - 26 && v < beside.y + 14; }));
   const crest = [frame.left - 16, over - 13, 'middle'] as const;
   const spots = [...(crossed ? [crest] : [[beside.x, beside.y, 'start'] as const]), [beside.x, beside.y + 18, 'start'], [beside.x, beside.y - 18, 'start'], crest, [x + 12, y + 24, 'start'], [x + 30, y + 6, 'start']] as const;
   const others = [...pad.boxes.map(({ box }) => box), ...at.placed.map((one) => one.captionAt), ...at.written.map((one) => one.box), ...at.streams.flatMap((one) => [one.label, ...alongOf(one.fall)])];
-  const spot = spots.find(([x, y, anchor]) => { const box = textBox(x, y, said, anchor); return box.x > 4 && box.y > 4 && box.x + box.width < frame.width - 4 && !others.some((other) => overlap(other, box, 2)); });
+  const spot = spots.find(([x, y, anchor]) => { const box = textBox(x, y, said, anchor); return box.x > 4 && box.y > 4 && (box.y + box.height < level - 5 || box.y > level + 7) && box.x + box.width < frame.width - 4 && !others.some((other) => overlap(other, box, 2)); });
   if (spot !== undefined) pad.text(spot[0], spot[1], said, spot[2]);
 }
 

@@ -36,6 +36,8 @@ export function askables(c: Compiled, s: Spreads, findings: readonly Finding[]):
     const [, prep = '', stage] = /^(?:prep:(.*?))?\/?(?:stage:(\d+))?$/.exec(of) ?? [];
     if (stage !== undefined) return `${prep === '' ? '' : `${prep}/`}stage ${Number(stage) + 1}/`;
     if (prep !== '') return `${prep}/`;
+    const [, part, owner = ''] = /^(cloth|gas):(.+)$/.exec(of) ?? [];
+    if (part !== undefined) return `${owner}/${part} `;
     const layer = /^layer:(.+)$/.exec(of)?.[1];
     return layer === undefined ? null : `layer ${layer === 'base' ? 1 : Number(layer) + 2}/`;
   };

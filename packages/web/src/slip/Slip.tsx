@@ -1,7 +1,7 @@
 import type { Figure } from '@washline/engine';
 import type { SaidInput, SaidWhy } from '@washline/spec';
 import type { Reading } from '../read.ts';
-import { decimalsFor, leastDecimals, shown, spreadShown, unitShown } from '@washline/drawing';
+import { decimalsFor, factsOf, leastDecimals, shown, spreadShown, unitShown } from '@washline/drawing';
 import { For, Show, createEffect, createMemo, createResource, onCleanup, onMount, type Accessor } from 'solid-js';
 import type { Pressed } from '../glass/Glass.tsx';
 import { say } from '../language/language.ts';
@@ -12,6 +12,8 @@ export function Slip(props: { readonly pressed: Pressed; readonly reading: Acces
   let slip!: HTMLElement;
   const figure = createMemo(() => figureOf(props.reading(), props.pressed));
   const [behind] = createResource(() => import('./sources.ts'));
+  const pressed = (): boolean => props.pressed.figure === 'pressure';
+  const caution = (): string | null => { const prep = props.reading().preps[props.pressed.reading.replace(/^prep:/, '')]; return prep === undefined ? null : factsOf(prep).caution; };
   const inputs = (): readonly SaidInput[] => (props.why()?.inputs ?? []).filter((i) => i.share >= 0.005).slice(0, 8);
   const title = (key: string): string => behind()?.tables.title(key) ?? key;
   const rowOf = (input: SaidInput): string => {
@@ -44,6 +46,7 @@ export function Slip(props: { readonly pressed: Pressed; readonly reading: Acces
         <>
           <h2>{say('slip.of', { figure: nameOf(props.pressed.figure), what: props.pressed.reading === 'drink' ? say('slip.drink') : props.pressed.reading.replace(/^prep:/, '') })}</h2>
           <p class="value">{shown(f().value, decimals(f()))} {unitShown(f().unit)}<small>{spreadShown(f(), decimals(f()))}</small></p>
+          <Show when={pressed() ? caution() : null}>{(words) => <p class="caution">{words()}</p>}</Show>
           <dl>
             <Show when={f().high > f().low}><div><dt>{say('slip.range')}</dt><dd>{say('slip.range.said', { low: shown(f().low, decimals(f())), high: shown(f().high, decimals(f())), unit: unitShown(f().unit) })}</dd></div></Show>
             <div><dt>{say('slip.sure')}</dt><dd>{say(`grade.${f().grade}`)}</dd></div>
@@ -81,7 +84,7 @@ function decimals(f: Figure): number { return decimalsFor(f.low, f.high, leastDe
 function figureOf(reading: Reading, pressed: Pressed): Figure | undefined {
   if (pressed.reading === 'drink') return pressed.figure === 'washline' ? reading.glass?.washline : reading.figures[pressed.figure];
   const prep = reading.preps[pressed.reading.replace(/^prep:/, '')];
-  return pressed.figure === 'yield' ? prep?.yield : prep?.figures[pressed.figure];
+  return pressed.figure === 'yield' ? prep?.yield : pressed.figure === 'cloth mass' ? prep?.cloth?.mass : prep?.figures[pressed.figure];
 }
 
 /** A factor about 1 stands on the cell it is of; all else has its number. */
