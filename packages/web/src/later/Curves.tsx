@@ -53,7 +53,7 @@ export function Curves(props: { readonly state: State; readonly sheet: Accessor<
       <svg ref={svg} role="group" aria-label={say('later')} />
       <Show when={courses().length > 0} fallback={<Show when={told()}><p>{say('later.none')}</p></Show>}>
         <p class="left-alone">{say('later.alone')}</p>
-        <table class="numbers">
+        <div class="numbers"><table>
           <caption>{say('later.table')}</caption>
           <thead><tr><th scope="col">{say('later.time')}</th><For each={courses()}>{(course) => <th scope="col">{say(`later.${course.name}`)}</th>}</For></tr></thead>
           <tbody>
@@ -63,7 +63,7 @@ export function Curves(props: { readonly state: State; readonly sheet: Accessor<
               </tr>
             )}</For>
           </tbody>
-        </table>
+        </table></div>
       </Show>
     </div>
   );
