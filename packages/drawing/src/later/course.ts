@@ -18,7 +18,9 @@ export function coursesOf(reading: Reading): Course[] {
     const told = later.flatMap(({ minutes, figures: then }) => { const figure = then[name]; return figure === undefined ? [] : [{ minutes, figure }]; });
     const poured = name === 'temperature' || (alone && name !== 'ice_left') ? figures[name] : undefined;
     const first = poured === undefined || told[0] === undefined || told[0].minutes <= 0 ? [] : [{ minutes: 0, figure: poured }];
-    return told.length < 2 ? [] : [{ name, points: [...first, ...told] }];
+    // a drink without alcohol has no course of its strength
+    const nothing = name === 'strength' && told.every(({ figure }) => figure.high < 0.05);
+    return told.length < 2 || nothing ? [] : [{ name, points: [...first, ...told] }];
   });
 }
 

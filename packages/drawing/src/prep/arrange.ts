@@ -27,13 +27,28 @@ export interface Arrangement {
 
 const STEPS = [2, 2.5, 3, 3.5, 4, 5, 6, 8, 10];
 
+/** How much captions tell where there is room: all of it, the figures of pressure and cloth alone, neither. */
+type Detail = 'all' | 'figures' | 'none';
+/** More words are not worth vessels that are smaller than this, against those with fewer. */
+const SMALLER = 0.8;
+
 /** Places for every vessel upstream of the glass at one scale: the largest at which nothing touches, the words that stand already (`said`) among it. */
 export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[]): Arrangement {
+  const told = flow.preps.some((prep) => prep.reading?.gas !== undefined || (prep.reading?.cloth !== undefined && tellsOf(prep.reading.cloth)));
+  const whole = largest(flow, reading, frame, said, told ? 'all' : 'none');
+  if (!told || frame.phone || (cost(whole) === 0 && whole.k >= SMALLER * Math.min(1.5, frame.stand.scale / 2))) return whole;
+  const plain = largest(flow, reading, frame, said, 'none'), good = (a: Arrangement): boolean => cost(a) <= cost(plain) && a.k >= SMALLER * plain.k;
+  if (good(whole)) return whole;
+  const few = largest(flow, reading, frame, said, 'figures');
+  return good(few) ? few : plain;
+}
+
+function largest(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[], detail: Detail): Arrangement {
   let best: Arrangement | null = null;
   for (const n of STEPS) {
     const k = frame.stand.scale / n;
     if (k > 1.5) continue;
-    const tried: Arrangement = frame.phone ? arrangePhone(flow, reading, frame, k, said) : arrangeAt(flow, reading, frame, k, said, best === null ? Infinity : cost(best));
+    const tried: Arrangement = frame.phone ? arrangePhone(flow, reading, frame, k, said) : arrangeAt(flow, reading, frame, k, said, best === null ? Infinity : cost(best), detail);
     // A fall that finds no way costs less than two things in one place, and more than a somewhat smaller scale.
     if (best === null || cost(tried) < cost(best) - 1e-9) best = tried;
     if (cost(tried) === 0) break;
@@ -49,6 +64,24 @@ function vesselOf(prep: FlowPrep): { vessel: Vessel; mL: number | null } {
   return { vessel: vesselFor(prep.reading?.vessel ?? 'jar', (mL ?? 200) + (cloth !== undefined && tellsOf(cloth) ? 2 * cloth.mass.value : 0)), mL };
 }
 
+/** Captions of the preps of one drawing: they hang on what was poured into the prep, not on where it stands. */
+const kept = new WeakMap<FlowPrep, Map<string, Caption>>();
+function captionKept(prep: FlowPrep, flow: Flow, poured: ReadonlySet<string>): Caption {
+  const known = kept.get(prep) ?? new Map<string, Caption>(), key = prep.takes.map((t) => (poured.has(`${t.from}>${prep.key}`) ? '1' : '0')).join('');
+  kept.set(prep, known);
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const caption = captionOf(prep, flow, poured, false);
+  known.set(key, caption);
+  return caption;
+}
+
+/** What a vessel takes up, with its handle, its lever and its bail. */
+function boxOf(vessel: Vessel, axis: number, shelf: number, k: number): Box {
+  const size = vesselSize(vessel, k), handle = vessel.kind === 'pan' ? 64 * k : 0, rise = vessel.kind === 'pan' ? 14 * k : 0, lever = vessel.kind === 'siphon' ? 12 * k : 0;
+  return { x: axis - size.width / 2 - lever, y: shelf - size.height - rise, width: size.width + handle + lever, height: size.height + rise };
+}
+
 class Board {
   readonly placed: Placed[] = [];
   readonly streams: Stream[] = [];
@@ -57,7 +90,14 @@ class Board {
   hose: Hose | null = null;
   overlaps = 0;
   missed = 0;
-  constructor(readonly flow: Flow, readonly reading: Reading, readonly frame: Frame, readonly k: number, readonly taken: Box[]) {}
+  constructor(readonly flow: Flow, readonly reading: Reading, readonly frame: Frame, readonly k: number, readonly taken: Box[], readonly detail: Detail = 'all') {}
+
+  /** What stands beside a prep's vessel, with as much as this arrangement tells. */
+  caption(prep: FlowPrep): Caption {
+    let caption = captionKept(prep, this.flow, this.poured);
+    if (this.detail !== 'all') while (caption.less !== undefined && (this.detail === 'none' || caption.less.less !== undefined)) caption = caption.less;
+    return caption;
+  }
 
   /** Free of everything placed so far, and inside the drawing. */
   free(box: Box, gap = 5): boolean {
@@ -65,19 +105,22 @@ class Board {
   }
 
   put(prep: FlowPrep | null, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, where: readonly ('under' | 'right' | 'left' | 'under-left')[], k = this.k): Placed | null {
-    const size = vesselSize(vessel, k);
-    const handle = vessel.kind === 'pan' ? 64 * k : 0;
-    const box = { x: axis - size.width / 2 - (vessel.kind === 'siphon' ? 12 * k : 0), y: shelf - size.height - (vessel.kind === 'pan' ? 14 * k : 0), width: size.width + handle + (vessel.kind === 'siphon' ? 12 * k : 0), height: size.height + (vessel.kind === 'pan' ? 14 * k : 0) };
+    const size = vesselSize(vessel, k), box = boxOf(vessel, axis, shelf, k);
     if (!this.free(box)) return null;
+    const spotOf = ({ width, height }: Caption): Box | undefined => {
+      for (const w of where) {
+        const x = w === 'under' ? axis - size.width / 2 - 3 : w === 'under-left' ? axis + size.width / 2 - width : w === 'right' ? axis + size.width / 2 + 14 : axis - size.width / 2 - 14 - width;
+        const spot = { x, y: w === 'right' ? shelf - size.height + 6 : w === 'left' ? shelf - size.height + 22 : shelf + 8, width, height };
+        if (this.free(spot, 4)) return spot;
+      }
+      return undefined;
+    };
+    // where the fewest lines find no room, more do not either
+    let least = caption;
+    while (least.less !== undefined) least = least.less;
+    if (least !== caption && spotOf(least) === undefined) return null;
     for (let tried: Caption | undefined = caption; tried !== undefined; tried = tried.less) {
-      const { width, height } = tried;
-      const spots: Record<string, Box> = {
-        under: { x: axis - size.width / 2 - 3, y: shelf + 8, width, height },
-        'under-left': { x: axis + size.width / 2 - width, y: shelf + 8, width, height },
-        right: { x: axis + size.width / 2 + 14, y: shelf - size.height + 6, width, height },
-        left: { x: axis - size.width / 2 - 14 - width, y: shelf - size.height + 22, width, height },
-      };
-      const spot = where.map((w) => spots[w] as Box).find((b) => this.free(b, 4));
+      const spot = spotOf(tried);
       if (spot === undefined) continue;
       const placed: Placed = { key, prep, vessel, axis, shelf, k, box, caption: tried, captionAt: spot, mL };
       this.placed.push(placed);
@@ -125,8 +168,8 @@ function obstacles(frame: Frame): Box[] {
   ];
 }
 
-function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: readonly Box[], limit: number): Arrangement {
-  const board = new Board(flow, reading, frame, k, [...obstacles(frame).filter((_, i) => i !== 6 || (reading.glass?.garnish.length ?? 0) > 0), ...said]);
+function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: readonly Box[], limit: number, detail: Detail): Arrangement {
+  const board = new Board(flow, reading, frame, k, [...obstacles(frame).filter((_, i) => i !== 6 || (reading.glass?.garnish.length ?? 0) > 0), ...said], detail);
   const { stand } = frame, line = frame.washline ?? frame.brim + 60;
   const waiting = new Map(flow.preps.map((p) => [p.key, p]));
   const biggest = (pours: readonly Pour[]): Pour[] => [...pours].filter((p) => waiting.has(p.from)).sort((a, b) => (b.mL ?? 0) - (a.mL ?? 0));
@@ -168,7 +211,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: 
     if (one !== undefined) {
       const prep = waiting.get(one.from) as FlowPrep, { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, k);
       const axis = frame.left - 64 - size.width / 2, shelf = Math.min(line - 64, frame.brim - 54 + size.height);
-      const donor = board.put(prep, prep.key, vessel, mL, axis, shelf, captionOf(prep, flow, board.poured, false), ['left', 'under-left', 'under']);
+      const donor = board.put(prep, prep.key, vessel, mL, axis, shelf, board.caption(prep), ['left', 'under-left', 'under']);
       if (donor !== null) {
         waiting.delete(prep.key);
         receivers.push({ key: prep.key, placed: donor });
@@ -188,7 +231,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: 
   for (const [i, take] of pressed.entries()) {
     const prep = flow.preps.find((p) => p.key === take.from) as FlowPrep, { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, k);
     const shelf = Math.min(line + 30 + size.height, frame.height - 74);
-    const placed = board.put(prep, prep.key, vessel, mL, right - size.width / 2, shelf, captionOf(prep, flow, board.poured, false), ['under-left', 'under', 'left']);
+    const placed = board.put(prep, prep.key, vessel, mL, right - size.width / 2, shelf, board.caption(prep), ['under-left', 'under', 'left']);
     if (placed === null) { board.missed += 2; waiting.set(prep.key, prep); continue; }
     if (i === 0) { board.hose = { from: prep.key, amount: take.amount }; board.poured.add(`${prep.key}>glass`); }
     right = Math.min(placed.box.x, placed.captionAt.x) - 30;
@@ -229,7 +272,7 @@ function placeDonor(board: Board, waiting: Map<string, FlowPrep>, pour: Pour, to
   if (prep === undefined) return;
   const { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, board.k);
   if (vessel.kind === 'tray' || vessel.kind === 'freezer box') return;
-  const caption = captionOf(prep, board.flow, board.poured, false);
+  const caption = board.caption(prep);
   const rises = side === 1 ? [-6, 10, 24, -20] : [-(stream + 44), -(stream + 62), -(stream + 84)];
   for (const rise of rises) for (const aside of side === 1 ? [16, 26, 40] : [34, 60, 96]) {
     const shelf = target.lip + (side === 1 ? rise + 8 : rise);
@@ -278,16 +321,26 @@ function standRest(board: Board, rest: readonly FlowPrep[]): void {
   const { frame, flow } = board, line = frame.washline ?? frame.brim + 60;
   for (const prep of rest) {
     const { vessel, mL } = vesselOf(prep);
-    const full = captionOf(prep, flow, board.poured, false), brief = captionOf(prep, flow, board.poured, true), tries: [number, Caption][] = [];
+    const full = board.caption(prep), brief = captionOf(prep, flow, board.poured, true), tries: [number, Caption][] = [];
     for (let c: Caption | undefined = full; c !== undefined; c = c.less) tries.push([board.k, c]);
+    const known = new Map<number, readonly (readonly [number, number, boolean])[]>();
+    /** Where the vessel itself would find room, below the line and then above it. */
+    const freeSpots = (k: number): readonly (readonly [number, number, boolean])[] => {
+      const before = known.get(k);
+      if (before !== undefined) return before;
+      const size = vesselSize(vessel, k), spots: [number, number, boolean][] = [], half = size.width / 2;
+      for (let y = line + 34 + size.height; y + 10 < frame.height; y += 30) for (let x = 16 + half; x < frame.dims - 20 - half; x += 24) spots.push([x, y, true]);
+      for (let y = 14 + size.height; y < line - 30; y += 36) for (let x = 16 + half; x < frame.width - 20 - half; x += 30) spots.push([x, y, false]);
+      const free = spots.filter(([x, y]) => board.free(boxOf(vessel, x, y, k)));
+      known.set(k, free);
+      return free;
+    };
     // what presses and what stays is worth a smaller vessel
     const done = [...tries.slice(0, 1), ...[0.75, 0.55].flatMap((part) => tries.slice(0, -1).map(([, c]) => [board.k * part, c] as const)), ...tries.slice(1), [board.k * 0.75, brief] as const, [board.k * 0.55, brief] as const].some(([k, said]) => {
-      const size = vesselSize(vessel, k), caption: Caption = { ...said, less: undefined }, wide = Math.max(size.width, caption.width) / 2, aside = size.width / 2 + 14 + caption.width;
+      const size = vesselSize(vessel, k), caption: Caption = { ...said, less: undefined };
       return (['under', 'right'] as const).some((where) => {
-        const spots: [number, number][] = [], below = where === 'under' ? caption.height : Math.max(0, caption.height + 6 - size.height), beside = where === 'under' ? wide : aside;
-        for (let y = line + 34 + size.height; y + below + 10 < frame.height; y += 30) for (let x = 16 + size.width / 2; x < frame.dims - 20 - beside; x += 24) spots.push([x, y]);
-        for (let y = 14 + size.height; y < line - below - 30; y += 36) for (let x = 16 + size.width / 2; x < frame.width - 20 - beside; x += 30) spots.push([x, y]);
-        return spots.some(([x, y]) => board.put(prep, prep.key, vessel, mL, x, y, caption, [where], k) !== null);
+        const below = where === 'under' ? caption.height : Math.max(0, caption.height + 6 - size.height), beside = where === 'under' ? Math.max(size.width, caption.width) / 2 : size.width / 2 + 14 + caption.width;
+        return freeSpots(k).some(([x, y, low]) => (low ? y + below + 10 < frame.height && x < frame.dims - 20 - beside : y < line - below - 30 && x < frame.width - 20 - beside) && board.put(prep, prep.key, vessel, mL, x, y, caption, [where], k) !== null);
       });
     });
     if (!done) board.overlaps += 1;
