@@ -2,11 +2,11 @@ import type { Reading } from '../reading.ts';
 import type { Frame } from '../frame.ts';
 import { overlap, type Box } from '../pen/pad.ts';
 import { SIZE, cut, textWidth } from '../pen/lettering.ts';
-import { buildCaption, captionOf, type Caption } from './caption.ts';
+import { buildCaption, captionKept, captionOf, type Caption } from './caption.ts';
 import { tellsOf } from './facts.ts';
 import { clears, streamWidth, type Fall } from './fall.ts';
 import type { Flow, FlowPrep, Pour } from './flow.ts';
-import { levelOf, vesselFor, vesselSize, type Vessel } from './vessel.ts';
+import { boxOf, levelOf, vesselFor, vesselSize, type Vessel } from './vessel.ts';
 
 export interface Placed { readonly key: string; readonly prep: FlowPrep | null; readonly vessel: Vessel; readonly axis: number; readonly shelf: number; readonly k: number; readonly box: Box; readonly caption: Caption; readonly captionAt: Box; readonly mL: number | null }
 export interface Stream { readonly from: string; readonly to: string; readonly amount: string; readonly fall: Fall; readonly label: Box; readonly into: boolean }
@@ -62,24 +62,6 @@ function cost(a: Arrangement): number { return a.overlaps * 10 + a.missed * 2 + 
 function vesselOf(prep: FlowPrep): { vessel: Vessel; mL: number | null } {
   const mL = prep.reading?.yield.value ?? null, cloth = prep.reading?.cloth;
   return { vessel: vesselFor(prep.reading?.vessel ?? 'jar', (mL ?? 200) + (cloth !== undefined && tellsOf(cloth) ? 2 * cloth.mass.value : 0)), mL };
-}
-
-/** Captions of the preps of one drawing: they hang on what was poured into the prep, not on where it stands. */
-const kept = new WeakMap<FlowPrep, Map<string, Caption>>();
-function captionKept(prep: FlowPrep, flow: Flow, poured: ReadonlySet<string>): Caption {
-  const known = kept.get(prep) ?? new Map<string, Caption>(), key = prep.takes.map((t) => (poured.has(`${t.from}>${prep.key}`) ? '1' : '0')).join('');
-  kept.set(prep, known);
-  const before = known.get(key);
-  if (before !== undefined) return before;
-  const caption = captionOf(prep, flow, poured, false);
-  known.set(key, caption);
-  return caption;
-}
-
-/** What a vessel takes up, with its handle, its lever and its bail. */
-function boxOf(vessel: Vessel, axis: number, shelf: number, k: number): Box {
-  const size = vesselSize(vessel, k), handle = vessel.kind === 'pan' ? 64 * k : 0, rise = vessel.kind === 'pan' ? 14 * k : 0, lever = vessel.kind === 'siphon' ? 12 * k : 0;
-  return { x: axis - size.width / 2 - lever, y: shelf - size.height - rise, width: size.width + handle + lever, height: size.height + rise };
 }
 
 class Board {
@@ -144,7 +126,7 @@ class Board {
     };
     const label = [spot(0.5, true), spot(0.4, true), spot(0.3, true), spot(0.65, true), spot(0.5, false), spot(0.35, false)].find((box) => this.free(box, 5));
     const along = Array.from({ length: 9 }, (_, i): Box => { const v = (i + 1) / 10; return { x: fall.lip[0] + (to.land - fall.lip[0]) * v - 3, y: fall.lip[1] - fall.width / 2 + (to.level - fall.lip[1]) * v * v - 3, width: 6, height: 6 }; });
-    if (label === undefined || [...this.streams.map((s) => s.label), ...this.placed.map((p) => p.captionAt)].some((words) => along.some((box) => overlap(box, words, 2)))) return false;
+    if (label === undefined || [...this.streams.map((s) => s.label), ...this.placed.map((p) => p.captionAt)].some((words) => along.some((box) => overlap(box, words, -1)))) return false;
     this.streams.push({ from: from.key, to: to.key, amount: pour.amount, fall, label, into });
     this.poured.add(`${from.key}>${to.key}`);
     this.taken.push(label);

@@ -72,3 +72,16 @@ function caption(letter: string, name: readonly Run[], lines: readonly CaptionLi
   const width = Math.max(LEAD + runsWidth(name), ...lines.map((l) => (l.giver === null && l.sign !== true ? 0 : LEAD) + runsWidth(l.runs)));
   return { letter, name, lines, width, height: 22 + lines.reduce((sum, l) => sum + lineHeight(l), 0) };
 }
+
+/** Captions of the preps of one drawing: they hang on what was poured into the prep, not on where it stands. */
+const kept = new WeakMap<FlowPrep, Map<string, Caption>>();
+/** The whole caption of a prep, reckoned once. */
+export function captionKept(prep: FlowPrep, flow: Flow, poured: ReadonlySet<string>): Caption {
+  const known = kept.get(prep) ?? new Map<string, Caption>(), key = prep.takes.map((t) => (poured.has(`${t.from}>${prep.key}`) ? '1' : '0')).join('');
+  kept.set(prep, known);
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const caption = captionOf(prep, flow, poured, false);
+  known.set(key, caption);
+  return caption;
+}

@@ -1,4 +1,4 @@
-import type { Pad } from '../pen/pad.ts';
+import type { Box, Pad } from '../pen/pad.ts';
 import { line, polygon, rect, type Point, type Step } from '../pen/path.ts';
 import { brimHeight, radiusAt, smooth, volumeBetween, type Profile } from '../glass/profile.ts';
 import type { Scheme } from '../pen/tint.ts';
@@ -32,6 +32,12 @@ export function vesselSize(vessel: Vessel, k: number): { readonly width: number;
   const widest = Math.max(...vessel.profile.map(([, r]) => r));
   const above = vessel.kind === 'siphon' ? 40 * k : vessel.kind === 'bottle' ? 10 * k : 0;
   return { width: 2 * (widest + vessel.wall) * k, height: (brimHeight(vessel.profile) + vessel.base) * k + above, above };
+}
+
+/** What a vessel takes up, with its handle, its lever and its bail. */
+export function boxOf(vessel: Vessel, axis: number, shelf: number, k: number): Box {
+  const size = vesselSize(vessel, k), handle = vessel.kind === 'pan' ? 64 * k : 0, rise = vessel.kind === 'pan' ? 14 * k : 0, lever = vessel.kind === 'siphon' ? 12 * k : 0;
+  return { x: axis - size.width / 2 - lever, y: shelf - size.height - rise, width: size.width + handle + lever, height: size.height + rise };
 }
 
 export interface Filled { readonly mL: number | null; readonly fill: `#${string}`; readonly hatch?: HatchKey | undefined; readonly gas?: HatchKey | undefined }
