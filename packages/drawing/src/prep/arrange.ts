@@ -30,7 +30,7 @@ const STEPS = [2, 2.5, 3, 3.5, 4, 5, 6, 8, 10];
 /** How much captions tell where there is room: all of it, the figures of pressure and cloth alone, neither. */
 type Detail = 'all' | 'figures' | 'none';
 /** More words are not worth vessels that are smaller than this, against those with fewer. */
-const SMALLER = 0.8;
+const SMALLER = 0.6;
 
 /** Places for every vessel upstream of the glass at one scale: the largest at which nothing touches, the words that stand already (`said`) among it. */
 export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[]): Arrangement {
@@ -40,7 +40,8 @@ export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readon
   const plain = largest(flow, reading, frame, said, 'none'), good = (a: Arrangement): boolean => cost(a) <= cost(plain) && a.k >= SMALLER * plain.k;
   if (good(whole)) return whole;
   const few = largest(flow, reading, frame, said, 'figures');
-  return good(few) ? few : plain;
+  // what presses is said, however small its vessel
+  return good(few) || flow.preps.some((prep) => prep.reading?.gas !== undefined) ? few : plain;
 }
 
 function largest(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[], detail: Detail): Arrangement {
@@ -126,7 +127,7 @@ class Board {
     };
     const label = [spot(0.5, true), spot(0.4, true), spot(0.3, true), spot(0.65, true), spot(0.5, false), spot(0.35, false)].find((box) => this.free(box, 5));
     const along = Array.from({ length: 9 }, (_, i): Box => { const v = (i + 1) / 10; return { x: fall.lip[0] + (to.land - fall.lip[0]) * v - 3, y: fall.lip[1] - fall.width / 2 + (to.level - fall.lip[1]) * v * v - 3, width: 6, height: 6 }; });
-    if (label === undefined || [...this.streams.map((s) => s.label), ...this.placed.map((p) => p.captionAt)].some((words) => along.some((box) => overlap(box, words, -1)))) return false;
+    if (label === undefined || [...this.streams.map((s) => s.label), ...this.placed.map((p) => p.captionAt)].some((words) => along.some((box) => overlap(box, words, -5)))) return false;
     this.streams.push({ from: from.key, to: to.key, amount: pour.amount, fall, label, into });
     this.poured.add(`${from.key}>${to.key}`);
     this.taken.push(label);
