@@ -21,7 +21,7 @@ export function read(text: string, why?: string, language: MessageLanguage = 'en
 }
 
 /** The same text with what the drink is in its glass for half an hour, apart from the reading that is drawn. */
-export function readLater(text: string, language: MessageLanguage): Reading { return readText(text, { tables, language, later: true }).reading; }
+export function readLater(text: string, language: MessageLanguage): Reading { return readText(text, { tables, language, later: 'alone' }).reading; }
 
 /** Sentences of a language, and its words for what the engine names. */
 export async function learn(language: MessageLanguage): Promise<Readonly<Record<string, string>>> {
