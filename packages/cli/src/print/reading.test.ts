@@ -83,7 +83,7 @@ describe('a reading on a terminal', () => {
   });
   it('draws half an hour as curves under its rows, in ASCII where the terminal is not UTF-8, and without it nothing', () => {
     const later = [2, 10, 30].map((minutes) => ({ minutes, figures: { temperature: figure(-2 + minutes / 20, 2, '°C'), strength: figure(16 - minutes / 10, 0.8, '% vol') } }));
-    const part = (text: string): string => text.slice(text.indexOf('left alone'), text.indexOf('Preps'));
+    const part = (text: string): string => text.slice(text.indexOf('In the glass, later'), text.indexOf('Preps'));
     const drawn = part(shown(reading({ later }))), ascii = part(shown(reading({ later }), { tty: true, color: false, env: { LANG: 'C' } }));
     expect(drawn).toMatch(/after 30 min[^]*temperature, °C[^]*░●|●░/);
     for (const line of drawn.split('\n')) expect(columns(line), line).toBeLessThanOrEqual(80);
