@@ -171,3 +171,11 @@ it.each(MANUAL)('the manual says of %s its limit %s', (code, name, says) => {
   const own = text('docs/manual/findings.md').split(/^### /m).find((part) => part.startsWith(`\`${code}\``)) ?? '';
   expect(own.split('\n').find((line) => line.startsWith('**Limit.**'))).toContain(says(LIMITS.find((l) => l.code === code && l.name === name)!.row.value));
 });
+
+// The least of the table exactly met, whatever the sum of its parts rounds to.
+it('what meets a limit to the last digit is not beyond it', () => {
+  const cream = (mL: number) => ['A', 'Cloud (siphon foam):', `${mL} ml cream`, 'charge 1 N2O in a 1000 ml siphon', 'chill 4 h at 4 °C', 'Build:', '60 ml white rum 40 %', '20 g cloud'].join('\n');
+  const stops = (mL: number) => readText(cream(mL), { tables }).reading.findings.filter((f) => f.code === 'siphon-undercharged' && f.severity === 'stop').length;
+  expect(stops(500)).toBe(0);
+  expect(stops(520)).toBe(1);
+});

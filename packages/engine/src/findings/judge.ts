@@ -6,6 +6,9 @@ import type { Finding, Severity } from '../reading/types.ts';
 import { CODES } from './codes.ts';
 import { judgeChoices } from './measures.ts';
 
+/** A margin that is less is the rounding of a sum: a litre that was written as two halves is at its limit, not beyond. */
+const ROUNDING = 1e-9;
+
 /**
  * Judges every margin: beyond its limit at the nominal it stops, within its range it warns, else it is silent; no code goes beyond what
  * its row allows. `odds` here are read off the two sides of the range.
@@ -17,7 +20,7 @@ export function judge(c: Compiled, s: Spreads, at: (of: string, name: string) =>
     const k = at(`finding:${i}`, `margin:${m.code}`);
     const row = CODES[m.code];
     if (k === undefined || !row) return;
-    const value = s.value[k]!, low = s.low[k]!, high = s.high[k]!;
+    const exact = s.value[k]!, low = s.low[k]!, high = s.high[k]!, value = Math.abs(exact) < ROUNDING ? 0 : exact;
     if (!Number.isFinite(value)) return;
     let severity: Severity | null = value > 0 ? 'stop' : high > 0 || (m.warnFrom !== undefined && value > m.warnFrom) ? 'warn' : null;
     if (severity === null) return;
