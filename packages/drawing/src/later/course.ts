@@ -1,11 +1,11 @@
 import type { Figure } from '@washline/engine';
 import type { Reading } from '../reading.ts';
 
-export type CourseName = 'temperature' | 'strength' | 'volume' | 'ice_left';
+export type CourseName = 'temperature' | 'strength' | 'volume' | 'ice_left' | 'co2';
 /** One figure of a drink that is left alone in its glass, minute by minute as the reading tells it. */
 export interface Course { readonly name: CourseName; readonly points: readonly { readonly minutes: number; readonly figure: Figure }[] }
 
-const NAMES: readonly CourseName[] = ['temperature', 'strength', 'ice_left', 'volume'];
+const NAMES: readonly CourseName[] = ['temperature', 'strength', 'ice_left', 'co2', 'volume'];
 
 /**
  * How a drink warms and waters: its figures by the minute, those alone that are told at two times or more. What it is when poured stands
@@ -16,7 +16,7 @@ export function coursesOf(reading: Reading): Course[] {
   const alone = glass !== null && glass.layers.every((layer) => layer.kind === 'liquid');
   return NAMES.flatMap((name) => {
     const told = later.flatMap(({ minutes, figures: then }) => { const figure = then[name]; return figure === undefined ? [] : [{ minutes, figure }]; });
-    const poured = name === 'temperature' || (alone && name !== 'ice_left') ? figures[name] : undefined;
+    const poured = name === 'temperature' || name === 'co2' || (alone && name !== 'ice_left') ? figures[name] : undefined;
     const first = poured === undefined || told[0] === undefined || told[0].minutes <= 0 ? [] : [{ minutes: 0, figure: poured }];
     // a drink without alcohol has no course of its strength
     const nothing = name === 'strength' && told.every(({ figure }) => figure.high < 0.05);

@@ -10,6 +10,7 @@ import { driveOut } from '../program/sparkle.ts';
 import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat } from '../program/vat.ts';
 import { behindStep } from '../program/words.ts';
 import { booked, nothingLost } from './cloth.ts';
+import { ferment } from './ferment.ts';
 import { carbonate, chargeNitrous } from './gas.ts';
 import { extract, reduceTo } from './move.ts';
 import { burn, simmer } from './cook.ts';
@@ -119,6 +120,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         if (v.content.has('solids')) extractAll(ctx, v, list);
         if (freezes(action)) noteFreezing(ctx, noted, v, action, t, time);
         if (time >= 0) rest(ctx, v, t, time, (action.temperature?.celsius ?? 0) < -5 ? 'freezer' : 'air'); else setTemperature(ctx, v, t);
+        if (action.verb === 'ferment') ferment(ctx, v, action, t, time);
         break;
       }
       case 'set': if (onHob(action)) onFire(action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room')); if (v.content.has('solids')) extractAll(ctx, v, list); break;

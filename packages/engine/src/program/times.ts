@@ -52,5 +52,5 @@ export function assumeSeconds(ctx: Context, key: string, at: Path, splices: read
   return ctx.book.add(assumed(key, { ...row, value: value * k, low: (row.low ?? value) * k, high: (row.high ?? value) * k, unit: 's' }, 'time', at, key, splices));
 }
 
-/** Rows that say how long it takes but not how far it comes: the step is done when it has the temperature of its place; a boil drives off by the minute. */
-export function untilDone(key: string): boolean { return key.endsWith(' not said') && key !== 'time/boil not said'; }
+/** Rows that say how long it takes but not how far it comes: the step is done when it has the temperature of its place; a boil drives off by the minute, yeast eats by the day. */
+export function untilDone(key: string): boolean { return key.endsWith(' not said') && !/(boil|ferment) not said$/.test(key); }
