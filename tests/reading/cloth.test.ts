@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readText } from '@washline/spec';
 import { tables } from '@washline/tables';
-import { spec } from './specs.ts';
+import { runs, spec } from './specs.ts';
 
 const preps = (text: string) => readText(text, { tables, quick: true }).reading.preps;
 const clothOf = (text: string, name: string) => preps(text)[name]!.cloth!;
@@ -21,7 +21,7 @@ describe('what stays in the cloth', () => {
         expect(Math.abs(off(cloth.balance_g))).toBeLessThan(1e-9 * Math.max(1, cloth.balance_g.in));
         expect(cloth.solids.value + cloth.liquid.value).toBeCloseTo(cloth.mass.value, 9);
       }
-    }), { numRuns: 150 });
+    }), { numRuns: runs(150) });
   });
   // Whole milk in 100 g: 3.27 g protein, 3.20 g fat, 4.67 g lactose (USDA FoodData Central 746782, from memory); four fifths of the protein are casein
   // (Walstra, Wouters, Geurts: Dairy Science and Technology, from memory). Within 12 %: milk is not of one make.

@@ -5,7 +5,7 @@ import { CONSTITUENTS } from '@washline/engine';
 import { readText } from '@washline/spec';
 import { tables } from '@washline/tables';
 import { imbalance } from './matter.ts';
-import { spec } from './specs.ts';
+import { runs, spec } from './specs.ts';
 
 // Conservation of mass is physics, no source needed: what goes in comes out, stays in a cloth or boils off.
 
@@ -20,7 +20,7 @@ describe('matter is kept', () => {
     fc.assert(fc.property(spec, (text) => {
       const { off, scale } = imbalance(text, tables);
       for (const grams of off) expect(Math.abs(grams)).toBeLessThan(1e-9 * Math.max(scale, 1));
-    }), { numRuns: 200 });
+    }), { numRuns: runs(200) });
   });
   it('shows no figure that is not a number, and none below what it can be', () => {
     fc.assert(fc.property(spec, (text) => {
@@ -32,7 +32,7 @@ describe('matter is kept', () => {
           if (name === 'strength' || name === 'volume' || name === 'mass' || name === 'sugar' || name === 'ethanol') expect(f.value, name).toBeGreaterThanOrEqual(0);
         }
       }
-    }), { numRuns: 60 });
+    }), { numRuns: runs(60) });
   });
   it('every stage on ice closes its account of heat within a joule', () => {
     fc.assert(fc.property(spec, (text) => {
@@ -41,6 +41,6 @@ describe('matter is kept', () => {
         const sum = Object.values(st.balance_kJ).reduce((a, b) => a + b, 0);
         expect(Math.abs(sum)).toBeLessThan(0.001);
       }
-    }), { numRuns: 60 });
+    }), { numRuns: runs(60) });
   });
 });
