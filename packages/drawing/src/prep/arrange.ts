@@ -311,12 +311,12 @@ function standRest(board: Board, rest: readonly FlowPrep[]): void {
     const freeSpots = (k: number): readonly (readonly [number, number, boolean])[] => {
       const before = known.get(k);
       if (before !== undefined) return before;
-      const size = vesselSize(vessel, k), spots: [number, number, boolean][] = [], half = size.width / 2;
-      for (let y = line + 34 + size.height; y + 10 < frame.height; y += 30) for (let x = 16 + half; x < frame.dims - 20 - half; x += 24) spots.push([x, y, true]);
-      for (let y = 14 + size.height; y < line - 30; y += 36) for (let x = 16 + half; x < frame.width - 20 - half; x += 30) spots.push([x, y, false]);
-      const free = spots.filter(([x, y]) => board.free(boxOf(vessel, x, y, k)));
-      known.set(k, free);
-      return free;
+      const size = vesselSize(vessel, k), spots: [number, number, boolean][] = [], half = size.width / 2, own = boxOf(vessel, 0, 0, k);
+      const look = (x: number, y: number, low: boolean): void => { if (board.free({ x: x + own.x, y: y + own.y, width: own.width, height: own.height })) spots.push([x, y, low]); };
+      for (let y = line + 34 + size.height; y + 10 < frame.height; y += 30) for (let x = 16 + half; x < frame.dims - 20 - half; x += 24) look(x, y, true);
+      for (let y = 14 + size.height; y < line - 30; y += 36) for (let x = 16 + half; x < frame.width - 20 - half; x += 30) look(x, y, false);
+      known.set(k, spots);
+      return spots;
     };
     // what presses and what stays is worth a smaller vessel
     const done = [...tries.slice(0, 1), ...[0.75, 0.55].flatMap((part) => tries.slice(0, -1).map(([, c]) => [board.k * part, c] as const)), ...tries.slice(1), [board.k * 0.75, brief] as const, [board.k * 0.55, brief] as const].some(([k, said]) => {

@@ -27,11 +27,19 @@ export function levelOf(vessel: Vessel, mL: number): number {
   return high;
 }
 
+/** What a profile reaches in mm: asked again and again while a place is looked for. */
+const reaches = new WeakMap<Vessel['profile'], readonly [radius: number, height: number]>();
+function reachOf({ profile }: Vessel): readonly [number, number] {
+  let reach = reaches.get(profile);
+  if (reach === undefined) reaches.set(profile, reach = [profile.reduce((most, [, r]) => Math.max(most, r), 0), brimHeight(profile)]);
+  return reach;
+}
+
 /** Size over all in px at a scale: breadth without handle, height with head. */
 export function vesselSize(vessel: Vessel, k: number): { readonly width: number; readonly height: number; readonly above: number } {
-  const widest = Math.max(...vessel.profile.map(([, r]) => r));
+  const [widest, brim] = reachOf(vessel);
   const above = vessel.kind === 'siphon' ? 40 * k : vessel.kind === 'bottle' ? 10 * k : 0;
-  return { width: 2 * (widest + vessel.wall) * k, height: (brimHeight(vessel.profile) + vessel.base) * k + above, above };
+  return { width: 2 * (widest + vessel.wall) * k, height: (brim + vessel.base) * k + above, above };
 }
 
 /** What a vessel takes up, with its handle, its lever and its bail. */
