@@ -1,10 +1,10 @@
 import type { Reading } from '../reading.ts';
 import type { Said } from '../draw.ts';
 import { HEAD_WIDTH, type Frame } from '../frame.ts';
-import { SIZE, broken, cut, run, runsWidth } from '../pen/lettering.ts';
-import type { Pad } from '../pen/pad.ts';
+import { SIZE, broken, cut, run, runsWidth, textWidth } from '../pen/lettering.ts';
+import { overlap, type Box, type Pad } from '../pen/pad.ts';
 import { polygon, rect } from '../pen/path.ts';
-import type { Arrangement } from '../prep/arrange.ts';
+import type { Arrangement, Placed } from '../prep/arrange.ts';
 import { heightY } from '../glass/stand.ts';
 import { shown } from '../pen/numbers.ts';
 import { words } from '../words.ts';
@@ -22,15 +22,17 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
     shown.add(rank);
     pad.open({ id: `finding:${i}`, within: null, role: 'finding', name: words('aloud.finding', { severity: finding.severity, what: finding.head }) });
     const placed = at.placed.find((p) => p.key === key);
-    if (placed !== undefined && !frame.phone && placed.captionAt.y + placed.captionAt.height + 19 > frame.height) {
-      // No room under the caption: the mark alone, beside the name.
-      mark(pad, finding.severity, placed.captionAt.x + 30 + runsWidth(placed.caption.name), placed.captionAt.y + 2);
-    } else if (placed !== undefined && !frame.phone) {
+    if (placed !== undefined && !frame.phone) {
       const x = placed.captionAt.x, y = placed.captionAt.y + placed.captionAt.height;
+      const others = [...at.placed.flatMap((p) => (p === placed ? [] : [p.box, p.captionAt])), ...at.written.map((w) => w.box), ...at.streams.map((s) => s.label)];
+      const most = [3, 2, 1].find((n) => y + 4 + n * 15 <= frame.height && !others.some((box) => overlap(box, wordsAt(finding, placed, n))));
+      if (most === undefined) {
+        // No room under the caption: the mark alone, beside the name.
+        mark(pad, finding.severity, x + 30 + runsWidth(placed.caption.name), placed.captionAt.y + 2);
+        continue;
+      }
       mark(pad, finding.severity, x + 2, y + 3);
-      // Beside its vessel the words keep to the caption's side of it.
-      const room = placed.captionAt.x + placed.captionAt.width <= placed.box.x + 1 ? Math.max(84, placed.box.x - x - 20) : 150;
-      const lines = broken(finding.head, room, SIZE.small, 500), most = Math.min(3, Math.max(1, Math.floor((frame.height - y - 4) / 15)));
+      const room = roomBeside(placed), lines = broken(finding.head, room, SIZE.small, 500);
       for (const [j, line] of lines.slice(0, most).entries()) pad.text(x + 14, y + 14 + j * 15, [run(cut(j === most - 1 && lines.length > most ? `${line} …` : line, room, SIZE.small, 500), SIZE.small, 'signal', 500)]);
     } else if (placed !== undefined) mark(pad, finding.severity, placed.captionAt.x + 22, placed.captionAt.y + 3);
     else if (frame.washline !== null && reading.glass !== null && finding.severity === 'stop' && frame.washline < frame.brim - 3) {
@@ -52,6 +54,15 @@ export function drawUnset(pad: Pad, reading: Reading, frame: Frame): void {
   pad.path('stop', rect(x, y + 1, 5.5, gap - 3));
   pad.text(x + 12, y - 6, [run(words('unset', {}), SIZE.body, 'signal', 500)]);
   if (!frame.phone) pad.text(frame.right + 8, y - 5, [run(shown(unset.washline_mm, 1), SIZE.small, 'ink2')]);
+}
+
+/** Beside its vessel the words keep to the caption's side of it. */
+function roomBeside({ captionAt, box }: Placed): number { return captionAt.x + captionAt.width <= box.x + 1 ? Math.max(84, box.x - captionAt.x - 20) : 150; }
+
+/** What so many lines of a finding take up under the caption of a vessel. */
+function wordsAt(finding: Said, placed: Placed, most: number): Box {
+  const { x, y, height } = placed.captionAt, lines = broken(finding.head, roomBeside(placed), SIZE.small, 500).slice(0, most);
+  return { x, y: y + height, width: 14 + Math.max(...lines.map((line) => textWidth(line, SIZE.small, 500))), height: 4 + lines.length * 15 };
 }
 
 /** What stops the drink, in the size of a second head, and why under it. */
