@@ -25,14 +25,14 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
     if (placed !== undefined && !frame.phone) {
       const x = placed.captionAt.x, y = placed.captionAt.y + placed.captionAt.height;
       const others = [...at.placed.flatMap((p) => (p === placed ? [] : [p.box, p.captionAt])), ...at.written.map((w) => w.box), ...at.streams.map((s) => s.label)];
-      const most = [3, 2, 1].find((n) => y + 4 + n * 15 <= frame.height && !others.some((box) => overlap(box, wordsAt(finding, placed, n))));
+      const room = roomBeside(placed), lines = broken(finding.head, room, SIZE.small, 500);
+      const most = [3, 2, 1].find((n) => y + 4 + n * 15 <= frame.height && !others.some((box) => overlap(box, wordsAt(placed, lines.slice(0, n)))));
       if (most === undefined) {
         // No room under the caption: the mark alone, beside the name.
         mark(pad, finding.severity, x + 30 + runsWidth(placed.caption.name), placed.captionAt.y + 2);
         continue;
       }
       mark(pad, finding.severity, x + 2, y + 3);
-      const room = roomBeside(placed), lines = broken(finding.head, room, SIZE.small, 500);
       for (const [j, line] of lines.slice(0, most).entries()) pad.text(x + 14, y + 14 + j * 15, [run(cut(j === most - 1 && lines.length > most ? `${line} …` : line, room, SIZE.small, 500), SIZE.small, 'signal', 500)]);
     } else if (placed !== undefined) mark(pad, finding.severity, placed.captionAt.x + 22, placed.captionAt.y + 3);
     else if (frame.washline !== null && reading.glass !== null && finding.severity === 'stop' && frame.washline < frame.brim - 3) {
@@ -59,9 +59,9 @@ export function drawUnset(pad: Pad, reading: Reading, frame: Frame): void {
 /** Beside its vessel the words keep to the caption's side of it. */
 function roomBeside({ captionAt, box }: Placed): number { return captionAt.x + captionAt.width <= box.x + 1 ? Math.max(84, box.x - captionAt.x - 20) : 150; }
 
-/** What so many lines of a finding take up under the caption of a vessel. */
-function wordsAt(finding: Said, placed: Placed, most: number): Box {
-  const { x, y, height } = placed.captionAt, lines = broken(finding.head, roomBeside(placed), SIZE.small, 500).slice(0, most);
+/** What lines of a finding take up under the caption of a vessel. */
+function wordsAt(placed: Placed, lines: readonly string[]): Box {
+  const { x, y, height } = placed.captionAt;
   return { x, y: y + height, width: 14 + Math.max(...lines.map((line) => textWidth(line, SIZE.small, 500))), height: 4 + lines.length * 15 };
 }
 

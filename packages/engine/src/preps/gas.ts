@@ -35,22 +35,23 @@ export function chargeNitrous(ctx: Context, section: Section, v: Vat, step: Step
   // so many for each half litre the siphon is sold as
   const many = step.gas?.chargers === undefined ? ctx.assume('siphon/chargers per 500 ml foam', step.path, 'tool', 'siphon/chargers per 500 ml foam', behindStep(step, `with ${Math.max(1, Math.round(Number(tables.assumption('siphon/chargers per 500 ml foam')!.value) * (size / 500)))} N2O`, document.text)) : -1;
   const count = (x: Float64Array) => (many >= 0 ? Math.max(1, x[many]! * (size / 500)) : step.gas!.chargers!);
+  const grams = (x: Float64Array) => count(x) * x[gas]!;
   const celsius = ctx.layout.take(2), filled = celsius + 1;
   ctx.ops.push(({ s, x }) => {
-    s[v.liquid + slot.n2o_mol] = (count(x) * x[gas]!) / N2O_G_MOL;
+    s[v.liquid + slot.n2o_mol] = grams(x) / N2O_G_MOL;
     s[celsius] = s[v.celsius]!;
     s[filled] = volumeAt20(s, v.liquid) + s[v.liquid + slot.unknown_g]!;
   });
   const pressureAt = (warmth: number): ProbeOp => ({ s, x }, out, i) => {
     const { pct, sugar, mL } = solvent(s, v.liquid);
-    out[i] = mL > 0 && mL < x[gross]! ? siphonPressure(count(x) * x[gas]!, mL / 1000, x[gross]! / 1000, s[warmth]!, nitrousFactor(pct, sugar / 10)) : NaN;
+    out[i] = mL > 0 && mL < x[gross]! ? siphonPressure(grams(x), mL / 1000, x[gross]! / 1000, s[warmth]!, nitrousFactor(pct, sugar / 10)) : NaN;
   };
   const bound: ProbeOp = ({ s, x }, out, i) => {
     const { pct, sugar, mL } = solvent(s, v.liquid);
-    out[i] = overrunBound(count(x) * x[gas]!, mL / 1000, x[gross]! / 1000, s[rest_C]!, nitrousFactor(pct, sugar / 10));
+    out[i] = overrunBound(grams(x), mL / 1000, x[gross]! / 1000, s[rest_C]!, nitrousFactor(pct, sugar / 10));
   };
-  noted.charge = { step, nominal_mL: size, gas: (x) => count(x) * x[gas]!, celsius, mL: filled, pressure: pressureAt(celsius), bound };
-  tellSiphon(ctx, section.key, { chargers: count, gas: (x) => count(x) * x[gas]!, gross, filled, celsius, charged: noted.charge.pressure });
+  noted.charge = { step, nominal_mL: size, gas: grams, celsius, mL: filled, pressure: pressureAt(celsius), bound };
+  tellSiphon(ctx, section.key, { chargers: count, gas: grams, gross, filled, celsius, charged: noted.charge.pressure });
   ctx.probe('pressure', `prep:${section.key}`, 'bar', 'henry-and-headspace', ['sander-n2o'], pressureAt(rest_C), true);
 }
 

@@ -15,8 +15,6 @@ export const laterName = (minutes: number): string => `later:${minutes}`;
 /** Where a drink is after it was poured: alone in the room, or in a hand. */
 export type Left = 'alone' | 'hand';
 
-const wetOf = (b: BuildResult) => b.layers.filter((l) => l.kind === 'liquid');
-
 /**
  * The drink in its glass, on its ice or without, left alone in the room or held by the wall in a hand, by its stem where it has one: liquids stirred together in thought, garnish left out; foam by a clock of its own. Temperature in °C,
  * strength in % vol, volume in mL at 20 °C, ice in g, water of its own in g by the minute.
@@ -29,9 +27,10 @@ export function compileLater(ctx: Context, b: BuildResult, left: Left): void {
   const stemmed = b.glass.shape.stem_mm > 0;
   const glass = ctx.assume(glassMass(ctx), path, 'tool'), starts = ctx.assume(cold ?? 'start/serving glass', path, 'place'), room = ctx.assume('place/room', path, 'place');
   const still = ctx.assume('agitation/still', path, 'model'), toVessel = ctx.assume('conductance/drink to still glass', path, 'model'), toAir = ctx.assume(stemmed ? 'conductance/stemmed glass to air' : 'conductance/vessel to air', path, 'model');
-  const lively = ctx.sparkling.has(b.base.liquid) || wetOf(b).some((l) => ctx.sparkling.has(l.block)), goes = lively ? ctx.middle('gas/lost in ten minutes', 'gas/lost in ten minutes', 'share', 'model', { at: path }) : -1;
+  const wet = b.layers.filter((l) => l.kind === 'liquid');
+  const lively = ctx.sparkling.has(b.base.liquid) || wet.some((l) => ctx.sparkling.has(l.block)), goes = lively ? ctx.middle('gas/lost in ten minutes', 'gas/lost in ten minutes', 'share', 'model', { at: path }) : -1;
   const held = left === 'hand' && !stemmed, skin = held ? ctx.assume('place/hand', path, 'place') : -1, toHand = held ? ctx.assume('conductance/vessel to hand', path, 'model') : -1;
-  const own = b.base.content.vessel, given = b.glassIce, served = b.base.content.ice, wet = wetOf(b);
+  const own = b.base.content.vessel, given = b.glassIce, served = b.base.content.ice;
   const starting = wet.map((l) => b.puts.find((p) => p.measure.path === l.at)?.start);
   const bodies = { liquid, enthalpy: liquid + slot.enthalpy_J, celsius, vessel, ice };
   ctx.ops.push(({ s, x }) => {

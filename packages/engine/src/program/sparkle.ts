@@ -1,14 +1,14 @@
 import type { Step } from '../document/types.ts';
-import { leftWhenShaken, lostOnPouring } from '../gas/index.ts';
+import { gramsPerLitre, leftWhenShaken, lostOnPouring, molarMass } from '../gas/index.ts';
 import { spreadKey } from '../larder/index.ts';
 import type { Ingredient } from '../larder/types.ts';
 import { volumeAt20 } from '../liquids/index.ts';
 import { slot } from '../matter/constituents.ts';
 import type { Context, Put, Vat } from './context.ts';
-import gas from '../../../../data/physics/gas.json' with { type: 'json' };
+import { UNKNOWN_LIMIT } from './figures.ts';
 
 /** g of CO2 in a mole. @source crc-co2 */
-export const CO2_G_MOL = gas.molar_mass.CO2;
+export const CO2_G_MOL = molarMass('CO2');
 /** Verbs that shake the gas out, and those that only stir. */
 const ROUGH = /shake|blend|throw|roll|whisk|muddle|boil/, GENTLE = /^(stir|swizzle)$/;
 
@@ -18,7 +18,7 @@ export function volumesOf(ctx: Context, row: Ingredient | undefined, name: strin
   return row && cell && cell.value > 0 ? ctx.spread(`gas/${name}`, spreadKey(row, 'gas_volumes', ctx.tables), cell.value, 'volumes', 'nature', { from: `craft ${row.id} gas_volumes`, bounds: { min: 0 } }) : -1;
 }
 /** mol of CO2 in a mL that holds so many volumes. @source crc-co2 */
-export const molarOf = (volumes: number): number => volumes / gas.molar_volume_CO2.value / 1000;
+export const molarOf = (volumes: number): number => gramsPerLitre(volumes) / CO2_G_MOL / 1000;
 
 /** What a thing with gas in it loses as it is poured to `block`, to which it was added before. */
 export function poured(ctx: Context, p: Put, block: number): void {
@@ -52,5 +52,3 @@ export function sparkleOf(ctx: Context, of: string, block: number, volume: numbe
     out[i] = s[volume]! > 0 && s[block + slot.unknown_g]! <= UNKNOWN_LIMIT * s[volume]! ? (s[block + slot.co2_mol]! * CO2_G_MOL * 1000) / s[volume]! : NaN;
   });
 }
-/** As of the other figures: more than this of it unknown, and it is withheld. */
-const UNKNOWN_LIMIT = 0.05;
