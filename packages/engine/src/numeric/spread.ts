@@ -28,6 +28,40 @@ export function pointAt(spread: Spread, value: number, z: number): number {
   return x;
 }
 
+/** Numbers that `slopesOf` gives. @source none - definition */
+export const SLOPES = 5;
+
+/**
+ * A spread as what a deviate takes it by, for points drawn by the thousand.
+ * @param spread,value as in `pointAt`
+ * @returns change per deviation below and above the value (of its logarithm where the last is 1), least and most, 1 for a lognormal
+ * @source none - definition
+ */
+export function slopesOf(spread: Spread, value: number): readonly [number, number, number, number, number] {
+  const { min = -Infinity, max = Infinity } = spread;
+  const slope = (arm: number) => (arm > 0 ? arm / Z95 : 0);
+  switch (spread.kind) {
+    case 'exact': return [0, 0, min, max, 0];
+    case 'normal': return [spread.sd, spread.sd, min, max, 0];
+    case 'lognormal': { const s = Math.sqrt(Math.log1p(spread.cv * spread.cv)); return [s, s, min, max, 1]; }
+    case 'range': return [slope(value - spread.low), slope(spread.high - value), min, max, 0];
+  }
+}
+
+/**
+ * `pointAt` by what `slopesOf` gave, to the bit.
+ * @param slopes `SLOPES` numbers a spread
+ * @param k which of them
+ * @param value,z as in `pointAt`
+ * @returns as `pointAt`
+ * @source none - definition
+ */
+export function pointBy(slopes: Float64Array, k: number, value: number, z: number): number {
+  const at = k * SLOPES, slope = slopes[z < 0 ? at : at + 1]!;
+  const x = slopes[at + 4] === 1 ? value * Math.exp(slope * z) : value + slope * z;
+  return x < slopes[at + 2]! ? slopes[at + 2]! : x > slopes[at + 3]! ? slopes[at + 3]! : x;
+}
+
 /**
  * Below which value does the true one lie with this probability?
  * @param spread,value as in `pointAt`

@@ -1,9 +1,9 @@
-import { draw, drawNormal, hashOf, normalQuantile, pointAt } from '../numeric/index.ts';
+import { draw, drawNormal, hashOf, normalQuantile, pointBy, slopesOf } from '../numeric/index.ts';
 import type { Spread } from '../provenance/types.ts';
 import type { Program } from './program.ts';
 
-/** What is drawn for every maker: which inputs, how wide, by which number of their key. */
-export interface Draws { readonly index: Int32Array; readonly hash: Int32Array; readonly spread: readonly Spread[] }
+/** What is drawn for every maker: which inputs, by which number of their key, and how far a deviate takes each (`slopesOf`, `SLOPES` numbers an input). */
+export interface Draws { readonly index: Int32Array; readonly hash: Int32Array; readonly slopes: Float64Array }
 
 /**
  * Prepares the draws of a program's inputs.
@@ -12,7 +12,7 @@ export interface Draws { readonly index: Int32Array; readonly hash: Int32Array; 
  * @source none - definition
  */
 export function drawsOf(program: Program, spreadOf: (input: Program['inputs'][number]) => Spread): Draws {
-  const index: number[] = [], hash: number[] = [], spread: Spread[] = [];
+  const index: number[] = [], hash: number[] = [], slopes: number[] = [];
   const seen = new Set<number>();
   program.inputs.forEach((input, i) => {
     const s = spreadOf(input);
@@ -20,9 +20,9 @@ export function drawsOf(program: Program, spreadOf: (input: Program['inputs'][nu
     let h = hashOf(input.key);
     while (seen.has(h)) h = hashOf(`${input.key} ${h}`);
     seen.add(h);
-    index.push(i); hash.push(h | 0); spread.push(s);
+    index.push(i); hash.push(h | 0); slopes.push(...slopesOf(s, input.value));
   });
-  return { index: Int32Array.from(index), hash: Int32Array.from(hash), spread };
+  return { index: Int32Array.from(index), hash: Int32Array.from(hash), slopes: Float64Array.from(slopes) };
 }
 
 /**
@@ -32,11 +32,8 @@ export function drawsOf(program: Program, spreadOf: (input: Program['inputs'][nu
  * @source none - definition
  */
 export function drawMaker(x: Float64Array, program: Program, draws: Draws, seed: number, maker: number): void {
-  const { index, hash, spread } = draws, { nominal } = program;
-  for (let k = 0; k < index.length; k++) {
-    const i = index[k]!;
-    x[i] = pointAt(spread[k]!, nominal[i]!, drawNormal(seed, hash[k]!, maker));
-  }
+  const { index, hash, slopes } = draws, { nominal } = program;
+  for (let k = 0; k < index.length; k++) { const i = index[k]!; x[i] = pointBy(slopes, k, nominal[i]!, drawNormal(seed, hash[k]!, maker)); }
 }
 
 /**
@@ -46,8 +43,8 @@ export function drawMaker(x: Float64Array, program: Program, draws: Draws, seed:
  * @source none - definition
  */
 export function putMaker(x: Float64Array, program: Program, draws: Draws, deviates: Float64Array, maker: number): void {
-  const { index, spread } = draws, { nominal } = program, row = maker * index.length;
-  for (let k = 0; k < index.length; k++) { const i = index[k]!; x[i] = pointAt(spread[k]!, nominal[i]!, deviates[row + k]!); }
+  const { index, slopes } = draws, { nominal } = program, row = maker * index.length;
+  for (let k = 0; k < index.length; k++) { const i = index[k]!; x[i] = pointBy(slopes, k, nominal[i]!, deviates[row + k]!); }
 }
 
 /**

@@ -99,20 +99,16 @@ const MOST_DRAWN = 400;
 function straighten(program: Program, w: Workspace, draws: Draws, s: Pick<Spreads, 'value' | 'low' | 'high' | 'down' | 'up'>, bent: Uint8Array): void {
   const n = program.probes.length, columns = wanted(bent), width = columns.length, { index } = draws;
   const x = Float64Array.from(program.nominal), out = new Float64Array(n), z = evenDeviates(draws, SEED, DRAWN);
-  const drawn = new Float64Array(DRAWN * width), summed = new Float64Array(DRAWN * width), known = new Int32Array(width);
+  const drawn = new Float64Array(DRAWN * width), known = new Int32Array(width);
   for (let maker = 0, at = 0; maker < DRAWN; maker++) {
-    const row = maker * index.length;
     putMaker(x, program, draws, z, maker);
     program.runLean(x, out, bent, w);
     for (let c = 0; c < width; c++, at++) {
-      const k = columns[c]!;
-      let sum = s.value[k]!;
-      for (let m = 0; m < index.length; m++) { const i = index[m]! * n + k, d = z[row + m]!; sum += (d < 0 ? -s.down[i]! : s.up[i]!) * (d / Z95); }
-      drawn[at] = out[k]!;
-      summed[at] = sum;
-      if (!Number.isNaN(out[k]!)) known[c]!++;
+      drawn[at] = out[columns[c]!]!;
+      if (!Number.isNaN(drawn[at]!)) known[c]!++;
     }
   }
+  const summed = sumsOf(columns, index, z, s, n);
   for (let c = 0; c < width; c++) {
     if (known[c]! < DRAWN / 2) continue;
     const k = columns[c]!, from = quantiles(summed, width, c, SHARES), to = quantiles(drawn, width, c, SHARES);
@@ -125,6 +121,28 @@ function straighten(program: Program, w: Workspace, draws: Draws, s: Pick<Spread
     s.high[k] = Math.max(s.value[k]!, s.high[k]! + high);
   }
 }
+/** What the sum of differences makes of the same draws: rows of `DRAWN`, a column for each of `columns`. */
+function sumsOf(columns: Int32Array, index: Int32Array, z: Float64Array, { value, down, up }: Pick<Spreads, 'value' | 'down' | 'up'>, n: number): Float64Array {
+  const width = columns.length, inputs = index.length, sums = new Float64Array(DRAWN * width);
+  const which = new Int32Array(inputs), below = new Float64Array(inputs), above = new Float64Array(inputs);
+  for (let c = 0; c < width; c++) {
+    const k = columns[c]!;
+    // most inputs do nothing to a figure
+    let some = 0;
+    for (let m = 0; m < inputs; m++) {
+      const i = index[m]! * n + k;
+      if (down[i] === 0 && up[i] === 0) continue;
+      which[some] = m; below[some] = -down[i]! / Z95; above[some++] = up[i]! / Z95;
+    }
+    for (let maker = 0, row = 0, at = c; maker < DRAWN; maker++, row += inputs, at += width) {
+      let sum = value[k]!;
+      for (let j = 0; j < some; j++) { const d = z[row + which[j]!]!; sum += (d < 0 ? below[j]! : above[j]!) * d; }
+      sums[at] = sum;
+    }
+  }
+  return sums;
+}
+
 /** Where the two are compared, and with which weight: about the 2.5 % point, since one rank of four hundred draws says little. @source none - definition */
 const TAIL = [[0.0075, 1 / 7.5], [0.0125, 1.5 / 7.5], [0.025, 2 / 7.5], [0.0375, 1.5 / 7.5], [0.05, 1 / 7.5], [0.0625, 0.5 / 7.5]] as const;
 const SHARES = [...TAIL.map(([share]) => share), ...TAIL.map(([share]) => 1 - share).reverse()];

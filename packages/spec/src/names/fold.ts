@@ -1,3 +1,4 @@
+const FOLDED = /^[a-z0-9]*$/;
 const ASCII = /^[\x20-\x7e]*$/;
 const DROPPED = /[\s\-‐‑–—.,'’‘`´]/g;
 const MARKS = /\p{M}/gu;
@@ -11,6 +12,7 @@ const LETTERS: Readonly<Record<string, string>> = { ß: 'ss', æ: 'ae', œ: 'oe'
  * @source none - definition
  */
 export function fold(text: string): string {
+  if (FOLDED.test(text)) return text;
   const lower = text.toLowerCase();
   if (ASCII.test(lower)) return lower.replace(DROPPED, '');
   return lower.normalize('NFD').replace(MARKS, '').replace(/[ßæœøłıđ₂₄⁄º]/g, (letter) => LETTERS[letter] ?? letter).replace(DROPPED, '').normalize('NFC');

@@ -1,6 +1,6 @@
 import type { LarderId } from '@washline/engine';
 import { fold } from './fold.ts';
-import { names, stemGerman, words, type Language, type NameRow } from '../vocabulary/vocabulary.ts';
+import { germanStems, names, stemGerman, words, type Language, type NameRow } from '../vocabulary/vocabulary.ts';
 
 /** How the thing is measured, which settles names with two meanings: "lime" is juice by volume, fruit by count. */
 export type Measured = 'volume' | 'count' | 'weight' | 'juice' | 'peel' | null;
@@ -52,7 +52,7 @@ function exact(phrase: string, folded: string, language: Language, measured: Mea
     if (rows !== undefined) return settle(rows, measured, system);
   }
   if (language === 'de') {
-    const rows = table.byStem.get(stemGerman(phrase));
+    const rows = germanStems().get(stemGerman(phrase));
     if (rows !== undefined) return settle(rows, measured, system);
   }
   return undefined;

@@ -34,7 +34,7 @@ export interface Names {
   readonly beginnings: ReadonlySet<string>;
   /** every word of every name */
   readonly words: ReadonlySet<string>;
-  readonly byStem: ReadonlyMap<string, readonly NameRow[]>; readonly rows: readonly NameRow[]; readonly preferred: ReadonlyMap<string, string> }
+  readonly rows: readonly NameRow[]; readonly preferred: ReadonlyMap<string, string> }
 
 const KINDS: Readonly<Record<string, NameRow['kind']>> = { '=': 'preferred', '+': 'synonym', '~': 'spelling', '*': 'plural', '^': 'old', '?': 'ambiguous' };
 const namesOf = new Map<string, Names>();
@@ -45,16 +45,17 @@ export function stemGerman(text: string): string {
   return parts.map((part, index) => (index === parts.length - 1 ? fold(part) : fold(part).replace(/(e[rsnm]?)$/, ''))).join('');
 }
 
+function put(map: Map<string, NameRow[]>, key: string, row: NameRow): void {
+  const list = map.get(key);
+  if (list === undefined) map.set(key, [row]);
+  else if (!list.some((other) => other.id === row.id)) list.push(row);
+}
+
 /** All names of one language, folded. */
 export function names(language: Language): Names {
   const known = namesOf.get(language);
   if (known !== undefined) return known;
-  const byFold = new Map<string, NameRow[]>(), byStem = new Map<string, NameRow[]>(), rows: NameRow[] = [], preferred = new Map<string, string>(), beginnings = new Set<string>(), words = new Set<string>();
-  const put = (map: Map<string, NameRow[]>, key: string, row: NameRow): void => {
-    const list = map.get(key);
-    if (list === undefined) map.set(key, [row]);
-    else if (!list.some((other) => other.id === row.id)) list.push(row);
-  };
+  const byFold = new Map<string, NameRow[]>(), rows: NameRow[] = [], preferred = new Map<string, string>(), beginnings = new Set<string>(), words = new Set<string>();
   const note = (name: string): string => {
     let joined = '';
     for (const part of name.split(/[\s-]+/)) { const folded = fold(part); words.add(folded); joined += folded; beginnings.add(joined); }
@@ -71,15 +72,20 @@ export function names(language: Language): Names {
       rows.push(row);
       if (kind === 'preferred') preferred.set(id, name);
       put(byFold, note(name), row);
-      if (language === 'de') {
-        if (/[äöü]/i.test(name)) { const typed = foldTyped(name); put(byFold, typed, row); beginnings.add(typed); }
-        if (name.includes(' ')) put(byStem, stemGerman(name), row);
-      }
+      if (language === 'de' && /[äöü]/i.test(name)) { const typed = foldTyped(name); put(byFold, typed, row); beginnings.add(typed); }
     }
   }
-  const made = { byFold, byStem, rows, preferred, beginnings, words };
+  const made = { byFold, rows, preferred, beginnings, words };
   namesOf.set(language, made);
   return made;
+}
+
+const stems = new Map<string, NameRow[]>();
+
+/** German names of more than one word by their stem: asked only where no name fits as it is written. */
+export function germanStems(): ReadonlyMap<string, readonly NameRow[]> {
+  if (stems.size === 0) for (const row of names('de').rows) if (row.name.includes(' ')) put(stems, stemGerman(row.name), row);
+  return stems;
 }
 
 export interface VerbRow { readonly verb: string; readonly reading: string; readonly form: 'imperative' | 'infinitive' | 'participle' | '-ing' | 'phrase'; readonly waiting: boolean; readonly language: string; readonly words: number }
