@@ -4,6 +4,7 @@ import { drawBeside } from './figures/beside.ts';
 import { drawChief, drawWashline } from './figures/chief.ts';
 import { drawDimensions } from './figures/dimensions.ts';
 import { drawRest } from './figures/rest.ts';
+import { drawHandles } from './glass/handles.ts';
 import { drawConsequence, drawUnset } from './figures/consequence.ts';
 import { cutOff, EMPTY_GLASS, frameOf } from './frame.ts';
 import { drawGarnish, drawRim } from './glass/garnish.ts';
@@ -63,6 +64,7 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
   if (reading.glass !== null) {
     drawRim(pad, reading.glass, frame.stand);
     drawWashline(pad, reading.glass, frame, whole.glass?.washline_mm ?? reading.glass.washline_mm);
+    if (reading.glass === whole.glass) drawHandles(pad, reading.glass, frame);
     if (reading.glass === whole.glass) drawDimensions(pad, reading.glass, frame, Object.values(reading.preps).some((prep) => prep.vessel === 'siphon'));
     drawBeside(pad, reading, frame);
   }

@@ -39,17 +39,24 @@ export type Pen =
 /** A figure as a check reads it: its name in a reading, unrounded. */
 export interface FigureMark { readonly reading: string; readonly name: string; readonly value: number; readonly unit: string; readonly low: number; readonly high: number }
 
+/**
+ * A level that can be taken hold of. `of`: `washline` (the whole drink), `layer:<its number from the floor>` or `prep:<its key>`; it stands at `value`, and a px
+ * of the layout upwards is `perPx` more: mm in the glass, mL in a vessel.
+ */
+export interface LevelMark { readonly of: string; readonly value: number; readonly unit: 'mm' | 'mL'; readonly perPx: number }
+
 /** A part groups shapes that mean one thing; parts come in the order in which they are drawn and read aloud. */
 export interface Part {
   readonly id: string;
   readonly within: string | null;
-  readonly role: 'ground' | 'reading' | 'glass' | 'layer' | 'ice' | 'wall' | 'garnish' | 'washline' | 'figure' | 'leader' | 'dimension' | 'vessel' | 'fall' | 'finding' | 'rule';
+  readonly role: 'ground' | 'reading' | 'glass' | 'layer' | 'ice' | 'wall' | 'garnish' | 'washline' | 'figure' | 'leader' | 'dimension' | 'vessel' | 'fall' | 'finding' | 'rule' | 'handle';
   /** said aloud; absent where the part is only ink */
   readonly name?: string;
   readonly reading?: string;
   readonly figure?: FigureMark;
   readonly layer?: string;
   readonly washline_mm?: number;
+  readonly level?: LevelMark;
   /** path of the section or line it stands for, as a key */
   readonly prep?: string;
 }

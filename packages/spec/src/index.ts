@@ -18,6 +18,7 @@ export { rewritten, writtenIn } from './say/written.ts';
 export { decode } from './text/decode.ts';
 export { splice, inverse, SpliceError } from './text/splice.ts';
 export { setAmount, actionAt } from './text/set-amount.ts';
+export { scaled, stepOf, stepped, turn, turnable } from './text/steps.ts';
 export { print, printAction } from './document/print.ts';
 export { toJson, fromJson, textOfJson, type JsonDocument, type JsonLine } from './document/json.ts';
 export { search, type Hit } from './names/search.ts';

@@ -47,6 +47,17 @@ export function Page() {
   const title = createMemo(() => { document.title = name() === '' ? 'Washline' : `${name()}, Washline`; return name(); });
   const toName = (): void => { const e = document.querySelector<HTMLTextAreaElement>('[data-editor]'); if (e !== null) { e.focus(); const end = Math.max(0, e.value.indexOf('\n')); e.setSelectionRange(end, end); } };
 
+  // A vessel pressed: the caret goes to its lines.
+  const toSection = (prep: string): void => {
+    const { document: spec, reading: of } = state.now(), fits = spec.sections.filter((s) => (prep === '' ? s.kind === 'build' : s.kind === 'prep' && s.key === prep));
+    const section = fits.find((s) => s.variant === of.variant) ?? fits.find((s) => s.variant === null), line = section?.lines[0];
+    const editor = document.querySelector<HTMLTextAreaElement>('[data-editor]');
+    if (line === undefined || editor === null) return;
+    editor.focus({ preventScroll: true });
+    editor.setSelectionRange(line.span.to, line.span.to);
+    document.querySelectorAll('.mirror > .row')[line.line - 1]?.scrollIntoView({ block: 'center' });
+  };
+
   return (
     <>
       <a class="skip" href="#spec" onClick={(e) => { e.preventDefault(); document.getElementById('spec')?.focus(); }}>{say('skip.spec')}</a>
@@ -54,7 +65,7 @@ export function Page() {
       <a class="skip" href="#glass" onClick={(e) => { e.preventDefault(); document.getElementById('glass')?.focus(); }}>{say('skip.glass')}</a>
       <main class="page">
         <div class="phone-head"><h1>{title()}</h1><p>{liquid(reading())}<br />{drinks(reading())}</p></div>
-        <Glass now={state.now} sheet={sheet} onPress={setPressed} />
+        <Glass state={state} sheet={sheet} onPress={setPressed} onVessel={toSection} />
         <Facts now={state.now} />
         <Later state={state} sheet={sheet} />
         <section class="side" aria-label={say('spec')}>
@@ -66,8 +77,8 @@ export function Page() {
             <li><span class="unit">ml</span></li>
             <li><button type="button" onClick={turn}>{say(sheet() === 'dark' ? 'sheet.light' : 'sheet.dark')}</button></li>
             <li><button type="button" lang={other()} data-language={other()} onClick={speakOther}>{other() === 'de' ? 'deutsch' : 'English'}</button></li>
-            <Show when={state.canUndo()}><li><button type="button" onClick={() => state.undo()}>{say('undo')}</button></li></Show>
-            <Show when={state.canRedo()}><li><button type="button" onClick={() => state.redo()}>{say('redo')}</button></li></Show>
+            <Show when={state.undoes() !== null}><li><button type="button" onClick={() => state.undo()}>{say('undo')}<span class="again">{state.undoes()}</span></button></li></Show>
+            <Show when={state.redoes() !== null}><li><button type="button" onClick={() => state.redo()}>{say('redo')}<span class="again">{state.redoes()}</span></button></li></Show>
             <Show when={!state.isDemo()}><li><button type="button" onClick={() => state.toDemo()}>{say('demo')}</button></li></Show>
             <li><button type="button" onClick={() => print()}>{say('print')}</button></li>
           </ul>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { between, carried, done, EMPTY, inverse, redone, spliced, undone } from './history.ts';
+import { between, carried, done, EMPTY, inverse, lineAfter, redone, spliced, undone } from './history.ts';
 
 const cuts = (text: string) => fc.array(fc.tuple(fc.nat(text.length), fc.nat(text.length)), { maxLength: 4 }).map((pairs) => {
   const places = pairs.flat().sort((a, b) => a - b);
@@ -38,5 +38,11 @@ describe('the stack of splices', () => {
     expect(carried(9, [{ from: 0, to: 2, insert: '120' }])).toBe(10);
     expect(carried(1, [{ from: 3, to: 4, insert: '' }])).toBe(1);
     expect(carried(4, [{ from: 2, to: 6, insert: 'a' }])).toBe(3);
+  });
+  it('says in words what taking back would bring: the line as it was', () => {
+    const text = 'Rum\r\n60 ml rum\r\n20 ml lime juice\r\n', splices = [{ from: 5, to: 7, insert: '75' }], next = spliced(text, splices);
+    expect(lineAfter(next, inverse(text, splices))).toBe('60 ml rum');
+    expect(lineAfter(text, splices)).toBe('75 ml rum');
+    expect(lineAfter(text, [])).toBe('');
   });
 });

@@ -5,7 +5,7 @@ export interface Edit { readonly forward: readonly Splice[]; readonly back: read
 export interface History { readonly undo: readonly Edit[]; readonly redo: readonly Edit[] }
 
 export const EMPTY: History = { undo: [], redo: [] };
-const KEPT = 400;
+const KEPT = 500;
 
 /** The text after splices that do not overlap and count in the text before any of them. */
 export function spliced(text: string, splices: readonly Splice[]): string {
@@ -74,6 +74,14 @@ function caretAfter(splices: readonly Splice[]): number {
   let shift = 0, at = 0;
   for (const s of inOrder(splices)) { at = s.from + shift + s.insert.length; shift += s.insert.length - (s.to - s.from); }
   return at;
+}
+
+/** The line that an edit is felt at, as its splices would leave it: what taking it back or doing it again brings. Empty for a line that goes. */
+export function lineAfter(text: string, splices: readonly Splice[]): string {
+  const first = inOrder(splices)[0];
+  if (first === undefined) return '';
+  const next = spliced(text, splices), from = next.slice(0, first.from).search(/[^\r\n]*$/);
+  return /^[^\r\n]*/.exec(next.slice(from))?.[0].trim() ?? '';
 }
 
 /** Where a place in the text lies after splices. */

@@ -1,4 +1,5 @@
 import type { Document, Ranged } from '@washline/engine';
+export { reach, takeHold, turnLine } from './hand/levels.ts';
 import { loadLanguage, messagesIn, readText, writtenIn, type Answer, type MessageLanguage } from '@washline/spec';
 import { tables } from '@washline/tables';
 

@@ -1,14 +1,14 @@
 import { batch, createEffect, createMemo, createSignal, type Accessor } from 'solid-js';
 import type { Splice } from '@washline/engine';
 import { keepDraft, keptDraft } from './device.ts';
-import { between, carried, done, EMPTY, redone, spliced, undone, type History } from './history.ts';
+import { between, carried, done, EMPTY, lineAfter, redone, spliced, undone, type History } from './history.ts';
 import { DEMO, DEMO_READ, unread } from './demo.ts';
 import { language, name } from './language/language.ts';
 import type * as engineOf from './read.ts';
 import type { Depth, Read, Reading } from './read.ts';
 
 export type Reader = (text: string, why?: string, depth?: Depth) => Read;
-type Engine = Pick<typeof engineOf, 'read' | 'readLater' | 'learn' | 'isGerman'>;
+type Engine = Pick<typeof engineOf, 'read' | 'readLater' | 'learn' | 'isGerman' | 'takeHold' | 'reach' | 'turnLine'>;
 
 /** So long after the last change the ranges are made whole. */
 const SETTLED_MS = 250;
@@ -22,14 +22,32 @@ export interface State {
   readonly later: Accessor<((text: string) => Reading) | null>;
   /** where the caret should go after a change made outside the editor */
   readonly caret: Accessor<number | null>;
-  readonly canUndo: Accessor<boolean>;
-  readonly canRedo: Accessor<boolean>;
+  /** the line that undoing or redoing would bring; null where there is nothing to */
+  readonly undoes: Accessor<string | null>;
+  readonly redoes: Accessor<string | null>;
   readonly isDemo: Accessor<boolean>;
+  /** the line a hand is turning, from 1 */
+  readonly turned: Accessor<number | null>;
+  /** turns the amount of a line by steps of its jigger; false where it has none */
+  turnLine(line: number, steps: number, fine: boolean): boolean;
+  /** takes hold of a level of the drawing; null where nothing moves it, or before the engine has come */
+  hold(of: string): Hand | null;
   type(text: string): void;
   apply(splices: readonly Splice[], caret?: number): void;
   undo(): void;
   redo(): void;
   toDemo(): void;
+}
+
+/** A level held by a pointer or a key: text and drawing follow at once; let go, it is one thing that was done. */
+export interface Hand {
+  /** the line as it stands; of the whole drink what it is multiplied by */
+  words(): string;
+  /** brings the level as near as its steps allow, mm or mL */
+  to(value: number, fine: boolean): void;
+  by(steps: number, fine: boolean): void;
+  keep(): void;
+  drop(): void;
 }
 
 /** One text, one reading of it, one stack of splices. */
@@ -44,7 +62,7 @@ export function makeState(): State {
   const reader = createMemo<Reader | null>(() => { const whole = engine(), spoken = language(); learnt(); return whole === null ? null : (spec, why, depth) => whole.read(spec, why, spoken, depth); });
   const later = createMemo(() => { const whole = engine(), spoken = language(); return whole === null ? null : (spec: string) => whole.readLater(spec, spoken); });
   // The engine and its tables come after the first picture.
-  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, learn, isGerman }) => setEngine({ read, readLater, learn, isGerman })); }));
+  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, learn, isGerman, takeHold, reach, turnLine }) => setEngine({ read, readLater, learn, isGerman, takeHold, reach, turnLine })); }));
   // the frame of a change has new values with the ranges before, the next one ranges by differences; a moment later they are whole
   const [depth, setDepth] = createSignal<Depth>('whole');
   const now = createMemo<Read>(() => {
@@ -64,19 +82,47 @@ export function makeState(): State {
     void whole.learn('de').then((values) => { if (spoken === 'de') name(values); return setLearnt(true); });
   });
   let saving = 0, settling = 0, painted = 0;
-  const put = (next: string, past: History, at: number | null): void => {
+  const [turned, setTurned] = createSignal<number | null>(null);
+  const put = (next: string, past: History, at: number | null, kept = true): void => {
     batch(() => { setText(next); setHistory(past); setDepth('carried'); if (at !== null) setCaret(at); });
     clearTimeout(settling);
     settling = window.setTimeout(() => setDepth('whole'), SETTLED_MS);
     cancelAnimationFrame(painted);
     painted = requestAnimationFrame(() => setTimeout(() => { if (text() === next && now().carried) setDepth('quick'); }));
     clearTimeout(saving);
+    if (!kept) return;
     saving = window.setTimeout(() => keepDraft({ text: next, history: past }), 250);
   };
   addEventListener('pagehide', () => keepDraft(text() === DEMO && history().undo.length === 0 ? null : { text: text(), history: history() }));
+  const hold = (of: string): Hand | null => {
+    const whole = engine(), start = text();
+    if (whole === null) return null;
+    const held = whole.takeHold({ text: start, now: now() }, of, (spec) => whole.read(spec, undefined, language(), 'carried'));
+    if (held === null) return null;
+    let steps = 0, fine = false, here = held.at(0, false);
+    const go = (to: number, finely: boolean): void => {
+      if (to === steps && finely === fine) return;
+      steps = to; fine = finely; here = held.at(to, finely);
+      batch(() => { setTurned(here.line); put(spliced(start, here.splices), history(), null, false); });
+    };
+    return {
+      words: () => here.words,
+      to: (value, finely) => { go(whole.reach(held, value, finely === fine ? steps : 0, finely), finely); },
+      by: (more, finely) => { const from = finely === fine ? steps : 0; if (!held.at(from + more, finely).over) go(from + more, finely); },
+      keep: () => { setTurned(null); if (text() !== start) put(text(), done(history(), start, here.splices, false, Date.now()), null); },
+      drop: () => { setTurned(null); if (text() !== start) put(start, history(), null); },
+    };
+  };
   return {
-    text, now, reader, later, caret,
-    canUndo: () => history().undo.length > 0, canRedo: () => history().redo.length > 0, isDemo: () => text() === DEMO,
+    text, now, reader, later, caret, turned, hold,
+    turnLine(line, by, finely) {
+      const splices = engine()?.turnLine(now(), line, by, finely) ?? [], before = text();
+      if (splices.length > 0) put(spliced(before, splices), done(history(), before, splices, false, Date.now()), null);
+      return splices.length > 0;
+    },
+    undoes: () => { const last = history().undo.at(-1); return last === undefined ? null : lineAfter(text(), last.back); },
+    redoes: () => { const last = history().redo.at(-1); return last === undefined ? null : lineAfter(text(), last.forward); },
+    isDemo: () => text() === DEMO,
     type(next) {
       const splice = between(text(), next);
       if (splice !== null) put(next, done(history(), text(), [splice], true, Date.now()), null);

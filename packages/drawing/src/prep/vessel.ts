@@ -49,7 +49,7 @@ export function boxOf(vessel: Vessel, axis: number, shelf: number, k: number): B
 }
 
 export interface Filled { readonly mL: number | null; readonly fill: `#${string}`; readonly hatch?: HatchKey | undefined; readonly gas?: HatchKey | undefined }
-export interface Drawn { readonly lipY: number; readonly lipLeft: number; readonly lipRight: number; readonly levelY: number; readonly wall: number; readonly nozzle: Point }
+export interface Drawn { readonly lipY: number; readonly lipLeft: number; readonly lipRight: number; readonly levelY: number; /** mL that a px of its level is; 0 where it is empty */ readonly mLPerPx: number; readonly wall: number; readonly nozzle: Point }
 
 /** A vessel in section on its shelf, filled to its level. `shelf` is the y it stands on. */
 export function drawVessel(pad: Pad, vessel: Vessel, axis: number, shelf: number, k: number, filled: Filled, scheme: Scheme, strong = false): Drawn {
@@ -98,7 +98,7 @@ export function drawVessel(pad: Pad, vessel: Vessel, axis: number, shelf: number
   if (vessel.kind === 'tray') for (const side of [-1, 1]) pad.path('wall', line(axis + side * (lipR - wall / 2), y(brim), axis + side * (lipR + 4), y(brim)), { stroke, width: wall });
   const half = vesselSize(vessel, k).width / 2 + 5;
   pad.line('shelf', axis - half, shelf + 0.6, axis + half, shelf + 0.6, { stroke: 'ink2', width: 1 });
-  return { lipY: y(brim), lipLeft: axis - lipR, lipRight: axis + lipR, levelY: y(level), wall, nozzle };
+  return { lipY: y(brim), lipLeft: axis - lipR, lipRight: axis + lipR, levelY: y(level), mLPerPx: level > 0 ? (Math.PI * radiusAt(vessel.profile, level) ** 2) / k / 1000 : 0, wall, nozzle };
 }
 
 /** The head of a siphon, closed: steel cut, lever, nozzle to the right. */

@@ -1,16 +1,17 @@
 import { draw, type Said } from '@washline/drawing';
-import { createEffect, createSignal, onCleanup, onMount, type Accessor } from 'solid-js';
+import { createEffect, createSignal, onCleanup, onMount, Show, type Accessor } from 'solid-js';
 import type { Sheet } from '../device.ts';
-import type { Read } from '../read.ts';
+import { makeHand } from '../hand/hand.ts';
 import { say, turn } from '../language/language.ts';
 import { firstSentence } from '../sheet/sentences.ts';
 import { makeHatches } from './hatches.ts';
 import { makeRenderer } from './render.ts';
+import type { State } from '../state.ts';
 
 export interface Pressed { readonly reading: string; readonly figure: string; readonly at: DOMRect; readonly from: SVGElement }
 
 /** The section drawing, laid out for the room it has and drawn again in the frame of every change. */
-export function Glass(props: { readonly now: Accessor<Read>; readonly sheet: Accessor<Sheet>; readonly onPress: (pressed: Pressed) => void }) {
+export function Glass(props: { readonly state: State; readonly sheet: Accessor<Sheet>; readonly onPress: (pressed: Pressed) => void; readonly onVessel: (prep: string) => void }) {
   let box!: HTMLElement, svg!: SVGSVGElement, defs!: SVGDefsElement;
   const [room, setRoom] = createSignal({ width: 0, height: 0 }, { equals: (a, b) => a.width === b.width && a.height === b.height });
   const [print, setPrint] = createSignal(false);
@@ -18,6 +19,8 @@ export function Glass(props: { readonly now: Accessor<Read>; readonly sheet: Acc
   onMount(() => {
     const measure = (): void => { setRoom({ width: box.clientWidth, height: box.clientHeight }); };
     measure();
+    // a finger on a level does not scroll the page: touch-action alone is not heeded within a drawing
+    svg.addEventListener('touchstart', (e) => { if ((e.target as Element).closest('[data-level]') !== null) e.preventDefault(); }, { passive: false });
     const watch = new ResizeObserver(measure);
     watch.observe(box);
     const before = (): void => { setPrint(true); }, after = (): void => { setPrint(false); };
@@ -27,7 +30,7 @@ export function Glass(props: { readonly now: Accessor<Read>; readonly sheet: Acc
 
     const hatch = makeHatches(defs), render = makeRenderer(svg);
     createEffect(() => {
-      const { reading, document: spec, findings } = props.now();
+      const { reading, document: spec, findings } = props.state.now();
       const paper = print();
       turn();
       const size = room();
@@ -44,14 +47,24 @@ export function Glass(props: { readonly now: Accessor<Read>; readonly sheet: Acc
   });
 
   const press = (event: Event): void => {
-    const part = (event.target as Element).closest<SVGElement>('[data-figure]');
-    if (part === null) return;
+    const at = event.target as Element, part = at.closest<SVGElement>('[data-figure]');
+    if (part === null) {
+      const vessel = at.closest<SVGElement>('[data-section]');
+      if (vessel !== null && at.closest('[data-level]') === null) props.onVessel(vessel.dataset['section'] ?? '');
+      return;
+    }
     event.preventDefault();
     props.onPress({ reading: part.dataset['of'] ?? 'drink', figure: part.dataset['figure'] ?? '', at: part.getBoundingClientRect(), from: part });
   };
+  const hand = makeHand(() => props.state, () => box);
   return (
-    <figure class="drawing" ref={box} aria-label={say('glass.section', { drink: props.now().reading.drink })}>
-      <svg ref={svg} onClick={press} onKeyDown={(e) => { if (e.key === 'Enter' || e.key === ' ') press(e); }}><defs ref={defs} /></svg>
+    <figure class="drawing" ref={box} aria-label={say('glass.section', { drink: props.state.now().reading.drink })}>
+      <svg
+        ref={svg} onClick={press} onKeyDown={(e) => { if (!hand.key(e) && (e.key === 'Enter' || e.key === ' ')) press(e); }}
+        onPointerDown={hand.down} onPointerMove={hand.move} onPointerUp={hand.up} onPointerCancel={hand.cancel} onLostPointerCapture={hand.up}
+        onPointerOver={hand.over} onPointerLeave={hand.leave} onFocusIn={hand.over} onFocusOut={hand.leave}
+      ><defs ref={defs} /></svg>
+      <Show when={hand.said()}>{(said) => <p class="at-hand" classList={{ end: said().end }} style={{ left: `${said().x}px`, top: `${said().y}px` }}>{said().words}</p>}</Show>
     </figure>
   );
 }

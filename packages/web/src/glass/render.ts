@@ -11,7 +11,11 @@ export function makeRenderer(svg: SVGSVGElement): (drawing: Drawing) => void {
   const parts = new Map<string, Kept>(), shapes = new Map<string, Kept>();
   return (drawing) => {
     set(svg, 'viewBox', `0 0 ${round(drawing.width)} ${round(drawing.height)}`);
-    const live = new Set<string>();
+    const held = svg.contains(document.activeElement) ? document.activeElement as SVGElement : null;
+    // What is gone goes first: what stays is then in its place and keeps the focus.
+    const live = new Set(drawing.parts.map((part) => part.id)), drawn = new Set(drawing.shapes.map((shape) => shape.id));
+    for (const [id, kept] of shapes) if (!drawn.has(id)) { kept.node.remove(); kept.hatch?.remove(); shapes.delete(id); }
+    for (const [id, kept] of parts) if (!live.has(id)) { kept.node.remove(); parts.delete(id); }
     const order = new Map<string, SVGElement | null>();
     for (const part of drawing.parts) {
       const parent = part.within === null ? svg : parts.get(part.within)?.node ?? svg;
@@ -20,9 +24,8 @@ export function makeRenderer(svg: SVGSVGElement): (drawing: Drawing) => void {
       place(kept.node, parent, order.get(part.within ?? '') ?? null);
       order.set(part.within ?? '', kept.node);
       dress(kept, part);
-      live.add(part.id);
     }
-    const drawn = new Set<string>(), last = new Map<string, SVGElement>();
+    const last = new Map<string, SVGElement>();
     for (const shape of drawing.shapes) {
       const parent = parts.get(shape.part)?.node ?? svg;
       let kept = shapes.get(shape.id);
@@ -37,10 +40,8 @@ export function makeRenderer(svg: SVGSVGElement): (drawing: Drawing) => void {
       if (hatch !== null) { place(hatch, parent, kept.node); last.set(shape.part, hatch); } else kept.hatch?.remove();
       const said = JSON.stringify(shape);
       if (said !== kept.said) { ink(kept.node, hatch, shape); kept.said = said; }
-      drawn.add(shape.id);
     }
-    for (const [id, kept] of shapes) if (!drawn.has(id)) { kept.node.remove(); kept.hatch?.remove(); shapes.delete(id); }
-    for (const [id, kept] of parts) if (!live.has(id)) { kept.node.remove(); parts.delete(id); }
+    if (held?.isConnected === true && document.activeElement !== held) held.focus({ preventScroll: true });
   };
 }
 
@@ -71,6 +72,9 @@ function dress(kept: Kept, part: Part): void {
     g.setAttribute('tabindex', '0');
     g.setAttribute('aria-haspopup', 'dialog');
     g.setAttribute('aria-label', part.name ?? f.name);
+  } else if (part.level !== undefined) {
+    const { of, value, unit, perPx } = part.level;
+    for (const [key, text] of [['role', 'slider'], ['tabindex', '0'], ['aria-orientation', 'vertical'], ['aria-label', part.name ?? of], ['aria-valuetext', part.name ?? ''], ['aria-valuenow', String(value)], ['aria-valuemin', '0'], ['aria-valuemax', String(Math.max(100, value * 4))], ['data-level', of], ['data-at', String(value)], ['data-in', unit], ['data-per', String(perPx)]] as const) g.setAttribute(key, text);
   } else if (part.role === 'glass') {
     g.setAttribute('data-drawing', 'glass');
     g.setAttribute('role', 'group');
@@ -79,6 +83,7 @@ function dress(kept: Kept, part: Part): void {
     g.setAttribute('aria-label', part.name ?? '');
   } else if (part.role === 'reading' || part.role === 'figure') { /* its texts speak */
   } else if (part.role === 'vessel') {
+    g.setAttribute('data-section', part.prep ?? '');
     g.setAttribute('role', 'group');
     g.setAttribute('aria-label', part.name ?? '');
   } else if (part.name !== undefined) {

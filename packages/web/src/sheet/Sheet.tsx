@@ -1,4 +1,5 @@
 import { createEffect, createMemo, createSignal, For, Index, Show, onMount, type Accessor } from 'solid-js';
+import { between, carried } from '../history.ts';
 import { say } from '../language/language.ts';
 import type { State } from '../state.ts';
 import { Margin, type Entry } from './Margin.tsx';
@@ -31,13 +32,13 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
     new ResizeObserver(() => setWidth(mirror.clientWidth)).observe(mirror);
     document.addEventListener('selectionchange', whereCaret);
   });
-  // The text area follows changes made elsewhere, and keeps its selection.
+  // The text area follows changes made elsewhere; its selection stays at the same letters.
   createEffect(() => {
     const text = state.text();
     if (editor.value === text) return;
-    const { selectionStart, selectionEnd } = editor;
+    const { selectionStart, selectionEnd } = editor, splice = between(editor.value, text), splices = splice === null ? [] : [splice];
     editor.value = text;
-    editor.setSelectionRange(selectionStart, selectionEnd);
+    editor.setSelectionRange(carried(selectionStart, splices), carried(selectionEnd, splices));
   });
   createEffect(() => {
     const at = state.caret();
@@ -45,7 +46,9 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
     queueMicrotask(() => { editor.setSelectionRange(at, at); whereCaret(); });
   });
   const key = (e: KeyboardEvent): void => {
-    const command = e.ctrlKey || e.metaKey;
+    const command = e.ctrlKey || e.metaKey, at = line();
+    // Alt and an arrow turn the amount of the caret's line by a step of its jigger
+    if (e.altKey && !command && (e.key === 'ArrowUp' || e.key === 'ArrowDown') && at !== null) { if (state.turnLine(at, e.key === 'ArrowUp' ? 1 : -1, e.shiftKey)) e.preventDefault(); return; }
     if (!command || e.altKey) return;
     const z = e.key.toLowerCase() === 'z';
     if (z && !e.shiftKey) { e.preventDefault(); state.undo(); }
@@ -61,7 +64,7 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
       <div class="rows">
         <div class="mirror" ref={mirror} aria-hidden="true">
           <Index each={rows()}>{(row, i) => (
-            <div class={`row ${row().kind} ${marks().get(i + 1) ?? ''}`} classList={{ here: line() === i + 1 && row().kind !== 'blank' && row().kind !== 'name' }}><Set row={row()} /><Carets entries={props.entries().filter((e) => e.line === i + 1 && e.column !== null)} text={row().text} /></div>
+            <div class={`row ${row().kind} ${marks().get(i + 1) ?? ''}${(line() === i + 1 || state.turned() === i + 1) && row().kind !== 'blank' && row().kind !== 'name' ? ' here' : ''}`}><Set row={row()} /><Carets entries={props.entries().filter((e) => e.line === i + 1 && e.column !== null)} text={row().text} /></div>
           )}</Index>
         </div>
         <textarea

@@ -1,0 +1,20 @@
+import { shown } from '../pen/numbers.ts';
+import type { Pad } from '../pen/pad.ts';
+import { polygon } from '../pen/path.ts';
+import type { LevelMark } from '../shapes.ts';
+import { words } from '../words.ts';
+
+/** A level as something to take hold of, between two x: its triangle shows when a pointer or the keyboard is there. */
+export function drawHandle(pad: Pad, mark: Omit<LevelMark, 'of'> & { readonly id: string; readonly within: string; readonly name: string }, at: { readonly y: number; readonly from: number; readonly to: number; readonly tall: number }): void {
+  const { id: of, within, name, value, unit, perPx } = mark, { y, from, to, tall } = at;
+  pad.open({ id: `handle:${of}`, within, role: 'handle', level: { of, value, unit, perPx }, name: words('aloud.level', { name, value: shown(value, unit === 'mm' ? 1 : 0), unit: unit === 'mm' ? 'mm' : 'ml' }) });
+  pad.target({ x: from, y: y - tall / 2, width: to - from, height: tall });
+  const x = to - 12;
+  pad.path('hand', polygon([[x, y - 1], [x - 5.6, y - 11], [x + 5.6, y - 11]]));
+}
+
+/** The washline's own: at the triangle that always stands on it. */
+export function drawScale(pad: Pad, value: number, perPx: number, at: { readonly x: number; readonly y: number; readonly tall: number }): void {
+  pad.open({ id: 'handle:washline', within: 'glass', role: 'handle', level: { of: 'washline', value, unit: 'mm', perPx }, name: words('aloud.scale', { value: shown(value, 1) }) });
+  pad.target({ x: at.x - at.tall / 2, y: at.y - at.tall / 2, width: at.tall, height: at.tall });
+}
