@@ -113,7 +113,8 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     const solid = form === 'botanical' || form === 'piece' || form === 'insoluble';
     add(ctx, into, p, solid ? 'solids' : 'liquid');
     if (form === 'piece') pressOut(ctx, into, p);
-    if (m.carrier && puts.has(m.carrier)) add(ctx, mixing ? tin : glassVat, puts.get(m.carrier)!);
+    const carrier = carrierOf(m);
+    if (carrier) add(ctx, into, carrier);
     if (mixing) inTin = true;
   };
   /** Ice written as a measure: for the next shake or stir if that brings none, else into the glass. */
@@ -125,12 +126,15 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     const next = actions.slice(index + 1).find((b): b is Step => b.kind === 'step' && (MIXERS.has(b.verb) || STRAINS.has(b.verb)));
     if (next && MIXERS.has(next.verb) && !next.ice && !wasStrained && mixesNext(index + 1)) waiting = ice; else setGlassIce(ice, use(ctx, ice), path);
   };
+  /** The liquid a measure goes in with. */
+  const carrierOf = (m: Measure): Put | undefined => (m.carrier ? puts.get(m.carrier) : undefined);
   const onTop = (p: Put, kind: 'liquid' | 'foam' | 'gel', name: string) => {
     const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1), stands = ctx.layout.take(1);
-    const foam = p.source.prep?.foam;
+    const foam = p.source.prep?.foam, carrier = carrierOf(p.measure);
     const { block: one } = p.source;
     ctx.ops.push(({ s }) => {
       addBlock(s, block, one, s[p.g]!);
+      if (carrier) addBlock(s, block, carrier.source.block, s[carrier.g]!);
       const v = volumeAt20(s, block) + s[block + slot.unknown_g]!;
       s[mL] = kind === 'foam' && foam ? v * (1 + s[foam.overrun]! / 100) : v;
       s[stands] = kind !== 'foam' || (foam && s[foam.overrun]! > 0) ? 1 : 0;
@@ -147,7 +151,11 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     if (p.source.prep?.foam) onTop(p, 'foam', name);
     else if (p.source.prep?.gel) onTop(p, 'gel', name);
     else if (ON_TOP.has(fill.verb) && fill.verb !== 'crown') onTop(p, 'liquid', name);
-    else { add(ctx, inTin ? tin : glassVat, p); }
+    else {
+      const carrier = carrierOf(fill.measure);
+      add(ctx, inTin ? tin : glassVat, p);
+      if (carrier) add(ctx, inTin ? tin : glassVat, carrier);
+    }
   };
 
   actions.forEach((a: Action, index) => {
