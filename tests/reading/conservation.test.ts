@@ -1,11 +1,11 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { CONSTITUENTS } from '@washline/engine';
+import { CONSTITUENTS, compile, freezingPoint, type Document } from '@washline/engine';
 import { readText } from '@washline/spec';
 import { tables } from '@washline/tables';
 import { imbalance } from './matter.ts';
-import { runs, spec } from './specs.ts';
+import { VERBS, runs, spec, verbsIn } from './specs.ts';
 
 // Conservation of mass is physics, no source needed: what goes in comes out, stays in a cloth or boils off.
 
@@ -16,22 +16,56 @@ describe('matter is kept', () => {
     const { off, scale } = imbalance(text, tables);
     off.forEach((grams, i) => expect(Math.abs(grams), CONSTITUENTS[i] ?? 'unknown').toBeLessThan(1e-9 * Math.max(scale, 1)));
   });
-  it('in random specs of nested preps, through every method and step', () => {
+  it('in random specs of nested preps, through every method and verb', () => {
+    const seen = new Set<string>();
     fc.assert(fc.property(spec, (text) => {
-      const { off, scale } = imbalance(text, tables);
+      const { off, scale, compiled } = imbalance(text, tables);
+      for (const verb of verbsIn(compiled.ctx.document)) seen.add(verb);
       for (const grams of off) expect(Math.abs(grams)).toBeLessThan(1e-9 * Math.max(scale, 1));
-    }), { numRuns: runs(200) });
+    }), { numRuns: runs(300) });
+    expect(VERBS.filter((verb) => !seen.has(verb)), 'verbs that were never drawn and read').toEqual([]);
   });
+  it('of a liquid that something dry is floated, topped or crowned with', () => {
+    for (const line of ['float 1 g salt in 10 ml water', 'top with 5 g sugar in 40 ml water', 'crown with 2 g agar in 30 ml water', '5 g salt in 20 ml water']) {
+      const { off, compiled } = imbalance(`Carried\n60 ml white rum 40 %\n${line}`, tables);
+      expect(compiled.build?.puts, line).toHaveLength(3);
+      for (const grams of off) expect(Math.abs(grams), line).toBeLessThan(1e-9);
+    }
+  });
+});
+
+/** Numbers of a reading that are none, and ranges whose value lies outside, each with its place. */
+function wrong(one: unknown, place = ''): string[] {
+  if (typeof one === 'number') return Number.isFinite(one) ? [] : [`${place} is ${one}`];
+  if (typeof one !== 'object' || one === null) return [];
+  const { value, low, high } = one as Record<string, unknown>;
+  const ranged = typeof value === 'number' && typeof low === 'number' && typeof high === 'number';
+  return [...(ranged && !(low <= value && value <= high) ? [`${place} is ${low} to ${high} about ${value}`] : []), ...Object.entries(one).flatMap(([key, inner]) => wrong(inner, `${place}/${key}`))];
+}
+/** Whether a liquid stands in a freezer: it is told as what it is before any of it is ice; what freezes is a finding. */
+const inFreezer = (document: Document): boolean => document.sections.some((s) => s.lines.some((l) => l.actions.some((a) => a.kind === 'step' && (a.verb === 'freeze' || (a.temperature?.celsius ?? 0) < 0))));
+
+describe('what a reading says can be', () => {
   it('shows no figure that is not a number, and none below what it can be', () => {
-    fc.assert(fc.property(spec, (text) => {
-      const { reading } = readText(text, { tables });
-      for (const figures of [reading.figures, ...Object.values(reading.preps).map((p) => p.figures), ...reading.stages.map((x) => x.figures)]) {
-        for (const [name, f] of Object.entries(figures)) {
-          expect(Number.isFinite(f.value), name).toBe(true);
-          expect(Number.isFinite(f.low) && Number.isFinite(f.high) && f.low <= f.value && f.value <= f.high, name).toBe(true);
-          if (name === 'strength' || name === 'volume' || name === 'mass' || name === 'sugar' || name === 'ethanol') expect(f.value, name).toBeGreaterThanOrEqual(0);
-        }
+    fc.assert(fc.property(spec, fc.constantFrom('alone' as const, 'hand' as const), (text, later) => {
+      const { reading } = readText(text, { tables, later });
+      expect(wrong(reading)).toEqual([]);
+      for (const figures of [reading.figures, ...Object.values(reading.preps).map((p) => p.figures), ...reading.stages.map((x) => x.figures), ...(reading.later ?? []).map((x) => x.figures)]) {
+        for (const name of ['strength', 'volume', 'mass', 'sugar', 'ethanol', 'ice_left', 'co2']) expect(figures[name]?.value ?? 0, name).toBeGreaterThanOrEqual(0);
       }
+    }), { numRuns: runs(60) });
+  });
+  it('no liquid is colder than its own freezing point, on ice, in the glass, or left in it', () => {
+    // Thermodynamics, no source needed: over ice a liquid comes to rest at the freezing point of what it has become, and melt only raises that. The figures of one moment may differ by what a step of time leaves.
+    const CLOSE = 0.02;
+    fc.assert(fc.property(spec, (text) => {
+      const { reading, document } = readText(text, { tables, later: 'alone' });
+      fc.pre(!inFreezer(document));
+      for (const { step, figures: { temperature, freezing_point } } of reading.stages) if (temperature && freezing_point) expect(temperature.value, step).toBeGreaterThan(freezing_point.value - CLOSE);
+      const { program, build } = compile(document, tables), w = program.workspace();
+      program.run(program.nominal, new Float64Array(program.probes.length), new Uint8Array(program.probes.length).fill(1), w);
+      const poured = build ? freezingPoint(w.s, build.base.liquid) : -Infinity;
+      for (const figures of [reading.figures, ...(reading.later ?? []).map((l) => l.figures)]) expect(figures['temperature']?.value ?? Infinity).toBeGreaterThan(poured - CLOSE);
     }), { numRuns: runs(60) });
   });
   it('every stage on ice closes its account of heat within a joule', () => {
