@@ -59,7 +59,7 @@ function wellFormed(text: string, f: SaidFinding, row: Row): void {
 }
 
 /** Applying it clears the finding, brings no problem and no new stop, and leaves every line it does not speak of as it was. */
-function remedied(text: string, f: SaidFinding, read_: typeof read = read): void {
+export function remedied(text: string, f: SaidFinding, read_: typeof read = read): void {
   const { splices, say } = f.remedy!;
   expect(say).not.toMatch(/[{}]|undefined|NaN/);
   const sorted = [...splices].sort((a, b) => a.from - b.from);
