@@ -21,7 +21,9 @@ export function strain(ctx: Context, o: Straining): void {
   const method = section.method;
   const holds = holdOf(ctx, step);
   if (v.content.has('solids')) {
-    const wet = o.puts.filter((p) => p.source.ingredient && (p.source.form === 'botanical' || p.source.form === 'piece' || p.source.form === 'insoluble'));
+    // what a nut butter holds is in the yield of its wash
+    const counted = (p: Put) => first && method === 'fat wash' && p.source.ingredient?.category === 'nut';
+    const wet = o.puts.filter((p) => p.source.ingredient && (p.source.form === 'botanical' || p.source.form === 'piece' || p.source.form === 'insoluble') && !counted(p));
     const each = wet.map((p) => steeping(p.source.ingredient!)?.held_g_g ?? 1);
     const held = ctx.spread('strain/held by solids', 'strain/held by solids', 1, 'share', 'nature', { at: step.path });
     const solids = v.content.phase('solids');
