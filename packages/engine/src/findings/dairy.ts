@@ -1,6 +1,6 @@
 import { ETHANOL_G_ML } from '../liquids/index.ts';
 import type { Measure } from '../document/types.ts';
-import { CLEAN_PH, CURDLING, FRESH, MARGIN, MIX_PH, ULTRA, curdleInto, CASEIN_IN_SERUM } from '../clarity/index.ts';
+import { CLEAN_PH, CURDLING, FRESH, MARGIN, MIX_PH, ULTRA, curdleInto, curdleKnown, CASEIN_IN_SERUM } from '../clarity/index.ts';
 import { ACIDS, MOLAR_MASS } from '../acids/index.ts';
 import { at, slot } from '../matter/constituents.ts';
 import type { Context, Put } from '../program/context.ts';
@@ -24,11 +24,11 @@ export function dairy({ ctx, build }: Facts): void {
     const last = rest[rest.length - 1] ?? milk[0];
     // a plant drink has a finding of its own: it is no milk, and what it does is another thing
     if (!last || (milk.length === 0 && prep.puts.some((p) => /^plant-/.test(p.source.ingredient?.category ?? '')))) continue;
-    const balance = curdleOf(ctx, milk, rest);
+    const { warmest } = prep.noted, balance = curdleOf(ctx, milk, rest, warmest);
     ctx.margins.push({
-      code: 'wash-will-not-curdle', at: milk[0]?.measure.path ?? ['preps', prep.section.key], unit: 'pH', sources: ['davies-white-1958', 'milk-buffer-peak'],
+      code: 'wash-will-not-curdle', at: milk[0]?.measure.path ?? ['preps', prep.section.key], unit: 'pH', sources: ['davies-white-1958', 'milk-buffer-peak', 'ricotta-recipes'],
       op: (w, out, i) => { out[i] = milk.length === 0 ? 1 : -balance(w, MARGIN); }, words: milk.length === 0 ? { prep: prep.name, degree: 'no-milk' } : {},
-      live: { pH: (w, out, i) => { out[i] = balance(w, MIX_PH); }, lemon: (w, out, i) => { out[i] = lemonNeeded(w, milk, rest); } },
+      live: { pH: (w, out, i) => { out[i] = balance(w, MIX_PH); }, lemon: (w, out, i) => { out[i] = lemonNeeded(w, milk, rest, warmest); } },
       remedy: (n) => (milk.length > 0 && Number.isFinite(n['lemon']) ? { key: 'add-acid', words: { lemon: n['lemon']! }, splices: lineAfter(ctx.sections, last.measure, { literal: `${written(Math.ceil(n['lemon']! / 5) * 5)} ml lemon juice` }) } : undefined),
     });
     const firstMilk = prep.puts.findIndex(isDairy);
@@ -101,28 +101,35 @@ const salts = (p: Put): boolean => p.source.ingredient?.category === 'mineral' |
 const caseinShare = (o: Brought) => (1000 * o.casein) / o.serum / CASEIN_IN_SERUM;
 const heated = (milk: readonly Put[]) => (milk.some((p) => /uht|ultra/.test(p.source.ingredient?.text['heat_treatment'] ?? '')) ? ULTRA : FRESH);
 
+/** °C: a room, and what a wash that was warmer was at, where anything is known of that. `warmest`: offset, negative where it is not looked at. */
+const ROOM_C = 20;
+function warmth(o: Brought, s: Float64Array, warmest: number): number {
+  const celsius = warmest >= 0 ? s[warmest]! : ROOM_C;
+  return celsius > ROOM_C && curdleKnown((100 * o.ethanol) / (o.serum + o.other), celsius) ? celsius : ROOM_C;
+}
+
 /** The balance of protons of some dairy with what is put to it, before any cloth. */
-function curdleOf(ctx: Context, milk: readonly Put[], rest: readonly Put[]): Balance {
+function curdleOf(ctx: Context, milk: readonly Put[], rest: readonly Put[], warmest = -1): Balance {
   const o = nothing(), out = new Float64Array(CURDLING), heat = heated(milk);
   const buffer = ctx.spread('model/milk buffer', 'model/milk buffer', 1, 'share', 'model');
   const shift = ctx.spread('model/curdle ph', 'model/curdle ph', 0, 'pH', 'model', { bounds: { min: -14, max: 14 } });
   return ({ s, x }, which) => {
     gather(o, s, milk, rest);
     if (o.serum <= 0) return NaN;
-    curdleInto(out, 0, o.serum, caseinShare(o) * x[buffer]!, 6.7, o.acids, 0, o.strong, o.other, o.ethanol, 20, heat, 0, 0);
+    curdleInto(out, 0, o.serum, caseinShare(o) * x[buffer]!, 6.7, o.acids, 0, o.strong, o.other, o.ethanol, warmth(o, s, warmest), heat, 0, 0);
     return out[which]! + (which === MARGIN ? x[shift]! : 0);
   };
 }
 
 /** mL of lemon juice (47 g/L citric, 33 mM of strong cations left aside) that bring the mix half a pH beyond curdling; NaN where 2 L do not. */
-function lemonNeeded(w: Workspace, milk: readonly Put[], rest: readonly Put[]): number {
+function lemonNeeded(w: Workspace, milk: readonly Put[], rest: readonly Put[], warmest: number): number {
   const o = nothing(), out = new Float64Array(CURDLING), heat = heated(milk);
   gather(o, w.s, milk, rest);
   if (o.serum <= 0) return NaN;
   const citric0 = o.acids[0]!;
   for (let mL = 5; mL <= 2000; mL += 5) {
     o.acids[0] = citric0 + (mL * 0.047) / MOLAR_MASS[0]!;
-    curdleInto(out, 0, o.serum, caseinShare(o), 6.7, o.acids, 0, o.strong + mL * 33e-6, o.other + mL, o.ethanol, 20, heat, 0, 0);
+    curdleInto(out, 0, o.serum, caseinShare(o), 6.7, o.acids, 0, o.strong + mL * 33e-6, o.other + mL, o.ethanol, warmth(o, w.s, warmest), heat, 0, 0);
     if (out[MARGIN]! > 0.5 && out[MIX_PH]! < CLEAN_PH + 0.3) return mL;
   }
   return NaN;

@@ -12,9 +12,14 @@ const NEVER = 1000;
 
 /** A prep that has noted nothing yet. */
 export function nothingNoted(ctx: Context): Noted {
-  const coolest = ctx.layout.take(1);
-  ctx.ops.push(({ s }) => { s[coolest] = NEVER; });
-  return { charge: null, frozen: [], fires: [], coolest };
+  const coolest = ctx.layout.take(1), warmest = ctx.layout.take(1);
+  ctx.ops.push(({ s }) => { s[coolest] = NEVER; s[warmest] = -NEVER; });
+  return { charge: null, frozen: [], fires: [], coolest, warmest };
+}
+
+/** Notes how warm a mix is that everything has been put to. */
+export function noteWarmth(ctx: Context, noted: Noted, v: Vat): void {
+  ctx.ops.push(({ s }) => { if (s[v.celsius]! > s[noted.warmest]!) s[noted.warmest] = s[v.celsius]!; });
 }
 
 /** Notes how cold a mix is once something was put to it after it was hot. */

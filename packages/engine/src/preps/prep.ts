@@ -14,7 +14,7 @@ import { ferment } from './ferment.ts';
 import { carbonate, chargeNitrous } from './gas.ts';
 import { extract, reduceTo } from './move.ts';
 import { burn, simmer } from './cook.ts';
-import { noteFire, noteFreezing, noteMeeting, nothingNoted } from './noted.ts';
+import { noteFire, noteFreezing, noteMeeting, noteWarmth, nothingNoted } from './noted.ts';
 import { settingOf } from './setting.ts';
 import { strain } from './strain.ts';
 import steps from '../../../../data/steps.json' with { type: 'json' };
@@ -28,7 +28,7 @@ export function stepRow(verb: string): StepRow {
 /** What a step does for a while: without a time written it takes its usual one. */
 const TIMED = new Set(['rest', 'boil', 'set']);
 const FOAMS = new Set(['siphon foam', 'foam']);
-const WASHES = new Set(['fat wash']);
+const WASHES = new Set(['fat wash']), CURDLES = new Set(['milk wash', 'clarify with milk']);
 /** On a hob from this on: what is only warmed stands in water. °C */
 const WARM = 45;
 /** A place this cold is a freezer. °C */
@@ -92,8 +92,11 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
 
   const noted = nothingNoted(ctx), losses = nothingLost(), brought = ctx.extras.length;
   const onFire = (step: Step) => { if (!step.flags.includes('closed')) noteFire(ctx, noted, v, step); };
+  let poured = 0;
+  const together = () => { if (CURDLES.has(section.method) && strained === 0 && poured === list.length) noteWarmth(ctx, noted, v); };
   const pourIn = (m: Measure) => {
     const p = puts.get(m)!;
+    poured += m.carrier && puts.has(m.carrier) ? 2 : 1;
     const form = p.source.form;
     const phase = form === 'fat' && WASHES.has(section.method) ? 'fat' : form === 'botanical' || form === 'piece' || form === 'insoluble' ? 'solids' : 'liquid';
     add(ctx, v, p, phase);
@@ -111,7 +114,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     if (!action.seconds && TIMED.has(stepRow(action.verb).does)) stepSeconds(ctx, action, true, section.method);
     const row = stepRow(action.verb);
     if (action.measure && puts.has(action.measure)) pourIn(action.measure);
-    if (ctx.unsettled.has(v.liquid)) { settle(ctx, v); noteMeeting(ctx, noted, v); }
+    if (ctx.unsettled.has(v.liquid)) { settle(ctx, v); noteMeeting(ctx, noted, v); together(); }
     driveOut(ctx, v, action);
     switch (row.does) {
       case 'rest': {
@@ -160,12 +163,14 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
       case 'mix': if (action.verb === 'ignite') { onFire(action); booked(ctx, losses, 'boiled', () => burn(ctx, v, action)); } break;
       case 'carbonate': carbonate(ctx, section, v, action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/fridge')); break;
     }
+    together();
     stage(ctx, stages, `prep:${section.key}/`, { text: textOf(ctx, action), path: action.path }, v);
   }
   if (strained === 0 && v.content.has('solids')) extractAll(ctx, v, list);
 
   // what is left, and how warm it rests
   settle(ctx, v);
+  together();
   const stays = last !== null && (stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || (last.temperature !== undefined && !/^(boil|reduce)$/.test(stepRow(last.verb).does)));
   const own = stays ? -1 : ctx.assume('start/prep from the fridge', ['preps', section.key], 'place');
   ctx.ops.push(({ s, x }) => {

@@ -66,6 +66,8 @@ export interface Noted {
   readonly fires: { readonly step: Step; readonly strength: number }[];
   /** the coldest a mix was from when it was last hot on, until something is done with it; 1000 where nothing was put to it */
   coolest: number;
+  /** the warmest a wash was with all that is put to it, before its first cloth; -1000 where that was never looked for */
+  warmest: number;
 }
 /** A foam's expansion: offsets of its overrun in per cent of the liquid's volume. */
 export interface Foam { readonly overrun: number }
