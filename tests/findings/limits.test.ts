@@ -141,6 +141,7 @@ describe('cold, sugar and keeping', () => {
   const wet = (share: number) => prep('Oil (mix):', '10 ml oil', `${share} g olive oil`, '20 g garlic', `${100 - share} g water`, 'rest 5 h at 20 °C');
   brink('botulism-risk', 'oily', '19.5 and 20.5 g of oil in 100 g', [wet(19.5), 'silent'], [wet(20.5), 'stop beyond']);
   brink('keeps-short', 'frozen', 'a month at -5.5 and -4.5 °C', [prep('Cordial (syrup):', '20 ml cordial', '200 g pineapple juice', '200 g sugar', 'store 30 days at -5.5 °C'), 'silent'], [prep('Cordial (syrup):', '20 ml cordial', '200 g pineapple juice', '200 g sugar', 'store 30 days at -4.5 °C'), 'warn beyond']);
+  brink('keeps-short', 'rich', 'a syrup of 64 and one of 66 °Bx after forty days', [prep('Sweet (syrup):', '20 ml sweet', '64 g sugar', '36 g water', 'heat to 80 °C', 'store 40 days at 4 °C'), 'warn beyond'], [prep('Sweet (syrup):', '20 ml sweet', '66 g sugar', '34 g water', 'heat to 80 °C', 'store 40 days at 4 °C'), 'silent']);
 });
 
 describe('the table of limits', () => {
@@ -163,7 +164,7 @@ const MANUAL: readonly (readonly [code: string, name: string, says: (n: number) 
   ['fat-without-aroma', 'aroma', (n) => `The margin is ${n} less`], ['enzyme-too-acid', 'works', (n) => `The margin is pH ${n} less`], ['clear-turns-cloudy', 'clear', (n) => `less ${n}.`],
   ['layer-weak', 'stays', (n) => `The margin is ${n} kg/m³`], ['layer-invisible', 'tells', (n) => `The margin is ${n} less`], ['glass-underfilled', 'full', (n) => `The margin is ${100 * n} %`],
   ['carbonation-low', 'flat', (n) => `The margin is ${n} g/L`], ['freezes-solid', 'solid', (n) => `in per cent, less ${n};`], ['freezes-slush', 'slush', (n) => `in per cent, less ${n}.`],
-  ['keeps-short', 'frozen', (n) => `warmer than ${n} °C`], ['cold-chain', 'not_known', (n) => `counts as ${n}.`], ['botulism-risk', 'airless', (n) => (n === 48 ? 'two days in the cold' : `${n} h`)],
+  ['keeps-short', 'frozen', (n) => `warmer than ${n} °C`], ['keeps-short', 'rich', (n) => `From ${n} °Bx on`], ['cold-chain', 'not_known', (n) => `counts as ${n}.`], ['botulism-risk', 'airless', (n) => (n === 48 ? 'two days in the cold' : `${n} h`)],
   ['foam-no-whipper', 'least', (n) => (n === 0.25 ? 'a quarter of the least' : `${n} of the least`)], ['gel-dose-low', 'fails', (n) => (n === 0.6 ? 'six tenths' : String(n))],
   ['gel-dose-low', 'short', (n) => (n === 0.9 ? 'nine tenths' : String(n))], ['gel-not-set', 'sets', (n) => (n === 0.5 ? 'half the time' : String(n))], ['fat-not-frozen', 'freeze', (n) => (n === 6 ? 'six hours' : `${n} hours`)],
 ];

@@ -79,15 +79,23 @@ function warm(ctx: Context, prep: PrepBuilt): void {
   });
 }
 
+/** A syrup of nothing but these has only its sugar to keep it. */
+const PLAIN = /^(sugar|sweetener|water|mineral|acid)$/;
+/** From so much sugar on a plain syrup keeps for months. °Bx @source syrup-trial; common-practice */
+const RICH = limit('keeps-short', 'rich');
+
 /** How a prep is named in the house rules of keeping: what in it spoils first. */
 function kindOf(prep: PrepBuilt): string | undefined {
   const has = (what: RegExp) => prep.puts.some((p) => what.test(categoryOf(p)));
   const { method } = prep.section, foam = method === 'siphon foam';
   if (foam) return has(/^dairy$/) ? 'siphon dairy' : has(/^egg$/) ? 'siphon egg' : 'siphon gelatin';
-  if (method === 'milk wash' || method === 'fat wash') return method;
+  if (method === 'milk wash' || method === 'clarify with milk') return 'milk wash';
+  if (method === 'fat wash') return method;
+  if (has(/^dairy$/)) return 'siphon dairy';
   if (has(/^juice-citrus$/) && !has(/^sugar$/)) return 'fresh citrus';
   if ((method === 'syrup' || method === 'cordial') && has(/^(fruit|juice|juice-citrus)$/)) return 'fruit syrup';
-  return method === 'syrup' && has(/^herb$/) ? 'herb syrup' : undefined;
+  if (method !== 'syrup') return undefined;
+  return has(/^herb$/) ? 'herb syrup' : prep.puts.every((p) => PLAIN.test(categoryOf(p))) ? 'syrup 50 brix' : undefined;
 }
 
 /** Longer in the fridge than house rules let it, by what spoils first in it: its taste goes before it is a danger. */
@@ -95,11 +103,14 @@ function short(ctx: Context, prep: PrepBuilt): void {
   const kind = kindOf(prep), days = kind === undefined ? undefined : keepsDays(kind);
   const steps = prep.steps.filter((x) => waits(x) && standsAt(ctx, x) > FROZEN), hours = timeOf(ctx, prep, steps, HOUR), longest = longestOf(steps);
   if (!days || !hours || !longest) return;
-  const state = stateOf(ctx, prep);
+  const state = stateOf(ctx, prep), brix = kind === 'syrup 50 brix' ? ctx.probed(`prep:${prep.section.key}`, 'brix') : undefined, rich = keepsDays('syrup 65 brix')!, one = new Float64Array(1);
+  const rule = (w: Parameters<ProbeOp>[0]) => { brix?.(w, one, 0); return brix && one[0]! >= RICH ? rich : days; };
+  const safe = (w: Parameters<ProbeOp>[0]) => (kind === 'siphon dairy' && !needsAssessment('B', state.aw(w.s), state.pH(w))) || (kind !== 'milk wash' && kind !== 'fat wash' && state.pct(w.s) >= SPIRITED);
   ctx.margins.push({
-    code: 'keeps-short', at: longest.path, unit: 'days', sources: ['common-practice'], words: { prep: prep.name, least: days[0], most: days[1] }, live: { days: (w, out, i) => { hours(w, out, i); out[i]! /= 24; } },
-    op: (w, out, i) => { hours(w, out, i); out[i] = kind !== 'milk wash' && kind !== 'fat wash' && state.pct(w.s) >= SPIRITED ? -days[1] : out[i]! / 24 - days[1]; },
-    ...(longest.seconds ? { remedy: { key: 'keep-shorter', words: { hours: Math.max(1, days[0]) * 24 }, splices: [{ from: longest.seconds.span.from, to: longest.seconds.span.to, literal: `${Math.max(1, days[0]) * 24} h` }] } } : {}),
+    code: 'keeps-short', at: longest.path, unit: 'days', sources: kind === 'siphon dairy' ? ['date-marking', 'common-practice'] : brix ? ['syrup-trial', 'common-practice'] : ['common-practice'], words: { prep: prep.name },
+    live: { days: (w, out, i) => { hours(w, out, i); out[i]! /= 24; }, least: (w, out, i) => { out[i] = rule(w)[0]; }, most: (w, out, i) => { out[i] = rule(w)[1]; } },
+    op: (w, out, i) => { hours(w, out, i); out[i] = safe(w) ? -rule(w)[1] : out[i]! / 24 - rule(w)[1]; },
+    remedy: ({ least = 1 }) => { const span = longest.seconds?.span, keeps = Math.max(1, Math.round(least)) * 24; return span && { key: 'keep-shorter', words: { hours: keeps }, splices: [{ from: span.from, to: span.to, literal: `${keeps} h` }] }; },
   });
 }
 
