@@ -42,6 +42,7 @@ describe('keeping', () => {
       { text: prep('syrup', '200 g sugar', '200 ml water', '50 g raspberries', 'heat to 80 °C', 'strain through cheesecloth', 'store 30 days at 4 °C'), why: 'a fruit syrup after a month', source: trade },
       { text: prep('siphon foam', '300 ml heavy cream', '30 ml simple syrup 1:1', 'charge 1 N2O in a 500 ml siphon', 'store 20 days at 4 °C'), why: 'cream in a siphon after three weeks', source: trade },
       { text: prep('syrup', '200 g sugar', '200 ml water', 'heat to 80 °C', 'store 60 days at 4 °C'), why: 'a plain syrup after two months', source: 'trial of syrups, 2009: 1:1 a month' },
+      { text: prep('mix', '600 ml dry vermouth 18 %', '60 ml water', 'store 90 days at 4 °C'), why: 'vermouth after three months', source: trade },
       { text: prep('mix', '300 ml whole milk', '30 g sugar', 'store 12 days at 4 °C'), why: 'milk after twelve days', source: 'date marking: seven days' },
     ],
     twins: [
@@ -50,6 +51,7 @@ describe('keeping', () => {
       { text: prep('infusion', '300 ml white rum 40 %', '20 g cinnamon', 'store 60 days', 'strain through cheesecloth'), why: 'spirit', source: trade },
       { text: prep('syrup', '400 g sugar', '200 ml water', 'heat to 90 °C', 'store 90 days at 4 °C'), why: 'a rich syrup after three months', source: 'trial of syrups, 2009: 2:1 half a year' },
       { text: prep('syrup', '300 g sugar', '300 ml water', '20 ml vodka 40 %', 'heat to 40 °C', 'store 60 days at 4 °C'), why: 'with a spoon of spirit', source: 'trial of syrups, 2009: three months' },
+      { text: prep('mix', '600 ml dry vermouth 18 %', '60 ml water', 'store 21 days at 4 °C'), why: 'vermouth after three weeks', source: trade },
       { text: prep('clarify with milk', '200 ml whole milk', '300 ml white rum 40 %', '100 ml lemon juice', 'rest 2 h at 4 °C', 'strain through cheesecloth', 'store 60 days at 4 °C'), why: 'a milk punch keeps for months', source: trade },
     ],
     edges: [{ text: prep('mix', '300 ml lime juice', 'store 48 h at 4 °C'), why: 'two days', source: trade }],

@@ -48,8 +48,9 @@ describe('figures', () => {
 describe('findings', () => {
   it.each(stated.findings.map((row) => [`${row.about}: ${row.says}: ${row.code} ${row.is ? row.is[0] ?? 'silent' : `no ${row.never}`} (${row.source}, ${row.how})`, row] as const))('%s', (_, row) => {
     const { findings } = read(row.spec, row.build ?? [`10 g ${row.use ?? ''}`]);
-    const said: readonly string[] = [...new Set(findings.filter((f) => f.code === row.code).map((f) => f.severity))];
+    const found = findings.filter((f) => f.code === row.code), said: readonly string[] = [...new Set(found.map((f) => f.severity))];
     if (row.is) expect(said).toEqual(row.is);
+    else if (row.never === 'sure') expect(found.filter((f) => f.severity === 'stop' && f.odds! > 0.95)).toEqual([]);
     else expect(said).not.toContain(row.never);
   });
 });

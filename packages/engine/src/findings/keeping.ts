@@ -93,6 +93,7 @@ function kindOf(prep: PrepBuilt): string | undefined {
   if (method === 'fat wash') return method;
   if (has(/^dairy$/)) return 'siphon dairy';
   if (has(/^juice-citrus$/) && !has(/^sugar$/)) return 'fresh citrus';
+  if (has(/^fortified$/) && !has(/^(spirit|juice|fruit)$/)) return 'fortified wine';
   if ((method === 'syrup' || method === 'cordial') && has(/^(fruit|juice|juice-citrus)$/)) return 'fruit syrup';
   if (method !== 'syrup') return undefined;
   return has(/^herb$/) ? 'herb syrup' : prep.puts.every((p) => PLAIN.test(categoryOf(p))) ? 'syrup 50 brix' : undefined;
