@@ -39,3 +39,7 @@ test('water and gases', () => {
   expect(near(activity.water_g_per_mol, 'H2O')).toBeLessThan(0.0004);
   for (const [name, formula] of [['CO2', 'CO2'], ['N2O', 'N2O'], ['N2', 'N2'], ['O2', 'O2']] as const) expect(near(gas.molar_mass[name], formula), name).toBeLessThan(0.0009);
 });
+
+test('of a hexose two thirds of its carbon go as ethanol, one as carbon dioxide: C6H12O6 = 2 C2H6O + 2 CO2', () => {
+  expect(Math.abs(gas.fermentation.co2_per_g_hexose - (2 * mass('CO2')) / mass('C6H12O6'))).toBeLessThan(0.00006);
+});

@@ -11,6 +11,10 @@ describe('gelatin', () => {
     expect(GRADES.platinum.sheet_g / GRADES.bronze.sheet_g).toBeCloseTo(0.52, 2);
     expect(bySheet(1, 140, 250)).toBeCloseTo(0.56, 2);
   });
+  it('is taken at the middle of the Bloom that is printed of a grade: 125 to 155, 190 to 220, 235 to 265; silver is printed as 160', () => {
+    for (const grade of ['bronze', 'gold', 'platinum'] as const) expect(GRADES[grade].bloom).toBe((GRADES[grade].low + GRADES[grade].high) / 2);
+    expect((GRADES.silver.low + GRADES.silver.high) / 2).toBe(160);
+  });
   it('a sheet weighs 3.3, 2.5, 2, 1.7 g', () => { expect(sheetsToGrams(10, 'silver')).toBe(25); expect(gramsToSheets(6, 'gold')).toBe(3); });
   it('is full after 5-8 h at 5 °C and 15-20 h at 10 °C (gelatin maker)', () => {
     expect(gelatinSet(8 * 3600, 5)).toBeGreaterThan(0.95); expect(gelatinSet(5 * 3600, 5)).toBeLessThan(0.95);
