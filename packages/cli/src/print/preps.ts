@@ -1,4 +1,4 @@
-import type { Cloth, Figure, PrepGas } from '@washline/engine';
+import type { Cloth, Figure, Frozen, PrepGas } from '@washline/engine';
 import { say } from '../sentences.ts';
 import { number, withSpread } from './numbers.ts';
 import { wrap } from './text.ts';
@@ -17,6 +17,11 @@ export function printGas(gas: PrepGas | undefined): string[] {
       : wrap(say('read.gas.N2O', { ...where, fill: whole(siphon.fill), gross: whole(siphon.gross), headspace: whole(siphon.headspace), chargers: number(siphon.chargers.value), gas: told(siphon.gas), charged: told(siphon.charged), charged_at: told(siphon.charged_at) }), '  ', '    ')),
     ...wrap(say(`read.caution.${gas.kind}`), '    ', '    '),
   ];
+}
+
+/** How far a prep is frozen as it is taken. */
+export function printFrozen(frozen: Frozen | undefined, temperature: Figure | undefined): string[] {
+  return frozen === undefined || temperature === undefined ? [] : wrap(say(`read.frozen.${frozen.state}`, { ice: told(frozen.ice), temperature: told(temperature) }), '  ', '    ');
 }
 
 /** Less than this of solids is a liquid that wets the cloth, g. */

@@ -8,7 +8,7 @@ import { printFindings } from './findings.ts';
 import { heading } from './heading.ts';
 import { inkFor, plainTerminal, type Ink } from './ink.ts';
 import { duration, number, withSpread } from './numbers.ts';
-import { printCloth, printGas } from './preps.ts';
+import { printCloth, printFrozen, printGas } from './preps.ts';
 import { printAssumed, printPeople } from './rest.ts';
 import { printCost, printTaken } from './taken.ts';
 import { fit, WIDTH, wrap } from './text.ts';
@@ -31,9 +31,9 @@ function title(reading: Reading, ink: Ink): string[] {
   return [...wrap(whole, '', '').map(ink.bold), ...(reading.partial ? [ink.signal(say('read.partial'))] : []), ''];
 }
 
-const ORDER = ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'dilution', 'co2', 'energy', 'cost'];
+const ORDER = ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'dilution', 'frozen', 'co2', 'energy', 'cost'];
 /** Figures that most drinks have no need of: not said to be missing. */
-const SOME = ['co2', 'cost'];
+const SOME = ['frozen', 'co2', 'cost'];
 
 function figureRow(name: string, figure: Figure, shows: Reading['shows']): string {
   return say(`figure.${name}`).padEnd(13) + (figure.unit === 'mL' && shows === 'oz' ? `${withSpread(inOunces(figure))} oz` : `${withSpread(figure)} ${figure.unit}`);
@@ -47,7 +47,7 @@ function inOunces(figure: Figure): Figure {
 
 /** The glass in section with its washline, and under it the figures in two columns. */
 function glassAndFigures(reading: Reading, ink: Ink, ascii: boolean): string[] {
-  const figures = ORDER.flatMap((name) => { const figure = reading.figures[name]; return figure ? [figureRow(name, figure, reading.shows)] : []; });
+  const figures = ORDER.flatMap((name) => { const figure = reading.figures[name]; return figure && (name !== 'frozen' || figure.high > 0) ? [figureRow(name, figure, reading.shows)] : []; });
   const missing = ORDER.filter((name) => !reading.figures[name] && !SOME.includes(name));
   const half = Math.ceil(figures.length / 2);
   const rows = Array.from({ length: half }, (_, at) => `${fit(figures[at] ?? '', WIDTH / 2)}${figures[at + half] ?? ''}`);
@@ -94,7 +94,7 @@ function preps(all: Readonly<Record<string, PrepReading>>, ink: Ink): string[] {
       ...wrap(first, '', '  '),
       ...wrap(say('read.yield', { yield: `${withSpread(prep.yield)} ${prep.yield.unit}`, ready: duration(prep.ready_after) }), '  ', '  '),
       ...(shown.length > 0 ? wrap(shown.join(' · '), '  ', '  ') : []),
-      ...printGas(prep.gas), ...printCloth(prep.cloth),
+      ...printFrozen(prep.frozen, prep.figures['temperature']), ...printGas(prep.gas), ...printCloth(prep.cloth),
     ];
   });
   return [...heading('preps', ink), ...rows];

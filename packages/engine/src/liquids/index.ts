@@ -5,6 +5,7 @@ export * from './volume.ts';
 export * from './enthalpy.ts';
 export * from './freezing.ts';
 export * from './ice.ts';
+export * from './partly-frozen.ts';
 export * from './refraction.ts';
 export * from './refractometer.ts';
 export * from './sugar-scales.ts';

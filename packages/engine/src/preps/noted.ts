@@ -35,12 +35,12 @@ export function noteFire(ctx: Context, noted: Noted, v: Vat, step: Step): void {
 }
 
 /**
- * Notes the ice that forms while a liquid stands in a freezer, before the step is run. Down to its freezing point it cools as a lump in still air; then the
+ * How much ice forms while a liquid stands in a freezer, before the step is run. Down to its freezing point it cools as a lump in still air; then the
  * heat that air at this temperature takes up makes ice, no more of it than stands in balance with what stays liquid.
  * `temperature`, `seconds`: inputs, the time -1 where it is long enough whatever it is.
  * @source ross1975 balance of ice and liquid; crc-ice heat of fusion; none - lump in air
  */
-export function noteFreezing(ctx: Context, noted: Noted, v: Vat, step: Step, temperature: number, seconds: number): void {
+export function iceFormed(ctx: Context, v: Vat, temperature: number, seconds: number): Omit<Noted['frozen'][number], 'step'> {
   const ice_g = ctx.layout.take(4), share = ice_g + 1, mL = ice_g + 2, shrinks = ice_g + 3;
   const h = ctx.spread('place/exchange/freezer', 'place/exchange/freezer', places.freezer.value, 'W/m2K', 'place');
   const factor = ctx.spread('model/freezing', 'model/freezing', 1, 'share', 'model');
@@ -63,5 +63,10 @@ export function noteFreezing(ctx: Context, noted: Noted, v: Vat, step: Step, tem
     s[ice_g] = ice;
     s[share] = (100 * ice) / water;
   });
-  noted.frozen.push({ step, ice_g, share, mL, shrinks });
+  return { ice_g, share, mL, shrinks };
+}
+
+/** Notes it, before the step is run. */
+export function noteFreezing(ctx: Context, noted: Noted, v: Vat, step: Step, temperature: number, seconds: number): void {
+  noted.frozen.push({ step, ...iceFormed(ctx, v, temperature, seconds) });
 }

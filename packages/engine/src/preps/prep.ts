@@ -4,7 +4,8 @@ import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { steeping } from '../larder/index.ts';
 import { clearBlock, wholeMass } from '../matter/block.ts';
 import type { Context, PrepBuilt, Put, StageBuilt, Vat } from '../program/context.ts';
-import { placeTemperature, writtenTemperature } from '../program/temperature.ts';
+import { freeze, frozenShare, mayHoldIce, tellFrozen } from '../program/frozen.ts';
+import { inFreezer, placeTemperature, writtenTemperature } from '../program/temperature.ts';
 import { assumeTime, secondsOf, untilDone, usualTime } from '../program/times.ts';
 import { driveOut } from '../program/sparkle.ts';
 import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat } from '../program/vat.ts';
@@ -31,10 +32,10 @@ const FOAMS = new Set(['siphon foam', 'foam']);
 const WASHES = new Set(['fat wash']), CURDLES = new Set(['milk wash', 'clarify with milk']);
 /** On a hob from this on: what is only warmed stands in water. °C */
 const WARM = 45;
-/** A place this cold is a freezer. °C */
-const FREEZER = -5;
 const onHob = (step: Step): boolean => (step.temperature === undefined ? /^(heat|melt)$/.test(step.verb) : step.temperature.celsius >= WARM && step.verb !== 'sous-vide');
-const freezes = (step: Step): boolean => (step.temperature ? step.temperature.celsius < FREEZER : step.verb === 'freeze');
+/** What parts ice from liquid, or warms it on its way: a prep to which this is still to come is taken as liquid. */
+const THAWS = /^(strain|boil|reduce)$/;
+const thaws = (a: Action): boolean => a.kind === 'step' && (a.verb === 'thaw' || a.verb === 'ferment' || THAWS.test(stepRow(a.verb).does));
 
 /** Verbs whose amount is of what is there already. */
 const NO_MATTER = new Set(['return-over-the-curd', 'discard', 'weigh', 'measure', 'taste']);
@@ -104,7 +105,8 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     if (m.carrier && puts.has(m.carrier)) add(ctx, v, puts.get(m.carrier)!);
   };
 
-  for (const action of actionsOf(section.lines)) {
+  const actions = actionsOf(section.lines);
+  for (const [index, action] of actions.entries()) {
     if (action.kind === 'measure') { pourIn(action); continue; }
     if (action.kind === 'fill') { if (action.measure) pourIn(action.measure); continue; }
     if (action.kind !== 'step') continue;
@@ -121,8 +123,10 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         const t = placeTemperature(ctx, action, row.place ?? 'place/room');
         const time = stepSeconds(ctx, action, true, section.method);
         if (v.content.has('solids')) extractAll(ctx, v, list);
-        if (freezes(action)) noteFreezing(ctx, noted, v, action, t, time);
-        if (time >= 0) rest(ctx, v, t, time, (action.temperature?.celsius ?? 0) < -5 ? 'freezer' : 'air'); else setTemperature(ctx, v, t);
+        const cold = inFreezer(action);
+        if (cold) noteFreezing(ctx, noted, v, action, t, time);
+        if (time >= 0) rest(ctx, v, t, time, cold ? 'freezer' : 'air'); else setTemperature(ctx, v, t);
+        if (cold && !actions.slice(index + 1).some(thaws)) freeze(ctx, v, noted.frozen[noted.frozen.length - 1]!.ice_g, t);
         if (action.verb === 'ferment') ferment(ctx, v, action, t, time);
         break;
       }
@@ -171,13 +175,17 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   // what is left, and how warm it rests
   settle(ctx, v);
   together();
-  const stays = last !== null && (stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || (last.temperature !== undefined && !/^(boil|reduce)$/.test(stepRow(last.verb).does)));
+  const frozen = mayHoldIce(ctx, v), ice = ctx.layout.take(2);
+  const stays = last !== null && (frozen || stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || (last.temperature !== undefined && !/^(boil|reduce)$/.test(stepRow(last.verb).does)));
   const own = stays ? -1 : ctx.assume('start/prep from the fridge', ['preps', section.key], 'place');
   ctx.ops.push(({ s, x }) => {
     s[yield_g] = wholeMass(s, v.liquid);
     s[kept] = volumeAt20(s, v.liquid) + s[v.liquid + slot.unknown_g]!;
     s[rest_C] = stays || own < 0 ? s[v.celsius]! : x[own]!;
+    s[ice] = s[yield_g] > 0 ? s[v.ownIce]! / s[yield_g] : 0;
+    s[ice + 1] = frozenShare(s, v.liquid, s[v.ownIce]!);
   });
+  if (frozen) tellFrozen(ctx, `prep:${section.key}`, ice + 1);
   const foam = FOAMS.has(section.method) ? { overrun: ctx.layout.take(1) } : null;
   if (foam) {
     const cream = list.some((p) => /cream/.test(p.source.ingredient?.id ?? ''));
@@ -193,7 +201,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     name: section.name, section, content: v.content, used_g, yield_g, rest_C, mL: kept, seconds: seconds + needs, takes, stages,
     vessel: siphon || section.method === 'siphon foam' ? 'siphon' : section.method === 'gel' ? 'tray' : section.method === 'carbonate' || section.method === 'bitters' ? 'bottle' : boiled && strained === 0 ? 'pan' : 'jar',
     foam, gel: section.method === 'gel', puts: list, steps: all, vat: v, sections: ctx.sections, setting: [], noted,
-    losses, soaked: ctx.extras.slice(brought).map(([block]) => block),
+    ...(frozen ? { ice } : {}), losses, soaked: ctx.extras.slice(brought).map(([block]) => block),
   };
   built.setting = settingOf(ctx, built);
   if (foam) {

@@ -1,13 +1,15 @@
 import type { Action, Fill, Garnish, IceWritten, Measure, Path, Section, Step } from '../document/types.ts';
-import { enthalpy, temperatureOf, volume, volumeAt20, FUSION_J_PER_G, WATER_0_J_G, enthalpyOfIce } from '../liquids/index.ts';
-import { SURROUNDINGS, ACCOUNT, advance, areaOfPieces } from '../ice/index.ts';
+import { enthalpy, enthalpyWithIce, temperatureOf, volume, volumeAt20, FUSION_J_PER_G, WATER_0_J_G, enthalpyOfIce } from '../liquids/index.ts';
+import { SURROUNDINGS, ACCOUNT, areaOfPieces } from '../ice/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { addBlock, clearBlock, copyBlock, wholeMass } from '../matter/block.ts';
 import { actionsOf, boiling, measuresOf, stepRow, stepSeconds } from '../preps/prep.ts';
 import { burn, simmer } from '../preps/cook.ts';
 import { leaveBehind } from '../preps/move.ts';
+import { iceFormed } from '../preps/noted.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
-import { placeTemperature } from './temperature.ts';
+import { advanceFrozen, freeze, frozenShare, mayHoldIce, restFrozen, tellFrozen } from './frozen.ts';
+import { inFreezer, placeTemperature } from './temperature.ts';
 import { driveOut, poured } from './sparkle.ts';
 import { coldGlass, glassMass, glassOf, iceOf, level, type GlassBuilt, type IceBuilt } from './glass.ts';
 import { drinkKind } from './served.ts';
@@ -97,6 +99,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
       s[glassVat.celsius] = s[tin.celsius]!;
     });
     ctx.unsettled.add(to);
+    if (ctx.frozen.has(from)) ctx.frozen.add(to);
     if (ctx.sparkling.has(from)) ctx.sparkling.add(to);
     if (left && (left.verb === 'blend' || left.verb === 'flash-blend' ? !step || !STRAINS.has(step.verb) : step?.verb === 'dirty-dump')) {
       const ground = left.verb.includes('blend');
@@ -204,9 +207,11 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
         const here = inTin ? tin : glassVat;
         driveOut(ctx, here, a);
         if (row.does === 'rest') {
-          const t = placeTemperature(ctx, a, row.place ?? 'place/room'), time = stepSeconds(ctx, a, true);
+          const t = placeTemperature(ctx, a, row.place ?? 'place/room'), time = stepSeconds(ctx, a, true), cold = inFreezer(a);
           settle(ctx, here);
-          if (time >= 0) rest(ctx, here, t, time, (a.temperature?.celsius ?? 0) < -5 ? 'freezer' : 'air'); else setTemperature(ctx, here, t);
+          const formed = cold ? iceFormed(ctx, here, t, time) : null;
+          if (time >= 0) rest(ctx, here, t, time, cold ? 'freezer' : 'air'); else setTemperature(ctx, here, t);
+          if (formed) freeze(ctx, here, formed.ice_g, t);
         } else if (row.does === 'set') setTemperature(ctx, here, placeTemperature(ctx, a, 'place/room'));
         else if (row.does === 'boil') { settle(ctx, here); simmer(ctx, here, a, 'prep/boil-off', stepSeconds(ctx, a, true)); setTemperature(ctx, here, boiling(ctx, a)); }
         else if (a.verb === 'ignite') { settle(ctx, here); burn(ctx, here, a); }
@@ -228,11 +233,14 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   const floors = layers.filter((l) => l.kind === 'gel'), foams = layers.filter((l) => l.kind === 'foam'), wet = layers.filter((l) => l.kind === 'liquid');
   // leaves and fruit in the glass are garnish: not drunk, not counted
   const pulp = glassVat.content.has('solids') ? glassVat.content.phase('solids') : -1;
+  const mayFreeze = mayHoldIce(ctx, glassVat), frozen = ctx.layout.take(1);
+  if (mayFreeze) settle(ctx, glassVat);
   ctx.ops.push(({ s }) => {
     if (pulp >= 0) { addBlock(s, ctx.lost, pulp, 1); clearBlock(s, pulp); }
     addBlock(s, total, glassVat.liquid, 1);
     for (let i = 0; i < layers.length; i++) addBlock(s, total, layers[i]!.block, 1);
-    s[temperature] = wholeMass(s, glassVat.liquid) > 0 ? temperatureOf(s, glassVat.liquid, s[glassVat.liquid + slot.enthalpy_J]!, s[glassVat.celsius]) : 4;
+    s[frozen] = frozenShare(s, glassVat.liquid, s[glassVat.ownIce]!);
+    s[temperature] = s[frozen] > 0 ? s[glassVat.celsius]! : wholeMass(s, glassVat.liquid) > 0 ? temperatureOf(s, glassVat.liquid, s[glassVat.liquid + slot.enthalpy_J]!, s[glassVat.celsius]) : 4;
     const t = s[temperature];
     let liquid = volume(s, glassVat.liquid, t) + s[glassVat.liquid + slot.unknown_g]!, grams = wholeMass(s, glassVat.liquid);
     for (let i = 0; i < wet.length; i++) { liquid += s[wet[i]!.mL]!; grams += wholeMass(s, wet[i]!.block); }
@@ -250,6 +258,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     s[gel_mL] = gel / serves;
     s[iceMass] = s[iceInGlass.mass]!;
   });
+  if (mayFreeze) tellFrozen(ctx, 'drink', frozen);
   const top = [...fills].filter((m) => !layers.some((l) => l.at === m.path)).map((m) => puts.get(m)!);
   const glass = glassOf(ctx, drinkKind({ strained: wasStrained, ice: (glassIce as IceBuilt | null)?.kind ?? null, shaken: steps.some((a) => /shake/.test(a.verb)), iced, top, puts: list, hot: list.some((p) => warmer(ctx, p)) }));
   level(ctx, glass, { liquid_mL: base_mL, density, foam_mL, foam_density: foamDensity, base_mL: gel_mL }, glassIce, iceMass);
@@ -346,16 +355,17 @@ function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { readonl
     s[then] = s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!) + s[account + 2]! * WATER_0_J_G; s[then + 1] = s[v.content.vessel]!;
     s[account] = 0; s[account + 1] = 0;
     s[around] = x[room]!; s[around + 1] = x[agitation]!; s[around + 2] = x[toVessel]!; s[around + 3] = x[toAir]!;
-    advance(s, bodies, around, x[time]!, account);
+    advanceFrozen(s, bodies, v.ownIce, around, x[time]!, account);
     const iceWater = s[account + 1]! + s[account + 2]!;
     s[o.melted]! += iceWater;
     s[o.dilution] = s[o.measured_mL]! > 0 ? (s[o.melted]! / 0.9982 / s[o.measured_mL]!) * 100 : NaN;
   });
+  if (mayHoldIce(ctx, v)) restFrozen(ctx, v);
   // the account, each kJ taken up positive: it sums to zero
   ctx.ofStages.add(ctx.ops.length);
   ctx.ops.push(({ s }) => {
     const t = s[v.celsius]!, iceWater = s[account + 1]! + s[account + 2]!, fused = s[account + 1]! * FUSION_J_PER_G;
-    const own = enthalpy(s, before, t);
+    const own = enthalpyWithIce(s, before, t, s[v.ownIce]!);
     clearBlock(s, water);
     s[water + at.water] = iceWater;
     const waterThen = enthalpy(s, water, t);

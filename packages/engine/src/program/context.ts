@@ -28,7 +28,7 @@ export interface Source {
 export interface Put { readonly measure: Measure; readonly source: Source; readonly g: number; readonly start: Start; readonly occurrence: string; readonly share: boolean; /** as it is written, mL or g, where it is written */ readonly nominal?: number }
 
 /** A content with what is asked of it while it is made: its temperature guess and the warmest it has been. */
-export interface Vat { readonly content: Content; readonly liquid: number; readonly celsius: number; readonly hottest: number }
+export interface Vat { readonly content: Content; readonly liquid: number; readonly celsius: number; readonly hottest: number; /** offset: g of its own water that is ice */ readonly ownIce: number }
 
 /** A prep as compiled: what is left of it, what was taken, how long it takes. */
 export interface PrepBuilt {
@@ -38,6 +38,7 @@ export interface PrepBuilt {
   readonly used_g: number;                                    // offset
   readonly yield_g: number;                                   // offset
   readonly rest_C: number;                                    // offset
+  readonly ice?: number;                                      // offset: g of ice in a gram of it, where it may be partly frozen
   readonly mL: number;                                        // offset: what it gives, at 20 °C
   readonly seconds: number;                                   // active and waiting, its needs included
   readonly takes: readonly { readonly prep: string; readonly g: number }[];
@@ -121,6 +122,8 @@ export class Context {
   readonly unsettled = new Set<number>();
   /** liquids that something sparkling was poured into, and what was carbonated */
   readonly sparkling = new Set<number>();
+  /** liquids that may hold ice of their own */
+  readonly frozen = new Set<number>();
   /** liquids whose solids have given what they give */
   readonly extracted = new Set<number>();
   readonly scratch: number;

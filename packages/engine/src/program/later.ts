@@ -1,10 +1,11 @@
-import { ACCOUNT, SURROUNDINGS, advance, areaOfPieces } from '../ice/index.ts';
-import { enthalpy, strengthIn, volumeAt20 } from '../liquids/index.ts';
+import { ACCOUNT, SURROUNDINGS, areaOfPieces } from '../ice/index.ts';
+import { enthalpyWithIce, strengthIn, volumeAt20 } from '../liquids/index.ts';
 import { addBlock, copyBlock, wholeMass } from '../matter/block.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { GLASS_J_GK, wallOf, wettedOf, type BuildResult } from './build.ts';
 import type { Context } from './context.ts';
 import { foamLater } from './foam-later.ts';
+import { advanceFrozen, restFrozen } from './frozen.ts';
 import { coldGlass, glassMass } from './glass.ts';
 import { CO2_G_MOL } from './sparkle.ts';
 
@@ -22,7 +23,7 @@ export type Left = 'alone' | 'hand';
  */
 export function compileLater(ctx: Context, b: BuildResult, left: Left): void {
   const { layout, document } = ctx, serves = document.serves;
-  const liquid = layout.take(BLOCK), celsius = layout.take(1), vessel = layout.take(2), ice = layout.take(4), around = layout.take(SURROUNDINGS), account = layout.take(ACCOUNT);
+  const liquid = layout.take(BLOCK), ownIce = layout.take(1), celsius = layout.take(1), vessel = layout.take(2), ice = layout.take(4), around = layout.take(SURROUNDINGS), account = layout.take(ACCOUNT);
   const path = ['glass'], last = b.steps[b.steps.length - 1], cold = last ? coldGlass(ctx, last, true) : undefined;
   const stemmed = b.glass.shape.stem_mm > 0;
   const glass = ctx.assume(glassMass(ctx), path, 'tool'), starts = ctx.assume(cold ?? 'start/serving glass', path, 'place'), room = ctx.assume('place/room', path, 'place');
@@ -32,13 +33,14 @@ export function compileLater(ctx: Context, b: BuildResult, left: Left): void {
   const held = left === 'hand' && !stemmed, skin = held ? ctx.assume('place/hand', path, 'place') : -1, toHand = held ? ctx.assume('conductance/vessel to hand', path, 'model') : -1;
   const own = b.base.content.vessel, given = b.glassIce, served = b.base.content.ice;
   const starting = wet.map((l) => b.puts.find((p) => p.measure.path === l.at)?.start);
+  const mayFreeze = ctx.frozen.has(b.base.liquid) || starting.some((start) => start?.ice !== undefined), thawed = { liquid, celsius, ownIce };
   const bodies = { liquid, enthalpy: liquid + slot.enthalpy_J, celsius, vessel, ice };
   ctx.ops.push(({ s, x }) => {
     copyBlock(s, liquid, b.base.liquid);
     for (let k = 0; k < wet.length; k++) {
       const block = wet[k]!.block, start = starting[k];
       addBlock(s, liquid, block, 1);
-      s[liquid + slot.enthalpy_J]! += enthalpy(s, block, start ? (start.input >= 0 ? x[start.input]! : s[start.offset]!) : s[b.temperature]!);
+      s[liquid + slot.enthalpy_J]! += enthalpyWithIce(s, block, start ? (start.input >= 0 ? x[start.input]! : s[start.offset]!) : s[b.temperature]!, start?.ice === undefined ? 0 : s[start.ice]! * wholeMass(s, block));
     }
     for (let i = 0; i < BLOCK; i++) s[liquid + i]! /= serves;
     s[celsius] = s[b.temperature]!;
@@ -52,7 +54,7 @@ export function compileLater(ctx: Context, b: BuildResult, left: Left): void {
       s[vessel] = x[starts]!;
       s[vessel + 1] = x[glass]! * GLASS_J_GK * wallOf(mL, s[ice], x[b.glass.holding]!);
     }
-    s[account] = 0; s[account + 1] = 0;
+    s[account] = 0; s[account + 1] = 0; s[ownIce] = 0;
     s[around] = x[room]!; s[around + 1] = x[still]!; s[around + 2] = x[toVessel]!; s[around + 3] = x[toAir]!;
     // air and skin together are one place, between the two
     if (held) {
@@ -60,12 +62,13 @@ export function compileLater(ctx: Context, b: BuildResult, left: Left): void {
       s[around] = x[room]! + (hand * (x[skin]! - x[room]!)) / wall; s[around + 3] = wall;
     }
   });
+  if (mayFreeze) restFrozen(ctx, thawed);
   let before = 0;
   for (const minutes of LATER_MIN) {
     const seconds = 60 * (minutes - before), kept = layout.take(5);
     before = minutes;
     ctx.ops.push(({ s }) => {
-      advance(s, bodies, around, seconds, account);
+      advanceFrozen(s, bodies, ownIce, around, seconds, account);
       const mL = volumeAt20(s, liquid) + s[liquid + slot.unknown_g]!;
       s[kept] = s[celsius]!; s[kept + 1] = s[liquid + at.ethanol]!; s[kept + 2] = mL; s[kept + 3] = s[ice]!; s[kept + 4] = s[account + 1]!;
     });

@@ -2,8 +2,10 @@ import type { Measure, Span, Step, Treatment } from '../document/types.ts';
 import type { Context, Source } from './context.ts';
 import { behindMeasure, insteadOf } from './words.ts';
 
+/** A place this cold is a freezer. °C */
+const FREEZER = -5;
 const PLACES = [
-  { below: -5, row: 'place/freezer' }, { below: 12, row: 'place/fridge' }, { below: 30, row: 'place/room' },
+  { below: FREEZER, row: 'place/freezer' }, { below: 12, row: 'place/fridge' }, { below: 30, row: 'place/room' },
 ] as const;
 
 /** Words for how warm a thing is, and the rows that have their ranges. */
@@ -12,6 +14,9 @@ const VAGUE: Readonly<Record<string, string>> = {
 };
 /** Words for where a step leaves it. */
 const WHERE: Readonly<Record<string, string>> = { fridge: 'place/fridge', freezer: 'place/freezer', room: 'place/room' };
+
+/** Does a step leave a thing in a freezer? @source common-practice */
+export const inFreezer = (step: Step): boolean => (step.temperature ? step.temperature.celsius < FREEZER : step.verb === 'freeze');
 
 /** Input for a temperature that was written: what a thermometer shows, or as wide as the word for it. */
 export function writtenTemperature(ctx: Context, celsius: number, at: Measure['path'], key: string): number {
@@ -36,8 +41,8 @@ export function placeTemperature(ctx: Context, step: Step, place: string): numbe
   return ctx.spread(`${row}/${t.celsius}`, row, t.celsius, '°C', 'place', { at: step.path });
 }
 
-/** Where a thing's temperature comes from when it goes in: an input, or for a prep what it rests at. */
-export interface Start { readonly input: number; readonly offset: number }
+/** Where a thing's temperature comes from when it goes in: an input, or for a prep what it rests at, and the ice in a gram of it. */
+export interface Start { readonly input: number; readonly offset: number; readonly ice?: number }
 
 /** How warm a measure goes in: as held, as written, as its words have it, a prep as it rests, else by its class. */
 export function startTemperature(ctx: Context, m: Measure, source: Source, occurrence: string): Start {
@@ -47,7 +52,7 @@ export function startTemperature(ctx: Context, m: Measure, source: Source, occur
   const word = m.temperature?.word, melted = m.treatments.find((t): t is Treatment => t.key === 'melted');
   if (word !== undefined && VAGUE[word] !== undefined) return { input: vagueTemperature(ctx, m, word, m.temperature!.span), offset: -1 };
   if (melted) return { input: vagueTemperature(ctx, m, 'melted', { from: melted.span.to, to: melted.span.to }), offset: -1 };
-  if (source.prep) return { input: -1, offset: source.prep.rest_C };
+  if (source.prep) return { input: -1, offset: source.prep.rest_C, ...(source.prep.ice === undefined ? {} : { ice: source.prep.ice }) };
   const row = ctx.tables.assumption(source.start);
   if (!row) return { input: ctx.assume('place/room', m.path, 'place'), offset: -1 };
   // what stands in a room or a fridge is as warm as they are

@@ -7,6 +7,7 @@ import { pour } from './amounts.ts';
 import { sourceOf, unknownSource } from './bottle.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
 import { choose } from './meanings.ts';
+import { advanceFrozen, broughtHeat, frozenShare, mayHoldIce, restFrozen, tellFrozen } from './frozen.ts';
 import { poured } from './sparkle.ts';
 import { startTemperature } from './temperature.ts';
 import { beforeThing, insteadOfAmount } from './words.ts';
@@ -119,9 +120,9 @@ export function solveShares(ctx: Context, puts: readonly Put[]): void {
 export function vat(ctx: Context, name: string): Vat {
   const content = ctx.layout.content(name);
   const liquid = content.phase('liquid');
-  const celsius = ctx.layout.take(1), hottest = ctx.layout.take(1);
+  const celsius = ctx.layout.take(1), hottest = ctx.layout.take(1), ownIce = ctx.layout.take(1);
   ctx.ops.push(({ s }) => { s[celsius] = 20; s[hottest] = -273; });
-  return { content, liquid, celsius, hottest };
+  return { content, liquid, celsius, hottest, ownIce };
 }
 
 /** Adds what was put in to the phase it belongs to, at its own temperature. */
@@ -139,9 +140,10 @@ export function add(ctx: Context, v: Vat, p: Put, phase: 'liquid' | 'solids' | '
       s[to + at.fat] = 0;
       s[to + slot.enthalpy_J]! += grams * (enthalpy(s, block, celsius) - s[block + at.fat]! * 2 * (celsius - 25));
       s[fat + slot.enthalpy_J]! += grams * s[block + at.fat]! * 2 * (celsius - 25);
-    } else s[to + slot.enthalpy_J]! += grams * enthalpy(s, block, celsius);
+    } else s[to + slot.enthalpy_J]! += grams * (start.ice === undefined ? enthalpy(s, block, celsius) : broughtHeat(s, p, celsius));
     if (to === v.liquid && celsius > s[v.hottest]!) s[v.hottest] = celsius;
   });
+  if (start.ice !== undefined) ctx.frozen.add(to);
   if (phase === 'liquid') poured(ctx, p, to);
   ctx.unsettled.add(v.liquid);
 }
@@ -149,6 +151,7 @@ export function add(ctx: Context, v: Vat, p: Put, phase: 'liquid' | 'solids' | '
 /** What was added comes to one temperature; done once before the next thing that asks for it. */
 export function settle(ctx: Context, v: Vat): void {
   if (!ctx.unsettled.delete(v.liquid)) return;
+  if (mayHoldIce(ctx, v)) { restFrozen(ctx, v); return; }
   ctx.ops.push(({ s }) => {
     const t = temperatureOf(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, s[v.celsius]);
     if (!Number.isNaN(t)) s[v.celsius] = t;                              // an empty vessel keeps its own
@@ -157,7 +160,9 @@ export function settle(ctx: Context, v: Vat): void {
 
 /** Brings a liquid to a temperature. */
 export function setTemperature(ctx: Context, v: Vat, input: number): void {
+  ctx.frozen.delete(v.liquid);
   ctx.ops.push(({ s, x }) => {
+    s[v.ownIce] = 0;
     s[v.celsius] = x[input]!;
     s[v.liquid + slot.enthalpy_J] = enthalpy(s, v.liquid, x[input]!);
     if (x[input]! > s[v.hottest]!) s[v.hottest] = x[input]!;
@@ -169,23 +174,25 @@ export function rest(ctx: Context, v: Vat, temperature: number, seconds: number,
   const around = ctx.layout.take(4), account = ctx.layout.take(3), noIce = ctx.layout.take(4);
   const h = ctx.spread(`place/exchange/${medium}`, `place/exchange/${medium}`, places[medium].value, 'W/m2K', 'place');
   const bodies = { liquid: v.liquid, enthalpy: v.liquid + slot.enthalpy_J, celsius: v.celsius, vessel: v.content.vessel, ice: noIce };
+  const frozen = mayHoldIce(ctx, v);
   ctx.ops.push(({ s, x }) => {
     const mL = volumeAt20(s, v.liquid);
     if (!(mL > 0)) return;
     if (s[v.content.vessel + 1] === 0) { s[v.content.vessel + 1] = places.jar.value; s[v.content.vessel] = s[v.celsius]!; }
     const area = 6 * Math.cbrt((mL * 1e-6) ** 2);
     s[around] = x[temperature]!; s[around + 1] = 0; s[around + 2] = 100 * area; s[around + 3] = x[h]! * area;
-    advance(s, bodies, around, x[seconds]!, account);
+    if (frozen) advanceFrozen(s, bodies, v.ownIce, around, x[seconds]!, account); else advance(s, bodies, around, x[seconds]!, account);
   });
+  if (frozen) restFrozen(ctx, v);
 }
 
 /** Offsets of what a stage keeps of its moment. */
-export interface Captured { readonly celsius: number; readonly mL: number; readonly g: number; readonly ethanol: number; readonly freezing: number; readonly ice: number; readonly dilution: number }
+export interface Captured { readonly celsius: number; readonly mL: number; readonly g: number; readonly ethanol: number; readonly freezing: number; readonly ice: number; readonly dilution: number; readonly frozen: number }
 
 /** Writes down what a liquid is at this moment of the run. */
 export function capture(ctx: Context, v: Vat, ice: number, dilution: number): Captured {
   settle(ctx, v);
-  const base = ctx.layout.take(7);
+  const base = ctx.layout.take(8);
   ctx.ofStages.add(ctx.ops.length);
   ctx.ops.push(({ s }) => {
     const mL = volumeAt20(s, v.liquid);
@@ -196,8 +203,9 @@ export function capture(ctx: Context, v: Vat, ice: number, dilution: number): Ca
     s[base + 4] = ice >= 0 ? freezingPoint(s, v.liquid) : NaN;
     s[base + 5] = ice >= 0 ? s[ice]! : 0;
     s[base + 6] = dilution >= 0 ? s[dilution]! : NaN;
+    s[base + 7] = frozenShare(s, v.liquid, s[v.ownIce]!);
   });
-  return { celsius: base, mL: base + 1, g: base + 2, ethanol: base + 3, freezing: base + 4, ice: base + 5, dilution: base + 6 };
+  return { celsius: base, mL: base + 1, g: base + 2, ethanol: base + 3, freezing: base + 4, ice: base + 5, dilution: base + 6, frozen: base + 7 };
 }
 
 /** Registers the figures of a stage. */
@@ -209,6 +217,7 @@ export function stage(ctx: Context, stages: StageBuilt[], of: string, step: { te
   ctx.probe('volume', name, 'mL', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[c.mL]!; });
   ctx.probe('mass', name, 'g', 'sum', [], ({ s }, out, i) => { out[i] = s[c.g]!; });
   ctx.probe('strength', name, '% vol', 'ethanol-over-volume', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[c.mL]! > 0 ? strengthIn(s[c.ethanol]!, s[c.mL]!) : NaN; });
+  if (mayHoldIce(ctx, v)) tellFrozen(ctx, name, c.frozen);
   if (ice >= 0) {
     ctx.probe('ice_left', name, 'g', 'heat-balance', ['crc-ice'], ({ s }, out, i) => { out[i] = s[c.ice]!; });
     ctx.probe('freezing_point', name, '°C', 'water-activity-product', ['ross1975'], ({ s }, out, i) => { out[i] = s[c.freezing]!; });

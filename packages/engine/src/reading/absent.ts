@@ -11,7 +11,7 @@ const NEEDS: Readonly<Record<string, readonly { readonly slot: Extensive; readon
   ph: [{ slot: 'unknown_g', code: 'make-up-unknown' }, { slot: 'ph_unknown_g', code: 'ph-unknown' }],
 };
 /** Why a figure has no number at all here. */
-const NONE: Readonly<Record<string, string>> = { dilution: 'no-ice', cost: 'no-price', overrun: 'no-foam', foam_volume: 'no-foam', pressure: 'no-gas', co2: 'no-gas' };
+const NONE: Readonly<Record<string, string>> = { dilution: 'no-ice', cost: 'no-price', overrun: 'no-foam', foam_volume: 'no-foam', pressure: 'no-gas', co2: 'no-gas', frozen: 'no-freezer' };
 
 /**
  * Why a figure has no number: what is in it that is not known, or what the recipe does not do.

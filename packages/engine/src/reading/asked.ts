@@ -16,7 +16,7 @@ export interface NotAsked { readonly name: string; readonly names: readonly stri
 /** Figures every drink and prep may have; one that this reading has no number for is absent, and says why. */
 const USUAL: Readonly<Record<'drink' | 'prep', readonly string[]>> = {
   drink: ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'dilution', 'energy', 'cost'],
-  prep: ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'energy', 'cost', 'yield', 'overrun', 'foam_volume', 'pressure', 'co2'],
+  prep: ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'energy', 'cost', 'yield', 'overrun', 'foam_volume', 'pressure', 'co2', 'frozen'],
 };
 const INNER = /^(word:|tint_|turbid$|stands$|takes\/|balance:|margin:)/;
 /** What the page calls the level. */

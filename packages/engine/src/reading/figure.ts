@@ -22,7 +22,8 @@ export function figureOf(c: Compiled, s: Spreads, k: number): Figure {
     }
   }
   const grade: Grade = weakest < 0 ? 'compiled' : GRADES[weakest]!;
-  const value = s.value[k]!, low = s.low[k]!, high = s.high[k]!;
+  // a share of the water is never less than none, nor more than all
+  const share = probe.name === 'frozen', value = s.value[k]!, low = share ? Math.max(0, s.low[k]!) : s.low[k]!, high = share ? Math.min(100, s.high[k]!) : s.high[k]!;
   const a = value - low, b = high - value;
   return { value, unit: probe.unit, low, high, skewed: Math.max(a, b) > 1e-12 && Math.abs(a - b) > 0.2 * Math.max(a, b), grade, method: probe.method, sources: [...sources] };
 }

@@ -1,4 +1,5 @@
-import type { Cloth, Figure, PrepGas } from './types.ts';
+import { limit } from '../program/limits.ts';
+import type { Cloth, Figure, Frozen, PrepGas } from './types.ts';
 
 /** What a reading has by name: a number, NaN where it has none, and the figure. */
 interface Told { readonly number: (of: string, name: string) => number; readonly figure: (of: string, name: string) => Figure }
@@ -27,4 +28,14 @@ export function clothOf(key: string, { number, figure }: Told): { cloth?: Cloth 
     ...(there('whey_passed') || there('lactose_passed') ? { passed: { whey: figure(of, 'whey_passed'), lactose: figure(of, 'lactose_passed') } } : {}),
     balance_g: { in: number(of, 'in'), kept: number(of, 'kept'), cloth: number(of, 'mass'), boiled_off: number(of, 'boiled_off'), left_in: number(of, 'left_in') },
   } };
+}
+
+/** Of its water as ice, %: from SLUSH on it no longer pours freely, from SOLID on not at all. @source common-practice */
+const SLUSH = limit('freezes-slush', 'slush'), SOLID = limit('freezes-solid', 'solid');
+
+/** How far a prep is frozen as it is taken; nothing where even at the worst none of it is. */
+export function frozenOf(key: string, { number, figure }: Told): { frozen?: Frozen } {
+  if (!Number.isFinite(number(`prep:${key}`, 'frozen'))) return {};
+  const ice = figure(`prep:${key}`, 'frozen');
+  return ice.high > 0 ? { frozen: { ice, state: ice.value > SOLID ? 'solid' : ice.value > SLUSH ? 'slush' : 'pours' } } : {};
 }

@@ -13,7 +13,7 @@ import { glassReading } from './glass.ts';
 import { colourOf } from './colour.ts';
 import { figureOf } from './figure.ts';
 import { LATER_MIN, laterName, type Left } from '../program/later.ts';
-import { clothOf, gasOf } from './preps.ts';
+import { clothOf, frozenOf, gasOf } from './preps.ts';
 import { spreads, type Spreads } from './spread.ts';
 import { takenOf } from './taken.ts';
 import type { Balance, Cost, Figure, Finding, PrepReading, Reading, Stage } from './types.ts';
@@ -73,7 +73,7 @@ export function readDocument(document: Document, tables: Tables, options: ReadOp
       name: p.name, method: p.section.method, figures: rest, yield: yields ?? figure(at(of, 'yield')!), ready_after: duration(p.seconds), stages: stageReadings(p.stages),
       colour: colourOf(number(of, 'tint_r'), number(of, 'tint_g'), number(of, 'tint_b'), 1), turbidity: Math.min(3, number(of, 'turbid')),
       vessel: p.vessel, takes: p.takes.map((t) => ({ prep: t.prep, mL: number(of, `takes/${t.prep}`) })),
-      ...gasOf(p.section.key, told), ...clothOf(p.section.key, told),
+      ...gasOf(p.section.key, told), ...clothOf(p.section.key, told), ...frozenOf(p.section.key, told),
     };
   }
 

@@ -8,7 +8,7 @@ export interface Figure {
   readonly grade: Grade; readonly method: string; readonly sources: readonly SourceKey[];
 }
 export type FigureName = 'strength' | 'volume' | 'mass' | 'ethanol' | 'sugar' | 'acidity' | 'ph' | 'density' | 'brix' | 'temperature' | 'dilution' | 'energy' | 'cost';
-/** Preps and stages carry further names: `pressure`, `overrun`, `foam_volume`, `dose`, `meeting_temperature`, `ice_left`, `freezing_point` … */
+/** Preps and stages carry further names: `pressure`, `overrun`, `foam_volume`, `dose`, `meeting_temperature`, `ice_left`, `freezing_point`, `frozen` … */
 export type Figures = Readonly<Record<string, Figure>>;
 
 export interface Balance { readonly drink: number; readonly melt: number; readonly ice: number; readonly vessel: number; readonly air: number; readonly mixing: number }
@@ -25,7 +25,11 @@ export interface PrepReading {
   readonly gas?: PrepGas;
   /** of a prep that was strained */
   readonly cloth?: Cloth;
+  /** of a prep that comes out of a freezer partly as ice */
+  readonly frozen?: Frozen;
 }
+/** Of its water so much is ice, %; with that it pours, is slush, or does not pour at all. Its other figures are those of the whole, thawed. */
+export interface Frozen { readonly ice: Figure; readonly state: 'pours' | 'slush' | 'solid' }
 /** Pressure on the gauge in bar and the temperature it is told at: of a siphon at rest, of a carbonated liquid while it takes up its gas. Not a safety calculation: the makers' limits go first. */
 export interface PrepGas {
   readonly kind: 'N2O' | 'CO2'; readonly pressure: Figure; readonly temperature: Figure;

@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest';
+import { readText } from '@washline/spec';
+import { tables } from '@washline/tables';
+
+const read = (lines: readonly string[], later: 'alone' | null = null) => readText(lines.join('\n'), { tables, quick: true, ...(later ? { later } : {}) }).reading;
+const slush = (step: string, ...build: string[]) => ['A', 'Slush (mix):', '300 ml white rum 40 %', '300 ml water', step, 'Build:', ...build];
+const cubes = (...build: string[]) => ['A', 'Cubes (ice):', '600 g water', 'freeze 24 h at -18 °C', 'Build:', ...build];
+
+// ice 334 J/g and 2.04 J/(g K) between -18 and 0 °C, water 4.19 J/(g K): CRC Handbook
+const FUSION = 333.6, ICE = 2.04, WATER = 4.19;
+
+describe('a prep from the freezer', () => {
+  // Melinder 2010, ethanol-water: what freezes at -18 °C has 28 % ethanol by mass
+  it('says how much of its water is ice, as cold as the freezer after a day', () => {
+    const { slush: prep } = read(slush('freeze 24 h at -18 °C', '90 ml slush')).preps;
+    const ethanol = prep!.figures['ethanol']!.value, water = prep!.figures['mass']!.value - ethanol, ice = water - (ethanol * 0.72) / 0.28;
+    expect(prep!.figures['temperature']!.value).toBeCloseTo(-18, 0);
+    expect(Math.abs(prep!.frozen!.ice.value - (100 * ice) / water)).toBeLessThan(3);
+    expect(prep!.frozen!.state).toBe('slush');
+    expect(prep!.stages.at(-1)!.figures['frozen']!.value).toBeCloseTo(prep!.frozen!.ice.value, 9);
+  });
+  it('the longer it stands, the more of it is ice and the colder it is; before it freezes there is none', () => {
+    const at = (time: string) => read(slush(`freeze ${time} at -18 °C`, '90 ml slush')).preps['slush']!.figures;
+    const all = ['10 min', '3 h', '5 h', '24 h'].map(at);
+    expect(all[0]!['frozen']!.value).toBe(0);
+    for (let i = 1; i < all.length; i++) {
+      expect(all[i]!['frozen']!.value).toBeGreaterThanOrEqual(all[i - 1]!['frozen']!.value);
+      expect(all[i]!['temperature']!.value).toBeLessThan(all[i - 1]!['temperature']!.value + 1e-9);
+    }
+    expect(all[2]!['frozen']!.value).toBeGreaterThan(0);
+    expect(all[2]!['frozen']!.value).toBeLessThan(all[3]!['frozen']!.value);
+  });
+  it('stays what it is in mass, strength and sugar: its ice dilutes nothing', () => {
+    const [frozen, chilled] = ['freeze 24 h at -18 °C', 'chill 24 h at 4 °C'].map((step) => read(slush(step, '60 ml slush', '30 ml lime juice')).figures);
+    for (const name of ['mass', 'strength', 'volume', 'sugar', 'ethanol']) expect(frozen![name]!.value).toBeCloseTo(chilled![name]!.value, 9);
+  });
+  it.each([['thaw', ['freeze 24 h at -18 °C', 'thaw 48 h at 4 °C']], ['strain', ['freeze 24 h at -18 °C', 'strain through a coffee filter']], ['boil', ['freeze 24 h at -18 °C', 'boil 2 min']]] as const)('is liquid again after it: %s', (_, steps) => {
+    expect(read(['A', 'Slush (mix):', '300 ml water', '60 ml white rum 40 %', ...steps, 'Build:', '90 ml slush']).preps['slush']!.frozen).toBeUndefined();
+  });
+});
+
+describe('what it does to the drink', () => {
+  it('its ice melts there: 60 g of it at -18 °C cool 100 g of water from 60 °C to what its heat of fusion leaves', () => {
+    const drink = read(cubes('100 g water at 60 °C', '60 g cubes', 'serve')).figures;
+    const ends = (100 * WATER * 60 - 60 * (ICE * 18 + FUSION)) / (160 * WATER);
+    expect(Math.abs(drink['temperature']!.value - ends)).toBeLessThan(0.3);
+    expect(drink['frozen']!.value).toBe(0);
+  });
+  it('no more of it than the heat allows: the rest stays ice, at 0 °C', () => {
+    const drink = read(cubes('100 g water at 10 °C', '60 g cubes', 'serve')).figures;
+    const left = 60 - (100 * WATER * 10 - 60 * ICE * 18) / FUSION;
+    expect(drink['temperature']!.value).toBeCloseTo(0, 1);
+    expect(Math.abs((drink['frozen']!.value / 100) * 160 - left)).toBeLessThan(1);
+  });
+  it('chills more than the same as cold and liquid would, by its heat of fusion', () => {
+    const figures = read(slush('freeze 24 h at -18 °C', '60 ml slush', '60 ml white rum 40 % at 20 °C', 'serve')), prep = figures.preps['slush']!;
+    const grams = prep.figures['mass']!.value / prep.figures['volume']!.value * 60, ethanol = prep.figures['ethanol']!.value / prep.figures['mass']!.value * grams;
+    const ice = (prep.figures['frozen']!.value / 100) * (grams - ethanol), liquid = grams - ice, rum = 57;
+    // all by way of 25 °C: heat of mixing -750, -785 and -720 J/mol at 28, 33 and 25 % ethanol by mass (memory: Larkin and Pemberton's curve, least -780 at a
+    // sixth by moles), heat capacities 4.15, 4.05 and 4.25 J/(g K) (memory: ethanol-water tables from -18 to 25 °C)
+    const mol = (g: number, share: number) => (g * share) / 46.07 + (g * (1 - share)) / 18.015;
+    const before = -750 * mol(liquid, 0.28) - liquid * 4.15 * 43 - 785 * mol(rum, 0.33) - rum * 4.05 * 5 - ice * (WATER * 25 + FUSION + ICE * 18), all = grams + rum;
+    const ends = 25 + (before + 720 * mol(all, 0.25)) / (all * 4.25), celsius = figures.figures['temperature']!.value;
+    expect(Math.abs(celsius - ends)).toBeLessThan(1);
+    expect(celsius).toBeLessThan((grams * 4.15 * -18 + rum * 4.05 * 20) / (grams * 4.15 + rum * 4.05) - 8);
+  });
+  it('shaken on ice it takes ice of its own with it, dilution counts the other alone', () => {
+    const { stages } = read(slush('freeze 24 h at -18 °C', '60 ml slush', '60 ml white rum 40 %', 'shake 12 s over 200 g cubes at -5 °C', 'strain'));
+    const shake = stages[0]!;
+    expect(Object.values(shake.balance_kJ!).reduce((a, b) => a + b, 0)).toBeCloseTo(0, 6);
+    expect(shake.figures['temperature']!.value).toBeLessThan(-5);
+    expect(shake.figures['ice_left']!.value).toBeLessThan(215);
+  });
+  it('left alone, a slush warms slowly along its freezing point and is liquid in the end', () => {
+    const { figures, later } = read(slush('freeze 24 h at -18 °C', '90 ml slush', 'serve'), 'alone');
+    const all = [figures['temperature']!.value, ...later!.map((l) => l.figures['temperature']!.value)];
+    for (let i = 1; i < all.length; i++) expect(all[i]!).toBeGreaterThan(all[i - 1]!);
+    const spirit = read(['A', 'Slush (mix):', '600 ml white rum 40 %', 'freeze 24 h at -18 °C', 'Build:', '90 ml slush', 'serve'], 'alone').later!;
+    expect(all.at(-1)!).toBeLessThan(spirit.at(-1)!.figures['temperature']!.value);
+  });
+});
