@@ -1,5 +1,5 @@
 import { at } from '../matter/constituents.ts';
-import { WATER_0_J_G, capacityNow, enthalpyOfIce, enthalpyWith, freezingPointWith, momentWith, takeBeside, takeDissolved, temperatureOfIce, temperatureWith } from '../liquids/index.ts';
+import { WATER_0_J_G, capacityNow, enthalpyOfIce, enthalpyWith, freezingPointWith, heatCapacityOfIce, momentWith, takeBeside, takeDissolved, temperatureOfIce, temperatureWith } from '../liquids/index.ts';
 import { pair, pass } from './pair.ts';
 import { coreConductance, iceArea } from './solid.ts';
 
@@ -69,9 +69,14 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
     const half = Math.max(-wet / 4, Math.min(ice / 2, ((toIce * above - intoHalf) / latent) * relaxed(takes * slope)));
     const surface = freezing + slope * half, nearer = iceArea(ice - half, mass0, area0), from = agitation * nearer, fusion = latentAt(surface);
     const later = surplus + WATER_J_GK * (now.drink - surface - drink + freezing) + moment[3]! * half;
-    const inward = intoCore(ice - half, core, surface, nearer, dt, half / (dt / 2)), held = enthalpyOfIce(surface);
+    const held = enthalpyOfIce(surface);
+    let inward = intoCore(ice - half, core, surface, nearer, dt, half / (dt / 2));
     let taken = from * cooling(s[b.vessel]!, drink, heat + half * WATER_J_GK, surface, from, later / fusion, inward, dt);
     let melted = (taken - inward) / fusion;
+    // in the second half the surface moves on, and the ice's middle follows it: the less it melts for that, the less it moves
+    const pull = (follows(ice - half, nearer, dt) * 2 * slope) / fusion, after = (pull * (melted - half)) / (1 + pull);
+    inward += after * fusion;
+    melted -= after;
     if (melted >= ice) { melted = ice; taken = melted * fusion + ice * (held - enthalpyOfIce(core)); }
     else if (melted < -wet / 2) { melted = -wet / 2; taken = melted * fusion + inward; }
     s[b.enthalpy]! += melted * waterAt(surface) - taken + (vesselHeat > 0 ? now.fromAir - vesselHeat * (now.vessel - s[b.vessel]!) : 0);
@@ -113,6 +118,15 @@ function intoCore(ice: number, core: number, surface: number, area: number, dt: 
   const conducts = coreConductance(ice, area), capacity = (ice * (enthalpyOfIce(surface) - enthalpyOfIce(core))) / gap;
   const z = capacity > 0 ? (conducts / capacity - melting / ice) * dt : 0;
   return conducts * gap * dt * (Math.abs(z) < 1e-6 ? 1 : (1 - Math.exp(-z)) / z);
+}
+
+/**
+ * J by which the middle of the ice follows, for each K that its surface moves evenly through `dt`: half the capacity of the ice where it keeps up, none where it
+ * is slow. The quotient is 1/2 - 1/z + exp(-z) (1/2 + 1/z) within a tenth.
+ */
+function follows(ice: number, area: number, dt: number): number {
+  const capacity = ice * heatCapacityOfIce(0), z = (coreConductance(ice, area) * dt) / capacity;
+  return (capacity * z * z) / (12 + 6 * z + 2 * z * z);
 }
 
 /** The pair alone, its heat capacity taken where it stands, however long; what surrounds it stands in `now`. */

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BLOCK, at } from '../matter/constituents.ts';
-import { enthalpy, freezingPoint } from '../liquids/index.ts';
+import { WATER_0_J_G, enthalpy, enthalpyOfIce, freezingPoint } from '../liquids/index.ts';
 import { advance } from './advance.ts';
 import { areaOfPieces } from './solid.ts';
 
@@ -68,16 +68,33 @@ describe('a drawn drink on ice', () => {
       if (less.celsius > -19.5) expect(most.celsius).toBeLessThanOrEqual(less.celsius + 0.02);
     }));
   });
-  // of four thousand draws all but 1 in 60 are within 0.1 % of the heat that went into melting; what is left is next to no drink, or next to no melting
-  it('composes: one call and two that are as long together agree within 0.1 K and 1.5 % of the heat that moved', () => {
-    fc.assert(fc.property(drinks, number(0.1, 0.9), fc.constantFrom(5, 12, 30), (d, share, seconds) => {
-      const one = poured(d), two = poured(d);
-      advance(one, bodies, S, seconds, A);
-      advance(two, bodies, S, seconds * share, A);
-      advance(two, bodies, S, seconds * (1 - share), A);
-      const moved = 334 * Math.max(5, Math.abs(d.ice - one[I]!));
-      expect(Math.abs(one[T]! - two[T]!)).toBeLessThan(0.1);
-      expect(Math.abs(one[H]! - two[H]!)).toBeLessThan(0.015 * moved);
+  // ice at 0 °C chills a drink below 0 °C: the freezing point of the drink as poured is the fourth that can be coldest
+  it('is never colder than the coldest of ice, drink with its vessel, room and the freezing point it began with', () => {
+    fc.assert(fc.property(drinks, number(1, 2), fc.constantFrom(5, 60, 600, 3600), (drawn, more, seconds) => {
+      const d = { ...drawn, ice: drawn.ice * more }, coldest = Math.min(d.iceAt, d.start, d.ambient, freezingPoint(poured(d), L));
+      for (const { celsius } of course(d, seconds, 12)) expect(celsius).toBeGreaterThan(coldest - 0.02);
     }));
   });
+  // of six thousand draws 97.7 in 100 are within 0.1 % of the heat that the ice took up, the worst off by 0.38 %: few steps, fine cold ice
+  it('composes: one call and two that are as long together agree within 0.1 K and 0.6 % of the heat that moved', () => {
+    fc.assert(fc.property(drinks, number(0.1, 0.9), fc.constantFrom(5, 12, 30), (d, share, seconds) => {
+      const { celsius, heat } = parted(d, share, seconds);
+      expect(celsius).toBeLessThan(0.1);
+      expect(heat).toBeLessThan(0.006);
+    }));
+  });
+  it('composes within 0.1 % of the heat that moved in 95 of 100 draws at least', () => {
+    const all = fc.sample(fc.tuple(drinks, number(0.1, 0.9), fc.constantFrom(5, 12, 30)), 1000).map(([d, share, seconds]) => parted(d, share, seconds).heat);
+    expect(all.filter((heat) => heat < 0.001).length).toBeGreaterThan(950);
+  });
 });
+
+/** By how much one call differs from two: K, and of the heat that ice and what melted of it took up (of 5 g of fusion at least). */
+function parted(d: Drawn, share: number, seconds: number): { readonly celsius: number; readonly heat: number } {
+  const one = poured(d), two = poured(d);
+  advance(one, bodies, S, seconds, A);
+  advance(two, bodies, S, seconds * share, A);
+  advance(two, bodies, S, seconds * (1 - share), A);
+  const took = one[I]! * enthalpyOfIce(one[I + 1]!) + (d.ice - one[I]!) * WATER_0_J_G - d.ice * enthalpyOfIce(d.iceAt);
+  return { celsius: Math.abs(one[T]! - two[T]!), heat: Math.abs(one[H]! - two[H]!) / Math.max(5 * 334, Math.abs(took)) };
+}
