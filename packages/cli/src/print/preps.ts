@@ -13,9 +13,9 @@ export function printGas(gas: PrepGas | undefined): string[] {
   if (gas === undefined) return [];
   const { siphon } = gas, where = { pressure: told(gas.pressure), temperature: told(gas.temperature) };
   return [
-    ...(siphon === undefined ? wrap(say('read.gas.CO2', where), '  ', '    ')
+    ...(siphon === undefined ? wrap(say(gas.closed ? 'read.gas.closed' : 'read.gas.CO2', where), '  ', '    ')
       : wrap(say('read.gas.N2O', { ...where, fill: whole(siphon.fill), gross: whole(siphon.gross), headspace: whole(siphon.headspace), chargers: number(siphon.chargers.value), gas: told(siphon.gas), charged: told(siphon.charged), charged_at: told(siphon.charged_at) }), '  ', '    ')),
-    ...wrap(say(`read.caution.${gas.kind}`), '    ', '    '),
+    ...wrap(say(`read.caution.${gas.closed ? 'closed' : gas.kind}`), '    ', '    '),
   ];
 }
 

@@ -13,7 +13,7 @@ export function factsOf(prep: Pick<PrepReading, 'gas' | 'cloth'>): Facts {
   return {
     pressure: gas === undefined ? null : words('pressure', { bar: figureShown(gas.pressure, 1), celsius: degrees(gas.temperature), spread: spreadShown(gas.pressure, 1) }),
     charged: gas?.siphon === undefined ? null : chargedOf(gas.siphon),
-    caution: gas === undefined ? null : words(`caution.${gas.kind}`, {}),
+    caution: gas === undefined ? null : words(`caution.${gas.closed ? 'closed' : gas.kind}`, {}),
     stays: tells ? words('cloth.mass', { g: figureShown(cloth.mass), spread: spreadShown(cloth.mass, decimalsFor(cloth.mass.low, cloth.mass.high)) }) : null,
     held: tells ? heldOf(cloth) : [],
   };

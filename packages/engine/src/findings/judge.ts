@@ -40,7 +40,8 @@ export function judge(c: Compiled, s: Spreads, at: (of: string, name: string) =>
     out.push(finding);
   });
   for (const { finding, code } of under) {
-    const same = (f: Finding) => f.code === code && f.severity === 'stop' && f.where.path.join('/') === finding.where.path.join('/');
+    // of two margins of one code the later is silent where the first says anything
+    const same = (f: Finding) => f.code === code && f !== finding && (f.severity === 'stop' || f.code === finding.code) && f.where.path.join('/') === finding.where.path.join('/');
     if (out.some(same)) out.splice(out.indexOf(finding), 1);
   }
   out.push(...judgeChoices(c, s, at));

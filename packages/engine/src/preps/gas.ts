@@ -13,7 +13,7 @@ import { tellCarbonated, tellSiphon } from './pressed.ts';
 const N2O_G_MOL = 44.0128;
 
 /** Strength in % vol and sugar in g/L of a block, as gas laws ask for them. */
-function solvent(s: Float64Array, block: number): { pct: number; sugar: number; mL: number } {
+export function solvent(s: Float64Array, block: number): { pct: number; sugar: number; mL: number } {
   const mL = volumeAt20(s, block);
   if (!(mL > 0)) return { pct: 0, sugar: 0, mL: 0 };
   const sugar = s[block + at.sucrose]! + s[block + at.glucose]! + s[block + at.fructose]! + s[block + at.lactose]! + s[block + at.maltose]! + s[block + at.other_sugars]!;
@@ -80,7 +80,13 @@ export function carbonate(ctx: Context, section: Section, v: Vat, step: Step): v
     const kPa = x[pressure]! * bar + (air >= 0 ? x[air]! / 10 : 0);
     s[v.liquid + slot.co2_mol] = mL > 0 ? (carbonDioxideHeld(kPa, x[celsius]!, pct, sugar) * mL) / 1000 / CO2_G_MOL : 0;
   });
-  ctx.probe('co2', `prep:${section.key}`, 'g/L', 'henry-in-ethanol-and-sugar', ['carroll-1991', 'eu-wine'], ({ s }, out, i) => {
+  tellDissolved(ctx, section.key, v);
+}
+
+/** CO2 of a prep in g/L, told once. @source carroll-1991; eu-wine */
+export function tellDissolved(ctx: Context, key: string, v: Vat): void {
+  if (ctx.probed(`prep:${key}`, 'co2')) return;
+  ctx.probe('co2', `prep:${key}`, 'g/L', 'henry-in-ethanol-and-sugar', ['carroll-1991', 'eu-wine'], ({ s }, out, i) => {
     const mL = volumeAt20(s, v.liquid);
     out[i] = mL > 0 ? ((s[v.liquid + slot.co2_mol]! * CO2_G_MOL) / mL) * 1000 : NaN;
   }, true);

@@ -14,7 +14,7 @@ const NEVER = 1000;
 export function nothingNoted(ctx: Context): Noted {
   const coolest = ctx.layout.take(1), warmest = ctx.layout.take(1);
   ctx.ops.push(({ s }) => { s[coolest] = NEVER; s[warmest] = -NEVER; });
-  return { charge: null, frozen: [], fires: [], coolest, warmest };
+  return { charge: null, frozen: [], fires: [], coolest, warmest, live: false, closed: [] };
 }
 
 /** Notes how warm a mix is that everything has been put to. */

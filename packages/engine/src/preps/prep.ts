@@ -11,8 +11,9 @@ import { driveOut } from '../program/sparkle.ts';
 import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat } from '../program/vat.ts';
 import { behindStep } from '../program/words.ts';
 import { booked, nothingLost } from './cloth.ts';
-import { ferment } from './ferment.ts';
-import { carbonate, chargeNitrous } from './gas.ts';
+import { breathes, closes, opens, presses, tellClosed } from './closed.ts';
+import { KILLED, ferment } from './ferment.ts';
+import { carbonate, chargeNitrous, tellDissolved } from './gas.ts';
 import { extract, reduceTo } from './move.ts';
 import { burn, simmer } from './cook.ts';
 import { noteFire, noteFreezing, noteMeeting, noteWarmth, nothingNoted } from './noted.ts';
@@ -36,6 +37,12 @@ const onHob = (step: Step): boolean => (step.temperature === undefined ? /^(heat
 /** What parts ice from liquid, or warms it on its way: a prep to which this is still to come is taken as liquid. */
 const THAWS = /^(strain|boil|reduce)$/;
 const thaws = (a: Action): boolean => a.kind === 'step' && (a.verb === 'thaw' || a.verb === 'ferment' || THAWS.test(stepRow(a.verb).does));
+
+/** What a ferment stands to go on in, with or without the word: in a prep of that method, and wherever yeast lives. */
+const STANDS = /^(ferment|rest|infuse|age|store|chill|settle)$/;
+const ferments = (section: Section, live: boolean, killed: boolean, step: Step): boolean => step.verb === 'ferment' || (STANDS.test(step.verb) && (live || (!killed && section.method === 'ferment' && /^(rest|infuse|age)$/.test(step.verb))));
+/** Is it too hot for yeast? */
+const kills = (step: Step): boolean => /^(boil|reduce)$/.test(stepRow(step.verb).does) || (stepRow(step.verb).does === 'set' && step.temperature !== undefined && step.temperature.celsius >= KILLED);
 
 /** Verbs whose amount is of what is there already. */
 const NO_MATTER = new Set(['return-over-the-curd', 'discard', 'weigh', 'measure', 'taste']);
@@ -88,7 +95,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   const used_g = ctx.layout.take(1), yield_g = ctx.layout.take(1), rest_C = ctx.layout.take(1), kept = ctx.layout.take(1), dairy = ctx.layout.take(1);
   const stages: StageBuilt[] = [];
   const all: Step[] = [];
-  let seconds = 0, strained = 0, siphon = false, boiled = false, last: Step | null = null;
+  let seconds = 0, strained = 0, siphon = false, boiled = false, killed = false, last: Step | null = null, shut: Step | null = null;
   ctx.ops.push(({ s }) => { let g = 0; for (const p of list) if (p.source.ingredient?.category === 'dairy') g += s[p.g]!; s[dairy] = g; });
 
   const noted = nothingNoted(ctx), losses = nothingLost(), brought = ctx.extras.length;
@@ -103,6 +110,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     add(ctx, v, p, phase);
     if (m.treatments.some((t) => t.key === 'soaked') && form === 'agent') soakWater(ctx, v, p);
     if (m.carrier && puts.has(m.carrier)) add(ctx, v, puts.get(m.carrier)!);
+    if (p.source.prep?.noted.live) { noted.live = true; ctx.sparkling.add(v.liquid); }
   };
 
   const actions = actionsOf(section.lines);
@@ -118,6 +126,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     if (action.measure && puts.has(action.measure)) pourIn(action.measure);
     if (ctx.unsettled.has(v.liquid)) { settle(ctx, v); noteMeeting(ctx, noted, v); together(); }
     driveOut(ctx, v, action);
+    if (closes(action)) shut ??= action; else if (opens(action)) shut = null;
     switch (row.does) {
       case 'rest': {
         const t = placeTemperature(ctx, action, row.place ?? 'place/room');
@@ -127,7 +136,9 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         if (cold) noteFreezing(ctx, noted, v, action, t, time);
         if (time >= 0) rest(ctx, v, t, time, cold ? 'freezer' : 'air'); else setTemperature(ctx, v, t);
         if (cold && !actions.slice(index + 1).some(thaws)) freeze(ctx, v, noted.frozen[noted.frozen.length - 1]!.ice_g, t);
-        if (action.verb === 'ferment') ferment(ctx, v, action, t, time);
+        if (ferments(section, noted.live, killed, action)) { noted.live = true; ferment(ctx, v, action, t, time); }
+        if (!ctx.sparkling.has(v.liquid)) break;
+        if (shut) presses(ctx, noted, v, action, shut, t); else if (noted.live) breathes(ctx, v);
         break;
       }
       case 'set': if (onHob(action)) onFire(action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room')); if (v.content.has('solids')) extractAll(ctx, v, list); break;
@@ -168,6 +179,8 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
       case 'carbonate': carbonate(ctx, section, v, action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/fridge')); break;
     }
     together();
+    if (noted.live && (action.verb === 'vent' || (kills(action) && !shut))) breathes(ctx, v);
+    if (noted.live && kills(action)) { noted.live = false; killed = true; }
     stage(ctx, stages, `prep:${section.key}/`, { text: textOf(ctx, action), path: action.path }, v);
   }
   if (strained === 0 && v.content.has('solids')) extractAll(ctx, v, list);
@@ -175,6 +188,8 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   // what is left, and how warm it rests
   settle(ctx, v);
   together();
+  if (shut) tellClosed(ctx, section.key, v, noted);
+  if (noted.live || noted.closed.length > 0) tellDissolved(ctx, section.key, v);
   const frozen = mayHoldIce(ctx, v), ice = ctx.layout.take(2);
   const stays = last !== null && (frozen || stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || (last.temperature !== undefined && !/^(boil|reduce)$/.test(stepRow(last.verb).does)));
   const own = stays ? -1 : ctx.assume('start/prep from the fridge', ['preps', section.key], 'place');

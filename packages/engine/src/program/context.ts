@@ -69,6 +69,10 @@ export interface Noted {
   coolest: number;
   /** the warmest a wash was with all that is put to it, before its first cloth; -1000 where that was never looked for */
   warmest: number;
+  /** does yeast live in it: from its first ferment on, until it was too hot for it */
+  live: boolean;
+  /** steps in a closed bottle, with the step that closed it: offsets of bar on the gauge at its end, of bar if all went on in the room, of the °C, and of the share of the gas that is dissolved */
+  readonly closed: { readonly step: Step; readonly shut: Step; readonly bar: number; readonly full: number; readonly celsius: number; readonly dissolved: number }[];
 }
 /** A foam's expansion: offsets of its overrun in per cent of the liquid's volume. */
 export interface Foam { readonly overrun: number }
@@ -85,7 +89,7 @@ export interface MarginSeed {
   readonly live?: Readonly<Record<string, ProbeOp>>;
   readonly remedy?: RemedySeed | ((numbers: Readonly<Record<string, number>>) => RemedySeed | undefined);
   readonly cap?: 'warn' | 'note';
-  /** a graver code: where that stops at the same place, this one is silent */
+  /** a graver code: where that stops at the same place, this one is silent; its own code: where that says anything there */
   readonly under?: string;
   /** margin (negative) from which a code with degrees warns at its nominal value */
   readonly warnFrom?: number;

@@ -11,7 +11,7 @@ export function gasOf(key: string, { number, figure }: Told): { gas?: PrepGas } 
     if (![number(prep, 'pressure'), number(prep, 'temperature'), number(of, 'charged'), number(of, 'charged_at')].every(Number.isFinite)) return {};
     return { gas: { kind: 'N2O', pressure: figure(prep, 'pressure'), temperature: figure(prep, 'temperature'), siphon: { chargers: figure(of, 'chargers'), gas: figure(of, 'gas'), gross: figure(of, 'gross'), fill: figure(of, 'fill'), headspace: figure(of, 'headspace'), charged: figure(of, 'charged'), charged_at: figure(of, 'charged_at') } } };
   }
-  return Number.isFinite(number(of, 'pressure')) ? { gas: { kind: 'CO2', pressure: figure(of, 'pressure'), temperature: figure(of, 'at') } } : {};
+  return Number.isFinite(number(of, 'pressure')) ? { gas: { kind: 'CO2', pressure: figure(of, 'pressure'), temperature: figure(of, 'at'), ...(number(of, 'closed') > 0 ? { closed: true } : {}) } } : {};
 }
 
 /** Less than this is none, g. */

@@ -30,9 +30,11 @@ export interface PrepReading {
 }
 /** Of its water so much is ice, %; with that it pours, is slush, or does not pour at all. Its other figures are those of the whole, thawed. */
 export interface Frozen { readonly ice: Figure; readonly state: 'pours' | 'slush' | 'solid' }
-/** Pressure on the gauge in bar and the temperature it is told at: of a siphon at rest, of a carbonated liquid while it takes up its gas. Not a safety calculation: the makers' limits go first. */
+/** Pressure on the gauge in bar and the temperature it is told at: of a siphon at rest, of a carbonated liquid while it takes up its gas, of a closed bottle after its last step. Not a safety calculation: the makers' limits go first. */
 export interface PrepGas {
   readonly kind: 'N2O' | 'CO2'; readonly pressure: Figure; readonly temperature: Figure;
+  /** it stands in a bottle that was closed */
+  readonly closed?: true;
   readonly siphon?: {
     readonly chargers: Figure; readonly gas: Figure;
     /** mL: what it holds to the brim, how full it is, what is free above */

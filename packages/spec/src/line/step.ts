@@ -14,7 +14,8 @@ const sieves = words('sieve');
 export const glasses = words('glass');
 const TURNS = /^(strokes?|turns?|times?|passes|pass|shakes?|revolutions?|rotations?|x|stirs|pulses?|mal|layers?|papers|pumps?)$/;
 const GAS = /^(n2o|co2|nitrous|lachgas)$/;
-const VESSEL = /^(siphon|whipper|syphon|bottle|jar|flask|keg|espumasiphon|shaker|blender|mixer|tin|cream|soda|sahnesiphon|whipping|flasche|einmachglas|schraubglas)$/;
+const VESSEL = /^(siphon|whipper|syphon|bottles?|jars?|flask|keg|espumasiphon|shaker|blender|mixer|tin|cream|soda|sahnesiphon|whipping|flasche|einmachglas|schraubglas)$/;
+const CLOSED = /^(sealed|closed|capped|corked|(ver|ge)schlossene?[nmrs]?)$/;
 /** Steps whose amount of matter, where one is written, is what they work on. */
 const TAKES = new Set(['float', 'layer', 'dilute', 'rinse', 'spray', 'muddle', 'season', 'return-over-the-curd', 'dissolve', 'disperse', 'whisk', 'fold', 'pour', 'add', 'squeeze', 'press', 'sink', 'wash', 'infuse', 'blend', 'stir', 'serve', 'lengthen', 'soak', 'strain', 'boil', 'heat', 'rest', 'shake', 'melt', 'build', 'discard', 'cover']);
 
@@ -135,11 +136,11 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
       }
       if (/^(into|in|to)$/.test(word)) {
         const into = glassAt(p, k + 1, end);
-        if (into !== undefined && word !== 'to') { facts.into ??= { key: into.key, span: p.span(k, into.end) }; if (into.chilled) facts.flags.add(into.frozen ? 'frozen' : 'chilled'); for (let n = k; n < into.end; n++) if (p.isNumber(n)) p.use(n, n); k = Math.max(k + 1, into.vessel); before = 'into'; continue; }
+        if (into !== undefined && word !== 'to') { facts.into ??= { key: into.key, span: p.span(k, into.end) }; if (into.chilled) facts.flags.add(into.frozen ? 'frozen' : 'chilled'); if (into.closed) facts.flags.add('closed'); for (let n = k; n < into.end; n++) if (p.isNumber(n)) p.use(n, n); k = Math.max(k + 1, into.vessel); before = 'into'; continue; }
       }
       if ((word === 'dry' || word === 'trocken') && verb === 'shake') facts.flags.add('dry');
       else if (/^(covered|zugedeckt|abgedeckt)$/.test(word)) facts.flags.add('covered');
-      else if (/^(sealed|closed|verschlossen|geschlossen)$/.test(word)) facts.flags.add('closed');
+      else if (CLOSED.test(word)) facts.flags.add('closed');
       else if (word === 'hard' || word === 'hart' || word === 'kraftig') facts.flags.add('hard');
       else if (word === 'first' || /^erste[nrsm]?$/.test(word)) facts.flags.add('first');
       else if ((word === 'fine' || word === 'fein') && verb === 'strain' && facts.through === undefined) facts.flags.add('fine');
@@ -296,16 +297,17 @@ function measureWithin(p: Phrase, k: number, least: number, end: number, carried
 }
 
 /** A glass or vessel behind "into": the longest of group `glass`, other words before it allowed. */
-export function glassAt(p: Phrase, i: number, end: number): { readonly key: string; readonly end: number; readonly vessel: number; readonly chilled: boolean; readonly frozen: boolean } | undefined {
-  let chilled = false, frozen = false;
+export function glassAt(p: Phrase, i: number, end: number): { readonly key: string; readonly end: number; readonly vessel: number; readonly chilled: boolean; readonly frozen: boolean; readonly closed: boolean } | undefined {
+  let chilled = false, frozen = false, closed = false;
   for (let k = i; k < Math.min(end, i + 6); k++) {
     const found = p.longest(k, end, 4, glasses);
     if (/^(chilled|cold|frozen|frosted|iced|gekuhltes?|vorgekuhltes?)$/.test(p.word(k))) { chilled = true; if (/^(frozen|frosted)$/.test(p.word(k))) frozen = true; continue; }
+    if (CLOSED.test(p.word(k))) { closed = true; continue; }
     if (found !== undefined) {
       const to = p.word(found.end) === 'glass' || p.word(found.end) === 'glasses' ? found.end + 1 : found.end;
       let number = false;
       for (let n = i; n < k; n++) if (p.isNumber(n)) number = true;
-      return { key: found.value.key, end: to, vessel: number ? i : to, chilled, frozen };
+      return { key: found.value.key, end: to, vessel: number ? i : to, chilled, frozen, closed };
     }
     if (p.t[k]?.kind === 'mark' && !p.isMark(k, ',') && !p.isHyphen(k)) return undefined;
     if (/^(over|for|until|at|and|fridge|freezer|with)$/.test(p.word(k))) return undefined;
