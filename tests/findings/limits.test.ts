@@ -135,6 +135,10 @@ describe('cold, sugar and keeping', () => {
   const milk = (rum: number, white: number, celsius: number) => prep('Rum milk (mix):', '60 ml rum milk', `${rum} ml white rum 40 %`, `${white} ml whole milk`, `rest 6 h at ${celsius} °C`);
   brink('cold-chain', 'spirited', 'milk with rum, 19.5 and 20.5 % vol', [milk(121.875, 128.125, 20), 'stop beyond'], [milk(128.125, 121.875, 20), 'silent']);
   brink('cold-chain', 'out', 'six hours at 7.5 and 8.5 °C', [milk(50, 250, 7.5), 'silent'], [milk(50, 250, 8.5), 'stop beyond']);
+  const plant = (name: string, ...l: string[]) => lines(`120 ml ${name}`, ...l);
+  brink('curdles-in-glass', 'hot', 'soy at 61 °C breaks at 6.4, at 59 at 5.7', [plant('soy drink at 59 °C', '0.25 g citric acid'), 'warn within'], [plant('soy drink at 61 °C', '0.25 g citric acid'), 'stop beyond']);
+  brink('curdles-in-glass', 'spirit', 'almond with 4.9 and 5.1 % vol', [plant('almond drink', '16.6 ml white rum 40 %'), 'silent'], [plant('almond drink', '17.6 ml white rum 40 %'), 'note beyond']);
+  brink('curdles-in-glass', 'sour', 'rice drink with 2.5 and 50 mg/L of citric acid, of which nothing is known', [plant('rice drink', '0.2 g citric acid in 80 l water'), 'silent'], [plant('rice drink', '4 g citric acid in 80 l water'), 'warn beyond']);
   const oil = (hours: number) => prep('Oil (mix):', '10 ml oil', '100 g olive oil', '20 g garlic', `rest ${hours} h at 5 °C`);
   brink('cold-chain', 'not_known', 'in oil pH 7 is taken: 2.4 above 4.6', [oil(47.5), '-4.6'], [oil(48.5), '2.4'], (r) => margin(r, 'botulism-risk'));
   brink('botulism-risk', 'airless', '47.5 and 48.5 h in the cold', [oil(47.5), 'warn within'], [oil(48.5), 'stop beyond']);

@@ -20,7 +20,7 @@ const PRODUCTS = (() => {
 })();
 
 /** Mean protons acid `i` has given up at a proton activity `h`. */
-function released(i: number, h: number): number {
+export function released(i: number, h: number): number {
   const a = PRODUCTS[i * STEPS]! / h, b = PRODUCTS[i * STEPS + 1]! / (h * h), c = PRODUCTS[i * STEPS + 2]! / (h * h * h);
   return (a + 2 * b + 3 * c) / (1 + a + b + c);
 }

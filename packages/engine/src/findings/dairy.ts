@@ -13,7 +13,7 @@ const FAT_G_ML = 0.93;
 /** g of acid in 100 g of what is sour, and the share of all acid that may stand before the milk, %. @source common-practice */
 const SOUR = limit('wash-order', 'sour'), BEFORE = limit('wash-order', 'before');
 
-const isDairy = (p: Put) => p.source.ingredient?.category === 'dairy' && (p.source.ingredient.cells['casein_g']?.value ?? 0) > 0;
+export const isDairy = (p: Put) => p.source.ingredient?.category === 'dairy' && (p.source.ingredient.cells['casein_g']?.value ?? 0) > 0;
 
 /** Milk and acid: does a wash curdle, was the milk there first, does a drink curdle in the glass. @source davies-white-1958 */
 export function dairy({ ctx, build }: Facts): void {
@@ -73,13 +73,13 @@ type Balance = (w: Workspace, which: number) => number;
 
 /** What dairy and all else bring to the balance of protons: mL, g of casein, mol of acids and strong ions. */
 interface Brought { readonly acids: Float64Array; serum: number; casein: number; ethanol: number; other: number; strong: number }
-const nothing = (): Brought => ({ acids: new Float64Array(ACIDS), serum: 0, casein: 0, ethanol: 0, other: 0, strong: 0 });
+export const nothing = (): Brought => ({ acids: new Float64Array(ACIDS), serum: 0, casein: 0, ethanol: 0, other: 0, strong: 0 });
 
 /**
  * Sums what is put together. Cations of a thing that is no salt count only as far as acids of it are known: the rest stands against those no
  * table lists (tea), and makes nothing alkaline.
  */
-function gather(o: Brought, s: Float64Array, milk: readonly Put[], rest: readonly Put[]): void {
+export function gather(o: Brought, s: Float64Array, milk: readonly Put[], rest: readonly Put[]): void {
   o.acids.fill(0);
   o.serum = 0; o.casein = 0; o.ethanol = 0; o.other = 0; o.strong = 0;
   for (const p of milk) {
@@ -98,7 +98,7 @@ function gather(o: Brought, s: Float64Array, milk: readonly Put[], rest: readonl
   }
 }
 const salts = (p: Put): boolean => p.source.ingredient?.category === 'mineral' || (p.source.prep?.puts.some(salts) ?? false);
-const caseinShare = (o: Brought) => (1000 * o.casein) / o.serum / CASEIN_IN_SERUM;
+export const caseinShare = (o: Brought) => (1000 * o.casein) / o.serum / CASEIN_IN_SERUM;
 const heated = (milk: readonly Put[]) => (milk.some((p) => /uht|ultra/.test(p.source.ingredient?.text['heat_treatment'] ?? '')) ? ULTRA : FRESH);
 
 /** °C: a room, and what a wash that was warmer was at, where anything is known of that. `warmest`: offset, negative where it is not looked at. */

@@ -18,6 +18,7 @@ import { layers } from './layers.ts';
 import { measures } from './measures.ts';
 import { metal } from './metal.ts';
 import { names } from './names.ts';
+import { plant } from './plant.ts';
 import { pressure } from './pressure.ts';
 import { siphon } from './siphon.ts';
 import { syrup } from './syrup.ts';
@@ -29,7 +30,7 @@ export function seedFindings(ctx: Context, build: BuildResult | null, ordered: O
   for (const rule of RULES) rule({ ctx, build, ordered });
 }
 
-const RULES: readonly Rule[] = [names, measures, overfull, vessel, layers, bubbles, clear, dairy, setting, foam, gel, siphon, fat, wash, syrup, freezer, pressure, harm, keeping, flame, metal, hidden];
+const RULES: readonly Rule[] = [names, measures, overfull, vessel, layers, bubbles, clear, dairy, plant, setting, foam, gel, siphon, fat, wash, syrup, freezer, pressure, harm, keeping, flame, metal, hidden];
 
 /** What a prep itself says about setting. */
 function setting({ ctx }: Facts): void {

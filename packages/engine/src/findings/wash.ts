@@ -2,8 +2,9 @@ import type { Step } from '../document/types.ts';
 import type { Context, PrepBuilt, Put } from '../program/context.ts';
 import { limit } from '../program/limits.ts';
 import { lineBefore } from '../program/edit.ts';
-import { plantCriticalPH, plantVerdict, type PlantMilk } from '../clarity/index.ts';
+import { plantCriticalPH, plantVerdict } from '../clarity/index.ts';
 import type { Facts } from './facts.ts';
+import { isPlant, kindOf } from './plant.ts';
 import { lasting, standsAt, timeOf, usualAt } from './steps.ts';
 
 /** Hours in a freezer that part a fat from its spirit. @source fat-wash-survey at least 6 h at -18 °C */
@@ -90,14 +91,12 @@ function stabilised(ctx: Context, prep: PrepBuilt): void {
   }
 }
 
-const KINDS: readonly PlantMilk[] = ['soy', 'coconut', 'almond', 'oat'];
-
 /** Plant drinks: each comes apart in its own way, fortified ones hold salts that take up the acid, and nothing is known with spirit. */
 function plant(ctx: Context, prep: PrepBuilt): void {
   for (const p of prep.puts) {
     const row = p.source.ingredient;
-    if (!row || !/^plant-/.test(row.category)) continue;
-    const kind = KINDS.find((k) => row.id.startsWith(k)), verdict = kind ? plantVerdict(kind) : 'unknown';
+    if (!row || !isPlant(p)) continue;
+    const kind = kindOf(row), verdict = kind ? plantVerdict(kind) : 'unknown';
     ctx.margins.push({
       code: 'wash-buffered', at: p.measure.path, unit: 'g', sources: ['plant-drink-survey', 'soy-curdling'], words: { thing: p.measure.thing.words, degree: verdict, ...(kind ? { pH: plantCriticalPH(kind) } : {}) },
       op: ({ s }, out, i) => { out[i] = s[p.g]!; },
