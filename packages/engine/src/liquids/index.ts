@@ -1,3 +1,4 @@
+export * from './sucrose-held.ts';
 export * from './ethanol-water-density.ts';
 export * from './strength.ts';
 export * from './sucrose-density.ts';
