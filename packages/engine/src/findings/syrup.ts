@@ -26,7 +26,7 @@ function heldBy(ctx: Context, prep: PrepBuilt, sugar: Put): Held {
   return ({ s, x }, saturation, more = 0) => {
     let others = 0;
     for (const i of OTHERS) others += s[block + i]!;
-    const water = s[block + at.water]! + more, ethanol = s[block + at.ethanol]!, held = sucroseHeld(water, ethanol, others, saturation, x[beside]!);
+    const water = s[block + at.water]! + more, ethanol = s[block + at.ethanol]!, held = sucroseHeld(water, ethanol, others, saturation, x[beside]);
     // the doubt of the table of spirit grows with how much it takes away
     return ethanol > 0 ? held * sucroseInSpirit(strengthIn(ethanol, water + ethanol / ETHANOL_G_ML)) ** (x[spirit]! - 1) : held;
   };

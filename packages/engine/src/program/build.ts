@@ -10,6 +10,7 @@ import { iceFormed } from '../preps/noted.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
 import { advanceFrozen, freeze, frozenShare, mayHoldIce, restFrozen, tellFrozen } from './frozen.ts';
 import { inFreezer, placeTemperature } from './temperature.ts';
+import { headOf, type Head } from './shaken.ts';
 import { driveOut, poured } from './sparkle.ts';
 import { coldGlass, glassMass, glassOf, iceOf, level, type GlassBuilt, type IceBuilt } from './glass.ts';
 import { drinkKind } from './served.ts';
@@ -17,7 +18,7 @@ import { SECONDS_A_TURN } from './times.ts';
 import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat } from './vat.ts';
 
 /** What stands in the glass, bottom to top. */
-export interface LayerBuilt { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly block: number; readonly mL: number; /** offset: 0 where a foam did not set and is liquid */ readonly stands: number; readonly at: Path }
+export interface LayerBuilt { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly block: number; readonly mL: number; /** offset: 0 where a foam did not set and is liquid */ readonly stands: number; readonly at: Path; /** of a head shaken up in the drink itself */ readonly head?: Head }
 /** A liquid as ice met it in a vessel of its own: offset of its mL, and the ice. */
 export interface Heaped { readonly step: Step; readonly filled: number; readonly ice: IceBuilt }
 
@@ -226,6 +227,10 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     glassIce = built.built;
     ctx.ops.push(({ s }) => { s[iceInGlass.mass] = s[built.mass]!; s[iceInGlass.celsius] = s[built.celsius]!; s[iceInGlass.mass0] = s[built.mass]!; });
   }
+
+  settle(ctx, glassVat);
+  const head = headOf(ctx, list, steps, glassVat);
+  if (head) layers.push({ name: head.name, kind: 'foam', block: head.block, mL: head.mL, stands: head.stands, at: head.at, head });
 
   // the drink as a whole, stirred together in thought
   const total = ctx.layout.take(BLOCK), base_mL = ctx.layout.take(1), gel_mL = ctx.layout.take(1), density = ctx.layout.take(1), foam_mL = ctx.layout.take(1), foamDensity = ctx.layout.take(1);

@@ -18,21 +18,25 @@ export function halfLife(prep: PrepBuilt): number {
  * @source common-practice; no half-life in print was found, its spread is a factor of three
  */
 export function foamLater(ctx: Context, b: BuildResult, of: string, minutes: number): void {
-  const foams = b.layers.filter((l) => l.kind === 'foam').flatMap((l) => { const prep = b.puts.find((p) => p.measure.path === l.at)?.source.prep; return prep?.foam ? [{ ...l, half: halfLife(prep), overrun: prep.foam.overrun }] : []; });
+  const foams = b.layers.filter((l) => l.kind === 'foam').flatMap((l) => {
+    const prep = b.puts.find((p) => p.measure.path === l.at)?.source.prep;
+    return l.head ? [{ ...l, half: HALF[l.head.holds].value, overrun: l.head.overrun }] : prep?.foam ? [{ ...l, half: halfLife(prep), overrun: prep.foam.overrun }] : [];
+  });
   if (foams.length === 0) return;
   const factor = ctx.spread('model/foam half-life', 'model/foam half-life', 1, 'share', 'model', { at: foams[0]!.at });
   const { levels } = b.glass, serves = ctx.document.serves;
-  const now = (s: Float64Array, x: Float64Array) => {
-    let at0 = 0, stands = 0, drained = 0;
-    for (const f of foams) {
+  const stands = ctx.layout.take(3), drained = stands + 1, share = stands + 2;
+  ctx.ops.push(({ s, x }) => {
+    let served = 0, left = 0, out = 0;
+    for (let k = 0; k < foams.length; k++) {
+      const f = foams[k]!;
       if (!(s[f.stands]! > 0)) continue;
-      const liquid = s[f.mL]! / (1 + s[f.overrun]! / 100), gas = s[f.mL]! - liquid, halves = minutes / (f.half * x[factor]!);
-      const left = liquid * 2 ** -halves;
-      at0 += s[f.mL]!; stands += left + gas * 2 ** (-halves / HALF.gas.value); drained += liquid - left;
+      const liquid = s[f.mL]! / (1 + s[f.overrun]! / 100), gas = s[f.mL]! - liquid, halves = minutes / (f.half * x[factor]!), stays = liquid * 2 ** -halves;
+      served += s[f.mL]!; left += stays + gas * 2 ** (-halves / HALF.gas.value); out += liquid - stays;
     }
-    return { stands: stands / serves, drained: drained / serves, share: at0 > 0 ? stands / at0 : 0 };
-  };
-  ctx.probe('foam_volume', of, 'mL', 'foam-by-halves', ['common-practice'], ({ s, x }, out, i) => { out[i] = now(s, x).stands; });
-  ctx.probe('foam_mm', of, 'mm', 'foam-by-halves', ['common-practice'], ({ s, x }, out, i) => { out[i] = Math.max(0, s[levels + LEVEL]! - s[levels + LIQUID]!) * now(s, x).share; });
-  ctx.probe('drained', of, 'mL', 'foam-by-halves', ['common-practice'], ({ s, x }, out, i) => { out[i] = now(s, x).drained; });
+    s[stands] = left / serves; s[drained] = out / serves; s[share] = served > 0 ? left / served : 0;
+  });
+  ctx.probe('foam_volume', of, 'mL', 'foam-by-halves', ['common-practice'], ({ s }, out, i) => { out[i] = s[stands]!; });
+  ctx.probe('foam_mm', of, 'mm', 'foam-by-halves', ['common-practice'], ({ s }, out, i) => { out[i] = Math.max(0, s[levels + LEVEL]! - s[levels + LIQUID]!) * s[share]!; });
+  ctx.probe('drained', of, 'mL', 'foam-by-halves', ['common-practice'], ({ s }, out, i) => { out[i] = s[drained]!; });
 }
