@@ -74,10 +74,11 @@ export function putCarbohydrate(grams: Float64Array, ingredient: Ingredient, sug
   const agent = agentOf(ingredient);
   const from = agent ? ingredient.text['agent_of'] : undefined;
   const carbohydrate = g(ingredient, 'carb_g');
-  const fibre = g(ingredient, 'fibre_g');
-  const pectin = Math.min(g(ingredient, 'pectin_g'), fibre);
   const [tannin, caffeine] = [g(ingredient, 'tannin_g'), g(ingredient, 'caffeine_mg') / 1000];
   const inside = sugars + tannin + caffeine + (ingredient.acidsInCarb ? acids : 0);
+  // tables count tannin that clings to the leaf as fibre
+  const fibre = Math.max(0, g(ingredient, 'fibre_g') - Math.max(0, Math.min(tannin + caffeine, inside + g(ingredient, 'fibre_g') - carbohydrate)));
+  const pectin = Math.min(g(ingredient, 'pectin_g'), fibre);
   grams[at.tannin]! += tannin;
   grams[at.caffeine]! += caffeine;
   if (agent && from === 'carb') { grams[at[agent]]! += Math.max(0, carbohydrate - inside); return; }

@@ -21,10 +21,10 @@ export function solvent(s: Float64Array, block: number): { pct: number; sugar: n
 }
 
 /**
- * A siphon charged with N2O: the gas goes in, and the pressure at which it rests is a figure of the prep.
+ * A siphon charged with N2O: the gas goes in, and the pressure at which it rests is a figure of the prep. `opened`: it is vented or strained later.
  * @source sander-n2o; common-practice gross volumes
  */
-export function chargeNitrous(ctx: Context, section: Section, v: Vat, step: Step, rest_C: number, noted: Noted): void {
+export function chargeNitrous(ctx: Context, section: Section, v: Vat, step: Step, rest_C: number, noted: Noted, opened = false): void {
   const { tables, document } = ctx, behind = (key: string) => behindStep(step, tables.assumption(key)!.say, document.text);
   const size = step.vessel_mL?.value ?? Number(tables.assumption('siphon/size')!.value);
   if (!step.vessel_mL) ctx.assume('siphon/size', step.path, 'tool', 'siphon/size', behind('siphon/size'));
@@ -51,9 +51,14 @@ export function chargeNitrous(ctx: Context, section: Section, v: Vat, step: Step
     out[i] = overrunBound(grams(x), mL / 1000, x[gross]! / 1000, s[rest_C]!, nitrousFactor(pct, sugar / 10));
   };
   noted.charge = { step, nominal_mL: size, gas: grams, celsius, mL: filled, pressure: pressureAt(celsius), bound };
+  // what is open again has no pressure of its own
+  if (opened) return;
   tellSiphon(ctx, section.key, { chargers: count, gas: grams, gross, filled, celsius, charged: noted.charge.pressure });
   ctx.probe('pressure', `prep:${section.key}`, 'bar', 'henry-and-headspace', ['sander-n2o'], pressureAt(rest_C), true);
 }
+
+/** Gas comes off a siphon: what was dissolved bubbles out, in minutes. @source common-practice */
+export function vent(ctx: Context, v: Vat): void { ctx.ops.push(({ s }) => { s[v.liquid + slot.n2o_mol] = 0; }); }
 
 /** g/L of CO2 that a block would hold at 3.5 bar gauge and 2 °C: as much as a good home rig gives. @source carroll-1991; eu-wine */
 export function colderHeld(s: Float64Array, block: number): number {

@@ -1,7 +1,6 @@
 import type { Action, Line, Measure, Section, Step } from '../document/types.ts';
 import { enthalpy, volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
-import { steeping } from '../larder/index.ts';
 import { clearBlock, wholeMass } from '../matter/block.ts';
 import type { Context, PrepBuilt, Put, StageBuilt, Vat } from '../program/context.ts';
 import { freeze, frozenShare, mayHoldIce, tellFrozen } from '../program/frozen.ts';
@@ -13,11 +12,12 @@ import { behindStep } from '../program/words.ts';
 import { booked, nothingLost } from './cloth.ts';
 import { breathes, closes, opens, presses, tellClosed } from './closed.ts';
 import { KILLED, ferment } from './ferment.ts';
-import { carbonate, chargeNitrous, tellDissolved } from './gas.ts';
-import { extract, reduceTo } from './move.ts';
+import { carbonate, chargeNitrous, tellDissolved, vent } from './gas.ts';
+import { reduceTo } from './move.ts';
 import { burn, simmer } from './cook.ts';
 import { noteFire, noteFreezing, noteMeeting, noteWarmth, nothingNoted } from './noted.ts';
 import { settingOf } from './setting.ts';
+import { Steep } from './steep.ts';
 import { strain } from './strain.ts';
 import steps from '../../../../data/steps.json' with { type: 'json' };
 
@@ -31,6 +31,7 @@ export function stepRow(verb: string): StepRow {
 const TIMED = new Set(['rest', 'boil', 'set']);
 const FOAMS = new Set(['siphon foam', 'foam']);
 const WASHES = new Set(['fat wash']), CURDLES = new Set(['milk wash', 'clarify with milk']);
+const PRESSED = 'pressure infusion';
 /** On a hob from this on: what is only warmed stands in water. °C */
 const WARM = 45;
 const onHob = (step: Step): boolean => (step.temperature === undefined ? /^(heat|melt)$/.test(step.verb) : step.temperature.celsius >= WARM && step.verb !== 'sous-vide');
@@ -60,6 +61,11 @@ export function measuresOf(lines: readonly Line[]): Measure[] {
 }
 /** All actions of a section in order. @source none - definition */
 export function actionsOf(lines: readonly Line[]): Action[] { return lines.flatMap((l) => l.actions); }
+
+/** Is what a step charged open again in the end: vented, or an infusion under pressure that was strained? */
+function opened(section: Section, charge: Step): boolean {
+  return actionsOf(section.lines).some((a) => a.kind === 'step' && a.span.from > charge.span.from && (a.verb === 'vent' || (section.method === PRESSED && stepRow(a.verb).does === 'strain')));
+}
 
 /** How long a step takes, as an input: written with its tool's spread, assumed where a table has its kind, else nothing. @source none - definition */
 export function stepSeconds(ctx: Context, step: Step, needed: boolean, method = ''): number {
@@ -99,6 +105,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   ctx.ops.push(({ s }) => { let g = 0; for (const p of list) if (p.source.ingredient?.category === 'dairy') g += s[p.g]!; s[dairy] = g; });
 
   const noted = nothingNoted(ctx), losses = nothingLost(), brought = ctx.extras.length;
+  const steep = new Steep(ctx, v, section);
   const onFire = (step: Step) => { if (!step.flags.includes('closed')) noteFire(ctx, noted, v, step); };
   let poured = 0;
   const together = () => { if (CURDLES.has(section.method) && strained === 0 && poured === list.length) noteWarmth(ctx, noted, v); };
@@ -108,6 +115,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     const form = p.source.form;
     const phase = form === 'fat' && WASHES.has(section.method) ? 'fat' : form === 'botanical' || form === 'piece' || form === 'insoluble' ? 'solids' : 'liquid';
     add(ctx, v, p, phase);
+    if (phase === 'solids') steep.put(p);
     if (m.treatments.some((t) => t.key === 'soaked') && form === 'agent') soakWater(ctx, v, p);
     if (m.carrier && puts.has(m.carrier)) add(ctx, v, puts.get(m.carrier)!);
     if (p.source.prep?.noted.live) { noted.live = true; ctx.sparkling.add(v.liquid); }
@@ -127,26 +135,28 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     if (ctx.unsettled.has(v.liquid)) { settle(ctx, v); noteMeeting(ctx, noted, v); together(); }
     driveOut(ctx, v, action);
     if (closes(action)) shut ??= action; else if (opens(action)) shut = null;
+    steep.begin();
     switch (row.does) {
       case 'rest': {
         const t = placeTemperature(ctx, action, row.place ?? 'place/room');
         const time = stepSeconds(ctx, action, true, section.method);
-        if (v.content.has('solids')) extractAll(ctx, v, list);
         const cold = inFreezer(action);
         if (cold) noteFreezing(ctx, noted, v, action, t, time);
         if (time >= 0) rest(ctx, v, t, time, cold ? 'freezer' : 'air'); else setTemperature(ctx, v, t);
         if (cold && !actions.slice(index + 1).some(thaws)) freeze(ctx, v, noted.frozen[noted.frozen.length - 1]!.ice_g, t);
+        steep.pass(action, 'place', t, time);
         if (ferments(section, noted.live, killed, action)) { noted.live = true; ferment(ctx, v, action, t, time); }
         if (!ctx.sparkling.has(v.liquid)) break;
         if (shut) presses(ctx, noted, v, action, shut, t); else if (noted.live) breathes(ctx, v);
         break;
       }
-      case 'set': if (onHob(action)) onFire(action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room')); if (v.content.has('solids')) extractAll(ctx, v, list); break;
+      case 'set': if (onHob(action)) onFire(action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room')); steep.pass(action, action.verb === 'cool' ? 'goes' : 'keeps', -1, action.seconds ? stepSeconds(ctx, action, true, section.method) : -1); break;
       case 'boil': {
         onFire(action);
-        if (v.content.has('solids')) extractAll(ctx, v, list);
-        booked(ctx, losses, 'boiled', () => simmer(ctx, v, action, section.method.includes('agar') ? 'agar/water boiled off' : 'prep/boil-off', stepSeconds(ctx, action, true, section.method)));
+        const time = stepSeconds(ctx, action, true, section.method);
+        booked(ctx, losses, 'boiled', () => simmer(ctx, v, action, section.method.includes('agar') ? 'agar/water boiled off' : 'prep/boil-off', time));
         setTemperature(ctx, v, boiling(ctx, action));
+        steep.pass(action, 'keeps', -1, time);
         boiled = true;
         break;
       }
@@ -159,11 +169,13 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
           reduceTo(s, v.liquid, ctx.lost, target);
         }));
         setTemperature(ctx, v, boiling(ctx, action));
+        steep.pass(action, 'keeps', -1, action.seconds ? stepSeconds(ctx, action, true, section.method) : -1);
         boiled = true;
         break;
       }
       case 'strain': {
-        if (v.content.has('solids')) extractAll(ctx, v, list);
+        steep.leave(action);
+        if (siphon && section.method === PRESSED) vent(ctx, v);
         booked(ctx, losses, 'cloth', () => strain(ctx, { section, vat: v, step: action, first: strained === 0, puts: list, dairy }));
         strained++;
         if (action.temperature) setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room'));
@@ -171,19 +183,26 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
       }
       case 'charge': {
         if (action.gas?.kind === 'CO2') { carbonate(ctx, section, v, action); break; }
-        if (!siphon) chargeNitrous(ctx, section, v, action, rest_C, noted);
+        if (!siphon) chargeNitrous(ctx, section, v, action, rest_C, noted, opened(section, action));
         siphon = true;
+        steep.charge(action);
+        if (section.method === PRESSED) steep.pass(action, 'keeps', -1, action.seconds ? stepSeconds(ctx, action, true, section.method) : -1);
         break;
       }
-      case 'mix': if (action.verb === 'ignite') { onFire(action); booked(ctx, losses, 'boiled', () => burn(ctx, v, action)); } break;
+      case 'mix':
+        if (action.verb === 'ignite') { onFire(action); booked(ctx, losses, 'boiled', () => burn(ctx, v, action)); }
+        if (action.verb === 'vent') { vent(ctx, v); steep.vent(action); }
+        break;
       case 'carbonate': carbonate(ctx, section, v, action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/fridge')); break;
     }
     together();
     if (noted.live && (action.verb === 'vent' || (kills(action) && !shut))) breathes(ctx, v);
     if (noted.live && kills(action)) { noted.live = false; killed = true; }
+    if (action.seconds && (row.does === 'mix' || row.does === 'ice')) steep.pass(action, 'keeps', -1, stepSeconds(ctx, action, true, section.method));
+    steep.breaks(action);
     stage(ctx, stages, `prep:${section.key}/`, { text: textOf(ctx, action), path: action.path }, v);
   }
-  if (strained === 0 && v.content.has('solids')) extractAll(ctx, v, list);
+  steep.leave(null);
 
   // what is left, and how warm it rests
   settle(ctx, v);
@@ -215,7 +234,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   const built: PrepBuilt = {
     name: section.name, section, content: v.content, used_g, yield_g, rest_C, mL: kept, seconds: seconds + needs, takes, stages,
     vessel: siphon || section.method === 'siphon foam' ? 'siphon' : section.method === 'gel' ? 'tray' : section.method === 'carbonate' || section.method === 'bitters' ? 'bottle' : boiled && strained === 0 ? 'pan' : 'jar',
-    foam, gel: section.method === 'gel', puts: list, steps: all, vat: v, sections: ctx.sections, setting: [], noted,
+    foam, gel: section.method === 'gel', puts: list, steps: all, steeped: steep.steeped, vat: v, sections: ctx.sections, setting: [], noted,
     ...(frozen ? { ice } : {}), losses, soaked: ctx.extras.slice(brought).map(([block]) => block),
   };
   built.setting = settingOf(ctx, built);
@@ -245,26 +264,6 @@ function soakWater(ctx: Context, v: Vat, p: Put): void {
   });
   ctx.unsettled.add(v.liquid);
 }
-
-/** What dissolves out of the solids, once for all of them: each gives its own share of its mass, as the table of forms has it. */
-function extractAll(ctx: Context, v: Vat, puts: readonly Put[]): void {
-  const botanicals = puts.filter((p) => (p.source.form === 'botanical' || p.source.form === 'piece') && p.source.ingredient);
-  if (botanicals.length === 0 || ctx.extracted.has(v.liquid)) return;
-  ctx.extracted.add(v.liquid);
-  settle(ctx, v);
-  const solids = v.content.phase('solids');
-  const given = botanicals.map((p) => steeping(p.source.ingredient!)?.extractable ?? 0.2);
-  const share = ctx.spread(`extract/${v.content.name}`, 'model/extraction', 1, 'share', 'nature', { at: botanicals[0]!.measure.path, bounds: { min: 0, max: 3 } });
-  ctx.ops.push(({ s, x }) => {
-    let soluble = 0, out = 0;
-    for (let i = 0; i < SOLUBLE.length; i++) soluble += s[solids + SOLUBLE[i]!]!;
-    for (let i = 0; i < botanicals.length; i++) out += s[botanicals[i]!.g]! * given[i]!;
-    if (soluble <= 0) return;
-    extract(s, v.liquid, solids, Math.min(0.98, (x[share]! * out) / soluble));
-    s[v.liquid + slot.enthalpy_J] = enthalpy(s, v.liquid, s[v.celsius]!);      // what dissolves has the liquid's temperature
-  });
-}
-const SOLUBLE = Array.from({ length: slot.enthalpy_J }, (_, i) => i).filter((i) => i !== at.water && i !== at.fibre && i !== at.fat && i !== at.insolubles);
 
 /** What boils here: 100 °C less what height takes, a degree more for sugar; at the bench's own height where it says one. @source common-practice */
 export function boiling(ctx: Context, step: Step): number {

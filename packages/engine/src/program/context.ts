@@ -30,6 +30,9 @@ export interface Put { readonly measure: Measure; readonly source: Source; reado
 /** A content with what is asked of it while it is made: its temperature guess and the warmest it has been. */
 export interface Vat { readonly content: Content; readonly liquid: number; readonly celsius: number; readonly hottest: number; /** offset: g of its own water that is ice */ readonly ownIce: number }
 
+/** A solid that steeps in a prep: how many times as long as tea leaf it takes, and the offset of the share that is out, behind those of when it went in. */
+export interface Steeped { readonly put: Put; readonly slower: number; readonly reached: number }
+
 /** A prep as compiled: what is left of it, what was taken, how long it takes. */
 export interface PrepBuilt {
   readonly name: string;
@@ -53,6 +56,7 @@ export interface PrepBuilt {
   /** what decides whether it sets, as margins */
   setting: readonly MarginSeed[];
   readonly noted: Noted;
+  readonly steeped: readonly Steeped[];
   /** where went what is not in it any more; `soaked`: blocks of water that soaked sheets brought along */
   readonly losses: Losses;
   readonly soaked: readonly number[];
@@ -128,8 +132,6 @@ export class Context {
   readonly sparkling = new Set<number>();
   /** liquids that may hold ice of their own */
   readonly frozen = new Set<number>();
-  /** liquids whose solids have given what they give */
-  readonly extracted = new Set<number>();
   readonly scratch: number;
 
   constructor(document: Document, tables: Tables, sections: readonly Section[], block: number) {
