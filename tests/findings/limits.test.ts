@@ -109,6 +109,20 @@ describe('washes and clearing', () => {
   brink('clear-turns-cloudy', 'louche', 'pastis brought to 34 and to 36 % vol', [cleared('20 ml clear pineapple', '60 ml pastis 45.3 %'), 'warn beyond'], [cleared('20 ml clear pineapple', '60 ml pastis 48 %'), 'silent']);
 });
 
+describe('infusions', () => {
+  // tea leaf at 20 °C: 1.1 min x exp(40300 / 8.3145 x (1/293.15 - 1/368.15)) = 31.9 min; whole spice 40 times that, peel 20 times, fresh herb 4 times
+  const steeped = (...l: string[]) => prep('Jar (infusion):', '50 ml jar', ...l, 'strain through a fine sieve');
+  const rum = (thing: string, time: string) => steeped('500 ml white rum 40 % at 20 °C', thing, `steep ${time} at 20 °C`);
+  const gin = (time: string) => rum('20 g black tea leaves', time), hot = (time: string) => steeped('1 l water at 95 °C', '10 g black tea leaves', `hold ${time} at 95 °C`);
+  brink('infusion-short', 'least', '0.288 x 40 x 31.9 min are 6.1 h: clove for 6.0 and 6.3 h', [rum('10 g clove', '6 h'), 'note beyond'], [rum('10 g clove', '6.3 h'), 'silent']);
+  brink('infusion-short', 'enough', '1.5 x 20 x 31.9 min are 15.96 h, of fresh herb 3.2 h, each to the next hour', [rum('20 g lemon peel', '1 h'), '16 h'], [rum('20 g mint', '20 min'), '4 h'], remedy);
+  brink('infusion-bitter', 'most', '10 x 1.1 min are 11: tea for 10.9 and 11.1 min', [hot('10.9 min'), 'silent'], [hot('11.1 min'), 'note beyond']);
+  brink('infusion-bitter', 'good', '5 x 31.9 min are 2.7 h, at 4 °C 5 x 83 min are 6.9 h, to the nearest', [gin('24 h'), '3 h'], [steeped('1 l water at 4 °C', '10 g black tea leaves', 'chill 24 h at 4 °C'), '7 h'], remedy);
+  brink('infusion-bitter', 'cup', 'what is hot is told its minutes, what is cold its hours', [hot('20 min'), '4 min'], [gin('24 h'), '3 h'], remedy);
+  const bitters = (pct: number) => prep('Jar (bitters):', '5 ml jar', `200 ml vodka ${pct} %`, '5 g gentian root', 'rest 7 days at 20 °C', 'strain through a paper filter');
+  brink('bitters-weak', 'strong', 'vodka of 34.9 and 35.3 %', [bitters(34.9), 'warn beyond'], [bitters(35.3), 'warn within']);
+});
+
 describe('glass, ice, layers and gas', () => {
   brink('glass-overfull', 'room', 'a highball of 330.6 mL holds 1.22 times 270.9 mL: the next is taken beyond', [lines('glass: fizz', '270 ml orange juice'), 'highball'], [lines('glass: fizz', '272 ml orange juice'), 'can'], remedy);
   brink('glass-underfilled', 'full', 'a quarter of 330.6 mL is 82.7 mL', [lines('glass: highball', '82 ml white rum 40 %'), 'note beyond'], [lines('glass: highball', '84 ml white rum 40 %'), 'silent']);
@@ -165,6 +179,7 @@ describe('the table of limits', () => {
 const MANUAL: readonly (readonly [code: string, name: string, says: (n: number) => string])[] = [
   ['wash-order', 'before', (n) => `in per cent, less ${n}.`], ['dose-below-scale', 'error', (n) => `beyond ${n} %`], ['foam-short-rest', 'least', (n) => `The margin is ${n} minutes`],
   ['gel-dose-high', 'much', (n) => `less ${n}.`], ['gel-too-acid', 'ample', (n) => `from ${n} of its least dose`], ['wash-short-rest', 'least', (n) => `The margin is ${n} minutes`],
+  ['infusion-short', 'least', (n) => `The margin is ${n} less`], ['infusion-bitter', 'most', (n) => `less ${n}.`], ['bitters-weak', 'strong', (n) => `The margin is ${n} % vol`],
   ['fat-without-aroma', 'aroma', (n) => `The margin is ${n} less`], ['enzyme-too-acid', 'works', (n) => `The margin is pH ${n} less`], ['clear-turns-cloudy', 'clear', (n) => `less ${n}.`],
   ['layer-weak', 'stays', (n) => `The margin is ${n} kg/m³`], ['layer-invisible', 'tells', (n) => `The margin is ${n} less`], ['glass-underfilled', 'full', (n) => `The margin is ${100 * n} %`],
   ['carbonation-low', 'flat', (n) => `The margin is ${n} g/L`], ['freezes-solid', 'solid', (n) => `in per cent, less ${n};`], ['freezes-slush', 'slush', (n) => `in per cent, less ${n}.`],

@@ -11,6 +11,8 @@ import { leaveOut, written } from '../program/edit.ts';
 import table from '../../../../data/hazard-doses.json' with { type: 'json' };
 
 const PLANTS = new Set(table.plants);
+/** Is a thing no food, or one of which a dose is known to be too much? No remedy asks for more of it. @source us-21cfr172-575; common-practice */
+export function harmful(id: string): boolean { return PLANTS.has(id) || table.rows.some((r) => r.id === id); }
 /** mg of quinine in a kg of a carbonated drink: the row of the bark it comes from. @source us-21cfr172-575 */
 const QUININE = table.rows.find((r) => r.hazard === 'quinine')!.limit;
 /** An amount that is not known still counts: there is some of it. g */

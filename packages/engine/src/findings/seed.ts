@@ -13,6 +13,7 @@ import { gel } from './gel.ts';
 import { hidden } from './hidden.ts';
 import { overfull } from './glass.ts';
 import { harm } from './harm.ts';
+import { infusion } from './infusion.ts';
 import { keeping } from './keeping.ts';
 import { layers } from './layers.ts';
 import { measures } from './measures.ts';
@@ -30,7 +31,7 @@ export function seedFindings(ctx: Context, build: BuildResult | null, ordered: O
   for (const rule of RULES) rule({ ctx, build, ordered });
 }
 
-const RULES: readonly Rule[] = [names, measures, overfull, vessel, layers, bubbles, clear, dairy, plant, setting, foam, gel, siphon, fat, wash, syrup, freezer, pressure, harm, keeping, flame, metal, hidden];
+const RULES: readonly Rule[] = [names, measures, overfull, vessel, layers, bubbles, clear, dairy, plant, setting, foam, gel, siphon, fat, wash, infusion, syrup, freezer, pressure, harm, keeping, flame, metal, hidden];
 
 /** What a prep itself says about setting. */
 function setting({ ctx }: Facts): void {

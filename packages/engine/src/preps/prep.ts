@@ -185,7 +185,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         if (action.gas?.kind === 'CO2') { carbonate(ctx, section, v, action); break; }
         if (!siphon) chargeNitrous(ctx, section, v, action, rest_C, noted, opened(section, action));
         siphon = true;
-        steep.charge(action);
+        steep.charge();
         if (section.method === PRESSED) steep.pass(action, 'keeps', -1, action.seconds ? stepSeconds(ctx, action, true, section.method) : -1);
         break;
       }

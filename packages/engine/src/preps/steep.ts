@@ -7,7 +7,7 @@ import { lineBefore, lineAfter } from '../program/edit.ts';
 import { assumeSeconds, assumeTime, usualTime } from '../program/times.ts';
 import { rest } from '../program/vat.ts';
 import { extract } from './move.ts';
-import { ACTIVATION, UNDER_PRESSURE, brokenBy, contactCooling, contactRate, reached, slowness } from './infusion.ts';
+import { ACTIVATION, MORE, UNDER_PRESSURE, brokenBy, contactCooling, contactRate, reached, slowness } from './infusion.ts';
 import places from '../../../../data/physics/places.json' with { type: 'json' };
 
 /** What a solid gives that has no row of its own, as a share of its mass. @source common-practice */
@@ -36,9 +36,10 @@ export class Steep {
   private readonly contact: number;
   private readonly list: Steeped[] = [];
   private there: Steeped[] = [];
-  private pressed = -1;
+  private pressed = false;
+  /** it stood under gas at some time */
+  private gas = false;
   private timed = false;
-  private inputs: { leaf: number; other: number; activation: number; share: number } | null = null;
 
   constructor(ctx: Context, v: Vat, section: Section) {
     this.ctx = ctx; this.v = v; this.section = section;
@@ -52,12 +53,12 @@ export class Steep {
   /** Something solid goes in: its contact counts from now on. */
   put(p: Put): void {
     if (!(p.source.form === 'botanical' || p.source.form === 'piece') || !p.source.ingredient) return;
-    const since = this.ctx.layout.take(4), { contact } = this, { block } = p.source;
-    const one: Steeped = { put: p, reached: since + 2, slower: slowness(p.source.ingredient) };
+    const since = this.ctx.layout.take(5), { contact } = this, { block } = p.source;
+    const one: Steeped = { put: p, reached: since + 2, contact: since + 4, slower: slowness(p.source.ingredient) };
     this.list.push(one);
     this.there.push(one);
     this.timed = false;
-    this.ctx.ops.push(({ s }) => { s[since] = s[contact]!; s[since + 1] = s[contact + 1]!; s[since + 2] = 0; s[since + 3] = s[p.g]! * solubleIn(s, block); });
+    this.ctx.ops.push(({ s }) => { s[since] = s[contact]!; s[since + 1] = s[contact + 1]!; s[since + 2] = 0; s[since + 3] = s[p.g]! * solubleIn(s, block); s[since + 4] = 0; });
   }
 
   /** Before a step is run: how warm it begins. */
@@ -68,14 +69,15 @@ export class Steep {
   }
 
   /** Gas goes on: from now on it is faster. */
-  charge(step: Step): void {
+  charge(): void {
     if (this.there.length === 0) return;
-    this.pressed = this.ctx.spread('model/infusion pressure', 'model/infusion pressure', 1, 'share', 'model', { at: step.path });
+    this.pressed = true;
+    this.gas = true;
   }
   /** Gas comes off. */
   vent(step: Step): void {
     if (this.there.length > 0 && !this.timed) this.unsaid(step);
-    this.pressed = -1;
+    this.pressed = false;
   }
 
   /** A step lasted: `place` input of its temperature where it nears that, `seconds` input, or -1 where the usual time of its kind is asked for. */
@@ -102,7 +104,7 @@ export class Steep {
   leave(before: Step | null): void {
     if (this.there.length === 0) return;
     if (!this.timed) this.unsaid(before);
-    this.pressed = -1;
+    this.pressed = false;
     this.there = [];
     this.timed = false;
   }
@@ -110,8 +112,8 @@ export class Steep {
   /** No step says how long: the usual time, in words of a line of its own before what ends it. */
   private unsaid(before: Step | null): void {
     const { ctx } = this, last = this.there[this.there.length - 1]!.put.measure, tea = this.there.some((x) => TEA.test(x.put.source.ingredient!.id));
-    const key = this.pressed >= 0 ? 'time/pressure infusion' : tea ? 'time/tea steep' : 'time/steeping';
-    const line = { literal: `${this.pressed >= 0 ? 'rest' : 'steep'} ${ctx.tables.assumption(key)!.say}` };
+    const key = this.pressed ? 'time/pressure infusion' : tea ? 'time/tea steep' : 'time/steeping';
+    const line = { literal: `${this.pressed ? 'rest' : 'steep'} ${ctx.tables.assumption(key)!.say}` };
     const where = before ? lineBefore(ctx.sections, before, line) : lineAfter(ctx.sections, last, line), from = where[0]?.from ?? last.span.to;
     const time = assumeSeconds(ctx, key, last.path, [{ from, to: from, insert: where.map((x) => x.literal ?? '').join('') }]);
     const room = ctx.assume('place/room', last.path, 'place');
@@ -128,22 +130,20 @@ export class Steep {
     return usual ? assumeTime(ctx, step, usual) : -1;
   }
 
-  private needs() {
-    const { ctx } = this, path = this.list[0]!.put.measure.path;
-    return this.inputs ??= {
-      leaf: ctx.spread('model/infusion leaf', 'model/infusion leaf', 1, 'share', 'nature', { at: path }),
-      other: ctx.spread('model/infusion other', 'model/infusion other', 1, 'share', 'nature', { at: path }),
-      activation: ctx.spread('model/infusion temperature', 'model/infusion temperature', ACTIVATION, 'kJ/mol', 'nature', { at: path }),
-      share: ctx.spread(`extract/${this.v.content.name}`, 'model/extraction', 1, 'share', 'nature', { at: path, bounds: { min: 0, max: 3 } }),
-    };
+  /** By how many times as long a solid takes: under gas that is known for all of them together. */
+  private slowness(of: Steeped): number {
+    const row = this.gas ? 'model/infusion pressure' : of.slower === 1 ? 'model/infusion leaf' : 'model/infusion other';
+    return this.ctx.spread(row, row, 1, 'share', 'nature', { at: of.put.measure.path });
   }
 
   /** Adds the contact of a time to what has passed. */
   private count(time: number, course: Course, place: number, medium: 'air' | 'freezer'): void {
-    const { ctx, v, contact, pressed } = this, { activation } = this.needs();
+    const { ctx, v, contact } = this, faster = this.pressed ? UNDER_PRESSURE : 1;
+    // of other solids it is told how long they take, at whatever warmth; of tea it is measured what warmth does
+    const activation = this.there.every((x) => x.slower === 1) ? ctx.spread('model/infusion temperature', 'model/infusion temperature', ACTIVATION, 'kJ/mol', 'nature', { at: this.there[0]!.put.measure.path }) : -1;
     const exchange = course === 'place' ? ctx.spread(`place/exchange/${medium}`, `place/exchange/${medium}`, places[medium].value, 'W/m2K', 'place') : -1;
     ctx.ops.push(({ s, x }) => {
-      const minutes = x[time]! / 60, from = s[contact + 2]!, now = s[v.celsius]!, kJ = x[activation]!, faster = pressed < 0 ? 1 : UNDER_PRESSURE * x[pressed]!;
+      const minutes = x[time]! / 60, from = s[contact + 2]!, now = s[v.celsius]!, kJ = activation < 0 ? ACTIVATION : x[activation]!;
       let more = 0;
       if (course === 'place') {
         const mL = volumeAt20(s, v.liquid), around = place >= 0 ? x[place]! : now;
@@ -156,19 +156,21 @@ export class Steep {
 
   /** What came free since it was last asked goes into the liquid. */
   private give(): void {
-    const { ctx, v, contact, there } = this, { leaf, other, share } = this.needs();
+    const { ctx, v, contact, there } = this, slow = there.map((x) => this.slowness(x));
     const solids = v.content.phase('solids'), given = there.map((x) => steeping(x.put.source.ingredient!)?.extractable ?? USUAL);
     const still = [...there];
     ctx.ops.push(({ s, x }) => {
       const soluble = solubleIn(s, solids);
       let out = 0, all = 0, most = 0;
       for (let i = 0; i < still.length; i++) {
-        const one = still[i]!, since = one.reached - 2, slow = one.slower === 1 ? x[leaf]! : one.slower * x[other]!;
-        const now = reached((s[contact]! - s[since]!) / slow + s[contact + 1]! - s[since + 1]!);
-        const gives = x[share]! * s[one.put.g]! * given[i]!;
+        const one = still[i]!, since = one.reached - 2;
+        const now = reached((s[contact]! - s[since]!) / (one.slower * x[slow[i]!]!) + s[contact + 1]! - s[since + 1]!);
+        // what is cut finer or riper gives faster and gives more
+        const gives = (s[one.put.g]! * given[i]!) / x[slow[i]!]! ** MORE;
         all += s[one.reached + 1]!; most += gives;
         out += gives * Math.max(0, now - s[one.reached]!);
         s[one.reached] = now;
+        s[one.contact] = s[contact]! - s[since]!;
       }
       if (!(soluble > 0) || !(out > 0)) return;
       // never more in the end than is there to dissolve

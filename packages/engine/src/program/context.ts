@@ -30,8 +30,8 @@ export interface Put { readonly measure: Measure; readonly source: Source; reado
 /** A content with what is asked of it while it is made: its temperature guess and the warmest it has been. */
 export interface Vat { readonly content: Content; readonly liquid: number; readonly celsius: number; readonly hottest: number; /** offset: g of its own water that is ice */ readonly ownIce: number }
 
-/** A solid that steeps in a prep: how many times as long as tea leaf it takes, and the offset of the share that is out, behind those of when it went in. */
-export interface Steeped { readonly put: Put; readonly slower: number; readonly reached: number }
+/** A solid that steeps in a prep: how many times as long as tea leaf it takes, and the offsets of the share that is out and of the contact a tea leaf had in its place. */
+export interface Steeped { readonly put: Put; readonly slower: number; readonly reached: number; readonly contact: number }
 
 /** A prep as compiled: what is left of it, what was taken, how long it takes. */
 export interface PrepBuilt {
