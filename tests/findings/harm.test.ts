@@ -28,6 +28,8 @@ describe('what may hurt', () => {
       { text: 'A\nTonic down (syrup):\n2 l tonic water\nreduce to 200 ml\n200 g sugar\nBuild:\n50 ml gin 40 %\n120 ml tonic down', why: 'tonic boiled down holds its quinine', source: LAW },
       { text: 'A\n60 ml tonic cordial\n100 ml soda water', why: 'a cordial meant for four parts of soda, with less than two', source: LAW },
       { text: 'A\n60 ml aged rum 40 %\n2 g nutmeg', why: '2 g of nutmeg in a glass', source: 'reports of nutmeg poisoning from 5 g on' },
+      { text: steep('10 g cinchona bark', '200 ml neutral spirit 60 %').replace('(infusion)', '(bitters)'), why: 'bitters of the bark by the jigger', source: LAW },
+      { text: 'A\nBark (pressure infusion):\n400 ml gin 40 %\n10 g cinchona bark\ncharge 2 N2O in a 500 ml siphon\nrest 5 min\nvent\nstrain through cheesecloth\nBuild:\n60 ml bark\n60 ml soda water', why: 'the bark under gas', source: LAW },
       { text: steep('3 g tonka bean'), why: '3 % of 3 g in 700 mL is over 10 mg/kg of coumarin', source: 'Directive 88/388 (repealed), alcoholic drinks' },
     ],
     twins: [
@@ -47,6 +49,9 @@ describe('what may hurt', () => {
       { text: steep('0.1 g cinchona bark', '500 ml water'), why: 'however little: 4 to 12 % alkaloids, unknown without an assay', source: LAW },
       { text: steep('2 g tobacco leaf'), why: 'tobacco', source: 'common practice, no source' },
       { text: steep('5 g calamus root'), why: 'calamus', source: '21 CFR 189.110' },
+      { text: 'A\nDashes (bitters):\n200 ml neutral spirit 60 %\n10 g cinchona bark\nrest 7 days\nstrain through cheesecloth\nBuild:\n60 ml gin 40 %\n2 dashes dashes', why: 'bitters by the dash', source: LAW },
+      { text: 'A\nGas (pressure infusion):\n400 ml gin 40 %\n5 g wormwood\ncharge 2 N2O in a 500 ml siphon\nrest 5 min\nvent\nstrain through cheesecloth\nBuild:\n60 ml gas', why: 'wormwood under gas', source: 'EU 1334/2008 Annex III: thujone' },
+      { text: 'A\nBark cordial (cordial):\n5 g cinchona bark\n200 ml lime juice\n200 g sugar\nboil 5 min\nstrain through cheesecloth\nBuild:\n20 ml bark cordial\n60 ml gin 40 %', why: 'a cordial of the bark', source: LAW },
       { text: steep('50 g apricot kernels'), why: 'bitter kernels', source: 'EFSA 2016 on apricot kernels' },
     ],
     twins: [

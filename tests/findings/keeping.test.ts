@@ -44,6 +44,7 @@ describe('keeping', () => {
       { text: prep('syrup', '200 g sugar', '200 ml water', 'heat to 80 °C', 'store 60 days at 4 °C'), why: 'a plain syrup after two months', source: 'trial of syrups, 2009: 1:1 a month' },
       { text: prep('mix', '600 ml dry vermouth 18 %', '60 ml water', 'store 90 days at 4 °C'), why: 'vermouth after three months', source: trade },
       { text: prep('mix', '300 ml whole milk', '30 g sugar', 'store 12 days at 4 °C'), why: 'milk after twelve days', source: 'date marking: seven days' },
+      { text: prep('cordial', '200 g sugar', '200 ml lime juice', '20 g lemon peel', 'rest 2 h', 'strain through cheesecloth', 'store 40 days at 4 °C'), why: 'a cordial of as much juice as sugar after six weeks', source: trade },
     ],
     twins: [
       { text: prep('mix', '300 ml lime juice', 'store 1 day at 4 °C'), why: 'a day', source: trade },
@@ -53,6 +54,7 @@ describe('keeping', () => {
       { text: prep('syrup', '300 g sugar', '300 ml water', '20 ml vodka 40 %', 'heat to 40 °C', 'store 60 days at 4 °C'), why: 'with a spoon of spirit', source: 'trial of syrups, 2009: three months' },
       { text: prep('mix', '600 ml dry vermouth 18 %', '60 ml water', 'store 21 days at 4 °C'), why: 'vermouth after three weeks', source: trade },
       { text: prep('clarify with milk', '200 ml whole milk', '300 ml white rum 40 %', '100 ml lemon juice', 'rest 2 h at 4 °C', 'strain through cheesecloth', 'store 60 days at 4 °C'), why: 'a milk punch keeps for months', source: trade },
+      { text: prep('cordial', '400 g sugar', '200 ml lime juice', '20 g lemon peel', 'heat to 60 °C', 'strain through cheesecloth', 'store 40 days at 4 °C'), why: 'a cordial of two of sugar to one of juice keeps as rich syrups do', source: trade },
     ],
     edges: [{ text: prep('mix', '300 ml lime juice', 'store 48 h at 4 °C'), why: 'two days', source: trade }],
   });

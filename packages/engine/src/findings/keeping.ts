@@ -95,8 +95,23 @@ function kindOf(prep: PrepBuilt): string | undefined {
   if (has(/^juice-citrus$/) && !has(/^sugar$/)) return 'fresh citrus';
   if (has(/^fortified$/) && !has(/^(spirit|juice|fruit)$/)) return 'fortified wine';
   if ((method === 'syrup' || method === 'cordial') && has(/^(fruit|juice|juice-citrus)$/)) return 'fruit syrup';
-  if (method !== 'syrup') return undefined;
-  return has(/^herb$/) ? 'herb syrup' : prep.puts.every((p) => PLAIN.test(categoryOf(p))) ? 'syrup 50 brix' : undefined;
+  if (method === 'cordial' && has(/^(garnish|vegetable|spice|coffee-tea)$/)) return 'herb syrup';
+  if (method !== 'syrup' && method !== 'cordial') return undefined;
+  return has(/^herb$/) ? 'herb syrup' : method === 'syrup' && prep.puts.every((p) => PLAIN.test(categoryOf(p))) ? 'syrup 50 brix' : undefined;
+}
+
+/** Sugars of a mix in g. */
+const SUGARS = [at.sucrose, at.glucose, at.fructose, at.lactose, at.maltose, at.other_sugars];
+/** The two plain syrups of the house rules, g of sugar in 100 g of it and water. */
+const THIN = 50, THICK = 65;
+const PLAIN_DAYS = [keepsDays('syrup 50 brix')!, keepsDays('syrup 65 brix')!] as const;
+
+/** By how many times the days of a syrup of fruit or herb grow with its sugar, as those of a plain syrup do: 1 up to 50 °Bx, least and most at 65 and more. @source common-practice */
+function sweeter(s: Float64Array, block: number, which: 0 | 1): number {
+  let sugar = 0;
+  for (let i = 0; i < SUGARS.length; i++) sugar += s[block + SUGARS[i]!]!;
+  const brix = (100 * sugar) / Math.max(1e-9, sugar + s[block + at.water]!);
+  return (PLAIN_DAYS[1][which] / PLAIN_DAYS[0][which]) ** Math.min(1, Math.max(0, (brix - THIN) / (THICK - THIN)));
 }
 
 /** Longer in the fridge than house rules let it, by what spoils first in it: its taste goes before it is a danger. */
@@ -105,13 +120,18 @@ function short(ctx: Context, prep: PrepBuilt): void {
   const steps = prep.steps.filter((x) => waits(x) && standsAt(ctx, x) > FROZEN), hours = timeOf(ctx, prep, steps, HOUR), longest = longestOf(steps);
   if (!days || !hours || !longest) return;
   const state = stateOf(ctx, prep), brix = kind === 'syrup 50 brix' ? ctx.probed(`prep:${prep.section.key}`, 'brix') : undefined, rich = keepsDays('syrup 65 brix')!, one = new Float64Array(1);
-  const rule = (w: Parameters<ProbeOp>[0]) => { brix?.(w, one, 0); return brix && one[0]! >= RICH ? rich : days; };
+  const block = prep.content.phase('liquid'), sweet = kind === 'fruit syrup' || kind === 'herb syrup';
+  const keeps = (w: Parameters<ProbeOp>[0], which: 0 | 1): number => {
+    if (sweet) return days[which] * sweeter(w.s, block, which);
+    brix?.(w, one, 0);
+    return (brix && one[0]! >= RICH ? rich : days)[which];
+  };
   const safe = (w: Parameters<ProbeOp>[0]) => (kind === 'siphon dairy' && !needsAssessment('B', state.aw(w.s), state.pH(w))) || (kind !== 'milk wash' && kind !== 'fat wash' && state.pct(w.s) >= SPIRITED);
   ctx.margins.push({
     code: 'keeps-short', at: longest.path, unit: 'days', sources: kind === 'siphon dairy' ? ['date-marking', 'common-practice'] : brix ? ['syrup-trial', 'common-practice'] : ['common-practice'], words: { prep: prep.name },
-    live: { days: (w, out, i) => { hours(w, out, i); out[i]! /= 24; }, least: (w, out, i) => { out[i] = rule(w)[0]; }, most: (w, out, i) => { out[i] = rule(w)[1]; } },
-    op: (w, out, i) => { hours(w, out, i); out[i] = safe(w) ? -rule(w)[1] : out[i]! / 24 - rule(w)[1]; },
-    remedy: ({ least = 1 }) => { const span = longest.seconds?.span, keeps = Math.max(1, Math.round(least)) * 24; return span && { key: 'keep-shorter', words: { hours: keeps }, splices: [{ from: span.from, to: span.to, literal: `${keeps} h` }] }; },
+    live: { days: (w, out, i) => { hours(w, out, i); out[i]! /= 24; }, least: (w, out, i) => { out[i] = keeps(w, 0); }, most: (w, out, i) => { out[i] = keeps(w, 1); } },
+    op: (w, out, i) => { hours(w, out, i); out[i] = safe(w) ? -keeps(w, 1) : out[i]! / 24 - keeps(w, 1); },
+    remedy: ({ least = 1 }) => { const span = longest.seconds?.span, whole = Math.max(1, Math.floor(least)) * 24; return span && { key: 'keep-shorter', words: { hours: whole }, splices: [{ from: span.from, to: span.to, literal: `${whole} h` }] }; },
   });
 }
 

@@ -2,12 +2,12 @@ import { addBlock, wholeMass } from '../matter/block.ts';
 import { BLOCK, at } from '../matter/constituents.ts';
 import type { Context, PrepBuilt } from '../program/context.ts';
 
-/** What a prep lost, apart by where it went: offsets of blocks, -1 where nothing went that way. */
-export interface Losses { cloth: number; boiled: number }
-export const nothingLost = (): Losses => ({ cloth: -1, boiled: -1 });
+/** What a prep lost, apart by where it went: offsets of blocks, -1 where nothing went that way; and of the g of sugar that stayed dry in a sieve. */
+export interface Losses { cloth: number; boiled: number; readonly dry: number }
+export const nothingLost = (dry: number): Losses => ({ cloth: -1, boiled: -1, dry });
 
 /** Runs a step and writes down what it loses. @source none - definition */
-export function booked(ctx: Context, losses: Losses, where: keyof Losses, lose: () => void): void {
+export function booked(ctx: Context, losses: Losses, where: 'cloth' | 'boiled', lose: () => void): void {
   if (losses[where] < 0) losses[where] = ctx.layout.take(BLOCK);
   const to = losses[where];
   ctx.ops.push(({ s }) => addBlock(s, to, ctx.lost, -1));
@@ -28,12 +28,12 @@ const GELLED = /^clarify with (agar|gelatin|enzyme|gravity)$/, CURDLED = /^(milk
  * @source none - mass balance
  */
 export function tellCloth(ctx: Context, prep: PrepBuilt): void {
-  const { losses: { cloth, boiled }, content, puts, soaked } = prep;
+  const { losses: { cloth, boiled, dry }, content, puts, soaked } = prep;
   if (cloth < 0) return;
   const of = `cloth:${prep.section.key}`, { method } = prep.section, liquid = content.phase('liquid');
   const lies = [...LIES, ...(GELLED.test(method) ? GELS : []), ...(CURDLED.test(method) ? [at.tannin] : [])];
   const pieces = (['solids', 'fat'] as const).filter((kind) => content.has(kind)).map((kind) => content.phase(kind));
-  const solids = (s: Float64Array): number => { let g = 0; for (let i = 0; i < lies.length; i++) g += s[cloth + lies[i]!]!; return g; };
+  const solids = (s: Float64Array): number => { let g = dry < 0 ? 0 : s[dry]!; for (let i = 0; i < lies.length; i++) g += s[cloth + lies[i]!]!; return g; };
   const tell = (name: string, f: (s: Float64Array) => number): void => ctx.probe(name, of, 'g', 'mass-balance', ['common-practice'], ({ s }, out, i) => { out[i] = f(s); });
   tell('mass', (s) => wholeMass(s, cloth));
   tell('solids', solids);

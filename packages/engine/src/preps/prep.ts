@@ -104,7 +104,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   let seconds = 0, strained = 0, siphon = false, boiled = false, killed = false, last: Step | null = null, shut: Step | null = null;
   ctx.ops.push(({ s }) => { let g = 0; for (const p of list) if (p.source.ingredient?.category === 'dairy') g += s[p.g]!; s[dairy] = g; });
 
-  const noted = nothingNoted(ctx), losses = nothingLost(), brought = ctx.extras.length;
+  const noted = nothingNoted(ctx), losses = nothingLost(section.method === 'oleo saccharum' ? ctx.layout.take(1) : -1), brought = ctx.extras.length;
   const steep = new Steep(ctx, v, section);
   const onFire = (step: Step) => { if (!step.flags.includes('closed')) noteFire(ctx, noted, v, step); };
   let poured = 0;
@@ -176,7 +176,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
       case 'strain': {
         steep.leave(action);
         if (siphon && section.method === PRESSED) vent(ctx, v);
-        booked(ctx, losses, 'cloth', () => strain(ctx, { section, vat: v, step: action, first: strained === 0, puts: list, dairy }));
+        booked(ctx, losses, 'cloth', () => strain(ctx, { section, vat: v, step: action, first: strained === 0, puts: list, dairy, dry: losses.dry }));
         strained++;
         if (action.temperature) setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room'));
         break;

@@ -7,6 +7,7 @@ import { lineBefore, lineAfter } from '../program/edit.ts';
 import { assumeSeconds, assumeTime, usualTime } from '../program/times.ts';
 import { rest } from '../program/vat.ts';
 import { extract } from './move.ts';
+import { DRAWS_SLOWER, drawWater } from './oleo.ts';
 import { ACTIVATION, MORE, UNDER_PRESSURE, brokenBy, contactCooling, contactRate, reached, slowness } from './infusion.ts';
 import places from '../../../../data/physics/places.json' with { type: 'json' };
 
@@ -22,6 +23,7 @@ const NEARLY = 0.98;
 /** How a step lasts, for what steeps: cools or warms to its place, keeps one temperature, or goes from one to another. */
 type Course = 'place' | 'keeps' | 'goes';
 const TEA = /^(tea-|matcha)/;
+const OLEO = 'oleo saccharum';
 
 /**
  * The solids of a prep and how far they have given what they can: contact adds up over the steps from the time and the temperature that passed,
@@ -34,6 +36,8 @@ export class Steep {
   private readonly section: Section;
   /** offsets: contact of tea leaf since the beginning, contact by breaking, temperature as the step begins */
   private readonly contact: number;
+  /** offset: share of the solids' water that sugar has drawn */
+  private readonly drawn: number;
   private readonly list: Steeped[] = [];
   private there: Steeped[] = [];
   private pressed = false;
@@ -43,8 +47,8 @@ export class Steep {
 
   constructor(ctx: Context, v: Vat, section: Section) {
     this.ctx = ctx; this.v = v; this.section = section;
-    const contact = this.contact = ctx.layout.take(3);
-    ctx.ops.push(({ s }) => { s[contact] = 0; s[contact + 1] = 0; s[contact + 2] = 20; });
+    const contact = this.contact = ctx.layout.take(4), drawn = this.drawn = contact + 3;
+    ctx.ops.push(({ s }) => { s[contact] = 0; s[contact + 1] = 0; s[contact + 2] = 20; s[drawn] = 0; });
   }
 
   /** Everything that steeped, with what it reached. */
@@ -158,7 +162,13 @@ export class Steep {
   private give(): void {
     const { ctx, v, contact, there } = this, slow = there.map((x) => this.slowness(x));
     const solids = v.content.phase('solids'), given = there.map((x) => steeping(x.put.source.ingredient!)?.extractable ?? USUAL);
-    const still = [...there];
+    const still = [...there], first = there[0]!;
+    const draws = this.section.method === OLEO ? ctx.middle('oleo/water drawn', 'oleo/water drawn', 'share', 'nature', { at: first.put.measure.path, bounds: { min: 0, max: 1 } }) : -1, drawn = draws < 0 ? -1 : this.drawn;
+    if (draws >= 0) ctx.ops.push(({ s, x }) => {
+      const since = first.reached - 2, now = x[draws]! * reached((s[contact]! - s[since]!) / (DRAWS_SLOWER * x[slow[0]!]!)), before = s[drawn]!;
+      drawWater(s, v.liquid, solids, (now - before) / (1 - before), s[v.celsius]!);
+      s[drawn] = now;
+    });
     ctx.ops.push(({ s, x }) => {
       const soluble = solubleIn(s, solids);
       let out = 0, all = 0, most = 0;

@@ -4,9 +4,10 @@ import { addBlock, wholeMass } from '../matter/block.ts';
 import { at, slot } from '../matter/constituents.ts';
 import type { Context, Put, Vat } from '../program/context.ts';
 import { behindStep } from '../program/words.ts';
+import { PRESSED_HOLDS, undissolved } from './oleo.ts';
 import { clear, keepShare, leaveBehind, strainSolids, takeOut } from './move.ts';
 
-interface Straining { readonly section: Section; readonly vat: Vat; readonly step: Step; readonly first: boolean; readonly puts: readonly Put[]; readonly dairy: number }
+interface Straining { readonly section: Section; readonly vat: Vat; readonly step: Step; readonly first: boolean; readonly puts: readonly Put[]; readonly dairy: number; /** offset of the g of sugar that stay dry in the sieve, -1 where none can */ readonly dry: number }
 
 const PAPER = /paper|lab-filter/, BAG = /bag|muslin/, SIEVE = /sieve|chinois|colander|hawthorne|julep/;
 
@@ -24,10 +25,18 @@ export function strain(ctx: Context, o: Straining): void {
     // what a nut butter holds is in the yield of its wash
     const counted = (p: Put) => first && method === 'fat wash' && p.source.ingredient?.category === 'nut';
     const wet = o.puts.filter((p) => p.source.ingredient && (p.source.form === 'botanical' || p.source.form === 'piece' || p.source.form === 'insoluble') && !counted(p));
-    const each = wet.map((p) => steeping(p.source.ingredient!)?.held_g_g ?? 1);
+    // peel that gave its water to sugar is pressed; what was wetted again holds as ever
+    const pressed = method === 'oleo saccharum' && !o.puts.some((p) => p.source.form === 'liquid' && p.measure.span.from < step.span.from);
+    const each = wet.map((p) => (pressed ? PRESSED_HOLDS : steeping(p.source.ingredient!)?.held_g_g ?? 1));
     const held = ctx.spread('strain/held by solids', 'strain/held by solids', 1, 'share', 'nature', { at: step.path });
-    const solids = v.content.phase('solids');
+    const solids = v.content.phase('solids'), dry = o.dry;
     ctx.ops.push(({ s, x }) => {
+      if (dry >= 0) {
+        // sugar that found no water stays in the sieve with the peel
+        const sugar = s[liquid + at.sucrose]!;
+        s[dry] = undissolved(s, liquid, s[v.celsius]!);
+        if (sugar > 0) takeOut(s, liquid, lost, at.sucrose, s[dry]! / sugar);
+      }
       let g = 0;
       for (let i = 0; i < wet.length; i++) g += s[wet[i]!.g]! * each[i]!;
       strainSolids(s, liquid, solids, lost, g * x[held]!);
