@@ -23,6 +23,10 @@ describe('oleo saccharum', () => {
     expect(cloth!.solids.value).toBeGreaterThan(35);
     expect(cloth!.solids.value + sucrose).toBeLessThan(120);
   });
+  it('a second sieve takes nothing more of it, and the account stays', () => {
+    const once = made(...PEEL, 'rest 24 h at 20 °C', SIEVE), twice = made(...PEEL, 'rest 24 h at 20 °C', SIEVE, 'strain through a paper filter');
+    expect(twice.cloth!.solids.value / once.cloth!.solids.value).toBeCloseTo(1, 2);
+  });
   it('longer is more, the cold is slower, an hour is little', () => {
     const mass = (time: string) => made(...PEEL, `rest ${time}`, SIEVE).figures['mass']!.value;
     expect(mass('4 h at 20 °C')).toBeGreaterThan(1.8 * mass('1 h at 20 °C'));

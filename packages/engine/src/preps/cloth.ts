@@ -4,7 +4,12 @@ import type { Context, PrepBuilt } from '../program/context.ts';
 
 /** What a prep lost, apart by where it went: offsets of blocks, -1 where nothing went that way; and of the g of sugar that stayed dry in a sieve. */
 export interface Losses { cloth: number; boiled: number; readonly dry: number }
-export const nothingLost = (dry: number): Losses => ({ cloth: -1, boiled: -1, dry });
+/** A prep that has lost nothing yet; `sieved`: sugar may stay dry in its sieve. */
+export function nothingLost(ctx: Context, sieved: boolean): Losses {
+  const dry = sieved ? ctx.layout.take(1) : -1;
+  if (sieved) ctx.ops.push(({ s }) => { s[dry] = 0; });
+  return { cloth: -1, boiled: -1, dry };
+}
 
 /** Runs a step and writes down what it loses. @source none - definition */
 export function booked(ctx: Context, losses: Losses, where: 'cloth' | 'boiled', lose: () => void): void {

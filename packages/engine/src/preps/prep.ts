@@ -104,7 +104,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   let seconds = 0, strained = 0, siphon = false, boiled = false, killed = false, last: Step | null = null, shut: Step | null = null;
   ctx.ops.push(({ s }) => { let g = 0; for (const p of list) if (p.source.ingredient?.category === 'dairy') g += s[p.g]!; s[dairy] = g; });
 
-  const noted = nothingNoted(ctx), losses = nothingLost(section.method === 'oleo saccharum' ? ctx.layout.take(1) : -1), brought = ctx.extras.length;
+  const noted = nothingNoted(ctx), losses = nothingLost(ctx, section.method === 'oleo saccharum'), brought = ctx.extras.length;
   const steep = new Steep(ctx, v, section);
   const onFire = (step: Step) => { if (!step.flags.includes('closed')) noteFire(ctx, noted, v, step); };
   let poured = 0;

@@ -33,9 +33,9 @@ export function strain(ctx: Context, o: Straining): void {
     ctx.ops.push(({ s, x }) => {
       if (dry >= 0) {
         // sugar that found no water stays in the sieve with the peel
-        const sugar = s[liquid + at.sucrose]!;
-        s[dry] = undissolved(s, liquid, s[v.celsius]!);
-        if (sugar > 0) takeOut(s, liquid, lost, at.sucrose, s[dry]! / sugar);
+        const sugar = s[liquid + at.sucrose]!, left = undissolved(s, liquid, s[v.celsius]!);
+        s[dry]! += left;
+        if (sugar > 0) takeOut(s, liquid, lost, at.sucrose, left / sugar);
       }
       let g = 0;
       for (let i = 0; i < wet.length; i++) g += s[wet[i]!.g]! * each[i]!;
