@@ -83,3 +83,25 @@ describe('what was not written', () => {
     expect(width('steep 3 min')).toBeLessThan(width());
   });
 });
+
+describe('a blender', () => {
+  const pulp = (...lines: string[]) => readText(card('mix', ...lines), { tables, quick: true }).reading.preps['jar']!;
+  // common practice, no source: strained, fruit gives most of its own water as juice; whole pieces keep theirs
+  it('sets free what fruit holds: most of it runs through the cloth', () => {
+    const blended = pulp('300 g pineapple', '100 ml water', 'blend 30 s', 'strain through cheesecloth'), whole = pulp('300 g pineapple', '100 ml water', 'rest 5 min', 'strain through cheesecloth');
+    expect(blended.yield.value).toBeGreaterThan(260);
+    expect(blended.yield.value).toBeLessThan(360);
+    expect(whole.yield.value).toBeLessThan(100);
+    // as sweet as the fruit's juice let down by a third
+    expect(blended.figures['sugar']!.value).toBeGreaterThan(60);
+    expect(blended.figures['sugar']!.value).toBeLessThan(100);
+  });
+  it('loses no matter, and leaves what is dry as thirsty as before', () => {
+    for (const lines of [['300 g pineapple', '100 ml water', 'blend 30 s', 'strain through cheesecloth'], ['200 g strawberries', '300 ml white rum 40 %', 'blend 30 s', 'strain through a fine sieve']]) {
+      const { off, scale } = imbalance(card('mix', ...lines), tables);
+      for (const g of off) expect(Math.abs(g)).toBeLessThan(1e-9 * scale);
+    }
+    const dry = (...steps: string[]) => pulp('40 g cinnamon', '400 ml white rum 40 %', ...steps, 'strain through a fine sieve').yield.value;
+    expect(Math.abs(dry('blend 30 s') - dry('rest 24 h'))).toBeLessThan(4);
+  });
+});

@@ -176,7 +176,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
       case 'strain': {
         steep.leave(action);
         if (siphon && section.method === PRESSED) vent(ctx, v);
-        booked(ctx, losses, 'cloth', () => strain(ctx, { section, vat: v, step: action, first: strained === 0, puts: list, dairy, dry: losses.dry }));
+        booked(ctx, losses, 'cloth', () => strain(ctx, { section, vat: v, step: action, first: strained === 0, puts: list, dairy, pulped: steep.pulped, dry: losses.dry }));
         strained++;
         if (action.temperature) setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room'));
         break;

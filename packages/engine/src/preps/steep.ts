@@ -8,7 +8,7 @@ import { assumeSeconds, assumeTime, usualTime } from '../program/times.ts';
 import { rest } from '../program/vat.ts';
 import { extract } from './move.ts';
 import { DRAWS_SLOWER, drawWater } from './oleo.ts';
-import { ACTIVATION, MORE, UNDER_PRESSURE, brokenBy, contactCooling, contactRate, reached, slowness } from './infusion.ts';
+import { ACTIVATION, MORE, PULPED, UNDER_PRESSURE, brokenBy, contactCooling, contactRate, reached, slowness } from './infusion.ts';
 import places from '../../../../data/physics/places.json' with { type: 'json' };
 
 /** What a solid gives that has no row of its own, as a share of its mass. @source common-practice */
@@ -24,6 +24,8 @@ const NEARLY = 0.98;
 type Course = 'place' | 'keeps' | 'goes';
 const TEA = /^(tea-|matcha)/;
 const OLEO = 'oleo saccharum';
+/** Most of these is water, which a blender sets free. */
+const JUICY = /^(fruit|vegetable)$/;
 
 /**
  * The solids of a prep and how far they have given what they can: contact adds up over the steps from the time and the temperature that passed,
@@ -44,6 +46,8 @@ export class Steep {
   /** it stood under gas at some time */
   private gas = false;
   private timed = false;
+  /** what a blender has made a pulp of */
+  readonly pulped = new Set<Put>();
 
   constructor(ctx: Context, v: Vat, section: Section) {
     this.ctx = ctx; this.v = v; this.section = section;
@@ -98,10 +102,22 @@ export class Steep {
   breaks(step: Step): void {
     const gives = brokenBy(step.verb);
     if (this.there.length === 0 || gives === 0) return;
-    const { contact } = this;
+    const { contact, v } = this, opens = gives >= PULPED ? reached(gives) : 0;
     this.timed = true;
     this.ctx.ops.push(({ s }) => { s[contact + 1]! += gives; });
     this.give();
+    if (opens === 0) return;
+    const solids = v.content.phase('solids'), all = [...this.there], juicy = all.filter((one) => JUICY.test(one.put.source.ingredient!.category));
+    for (const one of juicy) this.pulped.add(one.put);
+    if (juicy.length === 0) return;
+    const waterOf = (s: Float64Array, list: readonly Steeped[]): number => { let g = 0; for (let i = 0; i < list.length; i++) g += s[list[i]!.put.g]! * s[list[i]!.put.source.block + at.water]!; return g; };
+    // cells that are open let their own water go
+    this.ctx.ops.push(({ s }) => {
+      const own = waterOf(s, all), water = own > 0 ? s[solids + at.water]! * opens * (waterOf(s, juicy) / own) : 0;
+      s[solids + at.water]! -= water;
+      s[v.liquid + at.water]! += water;
+      s[v.liquid + slot.enthalpy_J] = enthalpy(s, v.liquid, s[v.celsius]!);
+    });
   }
 
   /** What steeped is strained off, or the prep is done: where no step said how long, it is assumed. `before`: the step that ends it. */

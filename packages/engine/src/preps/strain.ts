@@ -4,10 +4,11 @@ import { addBlock, wholeMass } from '../matter/block.ts';
 import { at, slot } from '../matter/constituents.ts';
 import type { Context, Put, Vat } from '../program/context.ts';
 import { behindStep } from '../program/words.ts';
+import { PULP_HOLDS } from './infusion.ts';
 import { PRESSED_HOLDS, undissolved } from './oleo.ts';
 import { clear, keepShare, leaveBehind, strainSolids, takeOut } from './move.ts';
 
-interface Straining { readonly section: Section; readonly vat: Vat; readonly step: Step; readonly first: boolean; readonly puts: readonly Put[]; readonly dairy: number; /** offset of the g of sugar that stay dry in the sieve, -1 where none can */ readonly dry: number }
+interface Straining { readonly section: Section; readonly vat: Vat; readonly step: Step; readonly first: boolean; readonly puts: readonly Put[]; readonly dairy: number; /** what a blender has made a pulp of */ readonly pulped: ReadonlySet<Put>; /** offset of the g of sugar that stay dry in the sieve, -1 where none can */ readonly dry: number }
 
 const PAPER = /paper|lab-filter/, BAG = /bag|muslin/, SIEVE = /sieve|chinois|colander|hawthorne|julep/;
 
@@ -27,7 +28,7 @@ export function strain(ctx: Context, o: Straining): void {
     const wet = o.puts.filter((p) => p.source.ingredient && (p.source.form === 'botanical' || p.source.form === 'piece' || p.source.form === 'insoluble') && !counted(p));
     // peel that gave its water to sugar is pressed; what was wetted again holds as ever
     const pressed = method === 'oleo saccharum' && !o.puts.some((p) => p.source.form === 'liquid' && p.measure.span.from < step.span.from);
-    const each = wet.map((p) => (pressed ? PRESSED_HOLDS : steeping(p.source.ingredient!)?.held_g_g ?? 1));
+    const each = wet.map((p) => (pressed ? PRESSED_HOLDS : o.pulped.has(p) ? PULP_HOLDS : steeping(p.source.ingredient!)?.held_g_g ?? 1));
     const held = ctx.spread('strain/held by solids', 'strain/held by solids', 1, 'share', 'nature', { at: step.path });
     const solids = v.content.phase('solids'), dry = o.dry;
     ctx.ops.push(({ s, x }) => {
