@@ -45,6 +45,9 @@ function wrong(one: unknown, place = ''): string[] {
 /** Whether a liquid stands in a freezer: it is told as what it is before any of it is ice; what freezes is a finding. */
 const inFreezer = (document: Document): boolean => document.sections.some((s) => s.lines.some((l) => l.actions.some((a) => a.kind === 'step' && (a.verb === 'freeze' || (a.temperature?.celsius ?? 0) < 0))));
 
+/** A long proof reads hundreds of specs with half an hour of each, and more slowly where the machine has other work. */
+const LONG_MS = 1_800_000;
+
 describe('what a reading says can be', () => {
   it('shows no figure that is not a number, none below what it can be, and no liquid colder than its own freezing point', () => {
     // Thermodynamics, no source needed: over ice a liquid comes to rest at the freezing point of what it has become, and melt only raises that. The figures of one moment may differ by what a step of time leaves.
@@ -62,7 +65,7 @@ describe('what a reading says can be', () => {
       const poured = build ? freezingPoint(w.s, build.base.liquid) : -Infinity;
       for (const figures of [reading.figures, ...later.map((l) => l.figures)]) expect(figures['temperature']?.value ?? Infinity).toBeGreaterThan(poured - CLOSE);
     }), { numRuns: runs(60) });
-  });
+  }, LONG_MS);
   it('every stage on ice closes its account of heat within a joule', () => {
     fc.assert(fc.property(spec, (text) => {
       for (const st of readText(text, { tables }).reading.stages) {
