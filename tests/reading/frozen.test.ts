@@ -34,6 +34,13 @@ describe('a prep from the freezer', () => {
     const [frozen, chilled] = ['freeze 24 h at -18 °C', 'chill 24 h at 4 °C'].map((step) => read(slush(step, '60 ml slush', '30 ml lime juice')).figures);
     for (const name of ['mass', 'strength', 'volume', 'sugar', 'ethanol']) expect(frozen![name]!.value).toBeCloseTo(chilled![name]!.value, 9);
   });
+  it('is as frozen whatever the word that holds it there', () => {
+    const by = (step: string) => read(slush(step, '90 ml slush')).preps['slush']!.figures['frozen']!.value, freeze = by('freeze 24 h at -18 °C');
+    expect(freeze).toBeGreaterThan(20);
+    for (const step of ['hold 24 h at -18 °C', 'rest 24 h at -18 °C', 'cool to -18 °C']) expect(by(step), step).toBeCloseTo(freeze, 0);
+    const held = read(slush('chill 2 h at 4 °C', '90 ml slush', 'hold 8 h at -18 °C')).figures;
+    expect(held['frozen']!.value).toBeGreaterThan(20);
+  });
   it.each([['thaw', ['freeze 24 h at -18 °C', 'thaw 48 h at 4 °C']], ['strain', ['freeze 24 h at -18 °C', 'strain through a coffee filter']], ['boil', ['freeze 24 h at -18 °C', 'boil 2 min']]] as const)('is liquid again after it: %s', (_, steps) => {
     expect(read(['A', 'Slush (mix):', '300 ml water', '60 ml white rum 40 %', ...steps, 'Build:', '90 ml slush']).preps['slush']!.frozen).toBeUndefined();
   });

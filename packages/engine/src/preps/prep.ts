@@ -136,10 +136,11 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     driveOut(ctx, v, action);
     if (closes(action)) shut ??= action; else if (opens(action)) shut = null;
     steep.begin();
-    switch (row.does) {
+    // what is held colder than a freezer's door stands in one, whatever the word
+    switch (row.does === 'set' && inFreezer(action) ? 'rest' : row.does) {
       case 'rest': {
         const t = placeTemperature(ctx, action, row.place ?? 'place/room');
-        const time = stepSeconds(ctx, action, true, section.method);
+        const time = row.does === 'rest' || action.seconds ? stepSeconds(ctx, action, true, section.method) : -1;
         const cold = inFreezer(action);
         if (cold) noteFreezing(ctx, noted, v, action, t, time);
         if (time >= 0) rest(ctx, v, t, time, cold ? 'freezer' : 'air'); else setTemperature(ctx, v, t);

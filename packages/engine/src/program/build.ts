@@ -207,8 +207,9 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
         }
         const here = inTin ? tin : glassVat;
         driveOut(ctx, here, a);
-        if (row.does === 'rest') {
-          const t = placeTemperature(ctx, a, row.place ?? 'place/room'), time = stepSeconds(ctx, a, true), cold = inFreezer(a);
+        const cold = inFreezer(a);
+        if (row.does === 'rest' || (row.does === 'set' && cold)) {
+          const t = placeTemperature(ctx, a, row.place ?? 'place/room'), time = row.does === 'rest' || a.seconds ? stepSeconds(ctx, a, true) : -1;
           settle(ctx, here);
           const formed = cold ? iceFormed(ctx, here, t, time) : null;
           if (time >= 0) rest(ctx, here, t, time, cold ? 'freezer' : 'air'); else setTemperature(ctx, here, t);
