@@ -2,18 +2,19 @@ import type { Cloth, Figure, PrepGas, PrepReading } from '@washline/engine';
 import { decimalsFor, figureShown, shown, spreadShown, unitShown } from '../pen/numbers.ts';
 import { words } from '../words.ts';
 
-/** What is told of a prep beside its yield and strength: what presses in it with the caution that goes with it, and what stays in its cloth. */
-export interface Facts { readonly pressure: string | null; readonly charged: string | null; readonly caution: string | null; readonly stays: string | null; readonly held: readonly string[] }
+/** What is told of a prep beside its yield and strength: what presses in it with the caution that goes with it, how far it is frozen, and what stays in its cloth. */
+export interface Facts { readonly pressure: string | null; readonly charged: string | null; readonly caution: string | null; readonly frozen: string | null; readonly stays: string | null; readonly held: readonly string[] }
 
 /** A cloth that keeps less than this share of what was put in is not worth a word, but for milk. */
 const WORTH = 0.02;
 
-export function factsOf(prep: Pick<PrepReading, 'gas' | 'cloth'>): Facts {
+export function factsOf(prep: Pick<PrepReading, 'gas' | 'cloth' | 'frozen' | 'figures'>): Facts {
   const { gas, cloth } = prep, tells = cloth !== undefined && tellsOf(cloth);
   return {
     pressure: gas === undefined ? null : words('pressure', { bar: figureShown(gas.pressure, 1), celsius: degrees(gas.temperature), spread: spreadShown(gas.pressure, 1) }),
     charged: gas?.siphon === undefined ? null : chargedOf(gas.siphon),
     caution: gas === undefined ? null : words(`caution.${gas.closed ? 'closed' : gas.kind}`, {}),
+    frozen: prep.frozen === undefined || !showsIce(prep.frozen) ? null : words(`frozen.${prep.frozen.state}`, { ice: figureShown(prep.frozen.ice, 0), celsius: prep.figures['temperature'] === undefined ? '' : degrees(prep.figures['temperature']) }),
     stays: tells ? words('cloth.mass', { g: figureShown(cloth.mass), spread: spreadShown(cloth.mass, decimalsFor(cloth.mass.low, cloth.mass.high)) }) : null,
     held: tells ? heldOf(cloth) : [],
   };
@@ -21,6 +22,9 @@ export function factsOf(prep: Pick<PrepReading, 'gas' | 'cloth'>): Facts {
 
 /** Is there enough in the cloth to be drawn? */
 export const tellsOf = (cloth: Cloth): boolean => cloth.passed !== undefined || cloth.mass.value > WORTH * cloth.balance_g.in;
+
+/** Is there ice of its own in it that one would see? */
+export const showsIce = (frozen: NonNullable<PrepReading['frozen']>): boolean => frozen.ice.value >= 0.5;
 
 function chargedOf(siphon: NonNullable<PrepGas['siphon']>): string {
   const { value } = siphon.chargers, gap = { n: shown(value, value % 1 === 0 ? 0 : 1), bar: figureShown(siphon.charged, 1), celsius: degrees(siphon.charged_at) };

@@ -13,7 +13,7 @@ import { words } from '../words.ts';
 import type { Arrangement, Placed, Written } from './arrange.ts';
 import { figureOf, lineHeight } from './caption.ts';
 import { drawCloth, drawClothSign } from './cloth.ts';
-import { factsOf, tellsOf, type Facts } from './facts.ts';
+import { factsOf, showsIce, tellsOf, type Facts } from './facts.ts';
 import { drawFall, heightAt, type Fall } from './fall.ts';
 import type { Flow } from './flow.ts';
 import { drawVessel, type Drawn } from './vessel.ts';
@@ -55,7 +55,7 @@ function drawOne(pad: Pad, reading: Reading, placed: Placed, scheme: Scheme, flo
   pad.open({ id: `vessel:${id}`, within: `prep:${id}`, role: 'wall' });
   const turbidity = prep?.reading?.turbidity ?? 0, method = prep?.reading?.method ?? '';
   const fill = prep === null && first !== undefined ? tint(first.colour, { at: 'upstream', scheme, turbidity: first.turbidity, strength: first.strength }) : tintOf(placed, scheme, false);
-  const hatch = method === 'gel' ? 'gel' as const : method === 'ice' || method === 'freeze' ? 'ice' as const : turbidity >= 1 ? 'cloudy' as const : undefined;
+  const hatch = method === 'gel' ? 'gel' as const : method === 'ice' || method === 'freeze' || (prep?.reading?.frozen !== undefined && showsIce(prep.reading.frozen)) ? 'ice' as const : turbidity >= 1 ? 'cloudy' as const : undefined;
   const gas = method === 'siphon foam' || placed.vessel.kind === 'siphon' || method === 'carbonate' ? gasHatch(prep?.reading?.gas?.pressure.value ?? (method === 'carbonate' ? 0 : Infinity)) : undefined;
   const drawn = drawVessel(pad, placed.vessel, placed.axis, placed.shelf, placed.k, { mL: placed.mL, fill, hatch, gas }, scheme);
   if (prep === null && flow.build.ice) drawStirringIce(pad, placed, drawn, scheme);
@@ -67,8 +67,8 @@ function drawOne(pad: Pad, reading: Reading, placed: Placed, scheme: Scheme, flo
 }
 
 /** What presses and what stays, as it is said aloud. */
-function aloudOf({ pressure, charged, caution, stays, held }: Facts): string[] {
-  return [...[pressure, charged, caution].flatMap((text) => (text === null ? [] : [text])), ...(stays === null ? [] : [words('aloud.cloth', { lines: [stays, ...held].join(', ') })])];
+function aloudOf({ pressure, charged, caution, frozen, stays, held }: Facts): string[] {
+  return [...[pressure, charged, caution, frozen].flatMap((text) => (text === null ? [] : [text])), ...(stays === null ? [] : [words('aloud.cloth', { lines: [stays, ...held].join(', ') })])];
 }
 
 /** Dots lie closer the more it presses: up to 6 bar, up to 10, over 10. */

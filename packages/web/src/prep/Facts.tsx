@@ -11,8 +11,8 @@ export function Facts(props: { readonly now: Accessor<Read> }) {
     return sectionsOf(document, reading.variant).filter((s) => s.kind === 'prep').flatMap((section, i) => {
       const prep = reading.preps[section.key];
       if (prep === undefined) return [];
-      const { pressure, charged, caution, stays, held } = factsOf(prep);
-      const lines = [pressure, charged, caution, stays === null ? null : say('facts.cloth', { lines: [stays, ...held].join('; ').replace(/:;/g, ':') })].filter((line) => line !== null);
+      const { pressure, charged, caution, frozen, stays, held } = factsOf(prep);
+      const lines = [pressure, charged, caution, frozen, stays === null ? null : say('facts.cloth', { lines: [stays, ...held].join('; ').replace(/:;/g, ':') })].filter((line) => line !== null);
       return lines.length === 0 ? [] : [{ letter: letterOf(i), name: section.name, lines }];
     });
   });
