@@ -45,3 +45,16 @@ describe('a head shaken up from the drink itself', () => {
     expect(figures['foam_mm']!.high).toBeGreaterThan(1.5 * figures['foam_mm']!.low);
   });
 });
+
+describe('a head and the brim', () => {
+  const overfull = (...lines: string[]) => readText(['Sour', 'glass: coupe', '', ...lines].join('\n'), { tables, quick: true }).reading.findings.filter((f) => f.code === 'glass-overfull');
+  const sour = (rum: number) => overfull(`${rum} ml white rum 40 %`, '25 ml lemon juice', '20 ml simple syrup 1:1 by weight', '30 g egg white', 'dry shake 15 s', 'shake 12 s over 150 g cubes', 'double strain');
+  // common practice, no source: a sour with a whole white goes into a coupe of 200 ml, and what head is left over stays in the shaker
+  it('of a sour that fits without it no more than a warning comes, and once', () => {
+    const found = sour(60);
+    expect(found.map((f) => f.severity)).toEqual(['warn']);
+  });
+  it('liquid that does not fit is a stop, head or no head, and once', () => {
+    expect(sour(160).map((f) => f.severity)).toEqual(['stop']);
+  });
+});

@@ -1,6 +1,7 @@
 import { OVER, brim } from '../glass/index.ts';
 import type { GlassShape } from '../larder/types.ts';
 import { limit } from '../program/limits.ts';
+import type { MarginSeed } from '../program/context.ts';
 import type { Facts } from './facts.ts';
 import table from '../../../../data/glass-families.json' with { type: 'json' };
 
@@ -10,8 +11,10 @@ export function overfull({ ctx, build }: Facts): void {
   const at = build.glass.levels;
   const head = ctx.document.head.glass, written = ctx.document.glass;
   const last = build.puts[build.puts.length - 1]?.measure.path;
-  ctx.margins.push({
-    code: 'glass-overfull', at: head || !last ? ['glass'] : last, unit: 'mL', op: ({ s }, out, i) => { out[i] = s[at + OVER]!; },
+  // a head that was shaken up can stay in the shaker: what is beyond by it alone is never a stop
+  const heads = build.layers.filter((l) => l.head).map((l) => l.mL);
+  const own = { code: 'glass-overfull', at: head || !last ? ['glass'] : last, unit: 'mL' };
+  const rest: Pick<MarginSeed, 'words' | 'sources' | 'cap' | 'remedy'> = {
     words: { glass: build.glass.shape.name, ...(written?.brim_mL !== undefined && !('key' in written) ? { brim: written.brim_mL, degree: 'brim' } : {}) }, sources: ['common-practice'], ...(written ? {} : { cap: 'warn' as const }),
     remedy: (n) => {
       const shapes = ctx.tables.glasses.map((key) => ctx.tables.glass(key)!);
@@ -22,7 +25,9 @@ export function overfull({ ctx, build }: Facts): void {
         ? [{ from: head.span.from, to: head.span.to, key: larger.key }]
         : [{ from: first, to: first, literal: 'glass: ' }, { from: first, to: first, key: larger.key }, { from: first, to: first, literal: '\n' }] };
     },
-  });
+  };
+  ctx.margins.push({ ...own, ...rest, op: ({ s }, out, i) => { let over = s[at + OVER]!; for (let k = 0; k < heads.length; k++) over -= s[heads[k]!]!; out[i] = over; } });
+  if (heads.length > 0) ctx.margins.push({ ...own, ...rest, cap: 'warn', under: 'glass-overfull', op: ({ s }, out, i) => { out[i] = s[at + OVER]!; } });
 }
 
 /** A glass of a name differs by 15 % from maker to maker; what it is to hold safely is less by that and a little. @source common-practice */

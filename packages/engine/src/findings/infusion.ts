@@ -1,4 +1,5 @@
 import type { Step } from '../document/types.ts';
+import { LEAF_MIN } from '../preps/infusion.ts';
 import { stepRow } from '../preps/prep.ts';
 import { strengthOfPrep, strongestOf } from '../preps/setting.ts';
 import type { PrepBuilt, RemedySeed, Steeped } from '../program/context.ts';
@@ -64,12 +65,12 @@ function short(ctx: Facts['ctx'], prep: PrepBuilt, one: Steeped): void {
   });
 }
 
-/** Tea leaf that gives its last. */
+/** Tea leaf that gives its last; told as the minutes at 95 °C that would draw as much. */
 function bitter(ctx: Facts['ctx'], prep: PrepBuilt, one: Steeped): void {
   const { measure } = one.put, step = timed(prep, one), minutes = step ? (step.seconds!.low + step.seconds!.high) / 120 : 0, { hottest } = prep.vat;
   ctx.margins.push({
-    code: 'infusion-bitter', at: measure.path, unit: 'contacts', sources: ['common-practice'], words: { thing: measure.thing.words },
-    op: ({ s }, out, i) => { out[i] = s[one.put.g]! > 0 ? s[one.contact]! - MOST : -MOST; },
+    code: 'infusion-bitter', at: measure.path, unit: 'min', sources: ['common-practice'], words: { thing: measure.thing.words },
+    op: ({ s }, out, i) => { out[i] = LEAF_MIN * (s[one.put.g]! > 0 ? s[one.contact]! - MOST : -MOST); },
     live: { contact: ({ s }, out, i) => { out[i] = s[one.contact]!; }, hottest: ({ s }, out, i) => { out[i] = s[hottest]!; } },
     remedy: (n) => (!step ? undefined : lasts('steep-shorter', step, (n['hottest'] ?? 0) > EVEN ? `${CUP_MIN} min` : spoken((minutes * GOOD) / Math.max(MOST, n['contact'] ?? MOST), Math.round))),
   });

@@ -7,6 +7,8 @@ const SLOWER = table.slower as unknown as Readonly<Record<string, number>>;
 const BROKEN = table.broken as unknown as Readonly<Record<string, number>>;
 /** kJ/mol by which warmth speeds it up. @source jaganyi-price-1999 */
 export const ACTIVATION = table.activation.kJ_mol;
+/** Minutes in which tea leaf gives 63 % at 95 °C. @source tea-arizona */
+export const LEAF_MIN = table.leaf.tau_min;
 /** How many times as fast under a charger's gas. @source common-practice */
 export const UNDER_PRESSURE = table.pressure.faster;
 
