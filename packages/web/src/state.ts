@@ -43,6 +43,8 @@ export interface State {
 export interface Hand {
   /** the line as it stands; of the whole drink what it is multiplied by */
   words(): string;
+  /** where the level stands, mm or mL */
+  value(): number;
   /** brings the level as near as its steps allow, mm or mL */
   to(value: number, fine: boolean): void;
   by(steps: number, fine: boolean): void;
@@ -65,10 +67,12 @@ export function makeState(): State {
   requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, learn, isGerman, takeHold, reach, turnLine }) => setEngine({ read, readLater, learn, isGerman, takeHold, reach, turnLine })); }));
   // the frame of a change has new values with the ranges before, the next one ranges by differences; a moment later they are whole
   const [depth, setDepth] = createSignal<Depth>('whole');
+  // what a hand has looked at is not read again when it comes there
+  const tried = new Map<string, Read>();
   const now = createMemo<Read>(() => {
     const reads = reader(), spec = text();
     if (reads === null && spec !== DEMO) return unread(spec);
-    const fresh = reads === null ? DEMO_READ : reads(spec, undefined, depth());
+    const fresh = reads === null ? DEMO_READ : (depth() === 'carried' ? tried.get(spec) : undefined) ?? reads(spec, undefined, depth());
     if (!fresh.carried) count += 1;
     const root = document.documentElement;
     root.dataset['read'] = String(count);
@@ -97,8 +101,9 @@ export function makeState(): State {
   const hold = (of: string): Hand | null => {
     const whole = engine(), start = text();
     if (whole === null) return null;
-    const held = whole.takeHold({ text: start, now: now() }, of, (spec) => whole.read(spec, undefined, language(), 'carried'));
-    if (held === null) return null;
+    tried.clear();
+    const held = whole.takeHold({ text: start, now: now() }, of, (spec) => { const one = whole.read(spec, undefined, language(), 'carried'); tried.set(spec, one); return one; });
+    if (held === null) { tried.clear(); return null; }
     let steps = 0, fine = false, here = held.at(0, false);
     const go = (to: number, finely: boolean): void => {
       if (to === steps && finely === fine) return;
@@ -107,10 +112,11 @@ export function makeState(): State {
     };
     return {
       words: () => here.words,
+      value: () => here.value,
       to: (value, finely) => { go(whole.reach(held, value, finely === fine ? steps : 0, finely), finely); },
       by: (more, finely) => { const from = finely === fine ? steps : 0; if (!held.at(from + more, finely).over) go(from + more, finely); },
-      keep: () => { setTurned(null); if (text() !== start) put(text(), done(history(), start, here.splices, false, Date.now()), null); },
-      drop: () => { setTurned(null); if (text() !== start) put(start, history(), null); },
+      keep: () => { tried.clear(); setTurned(null); if (text() !== start) put(text(), done(history(), start, here.splices, false, Date.now()), null); },
+      drop: () => { tried.clear(); setTurned(null); if (text() !== start) put(start, history(), null); },
     };
   };
   return {

@@ -3,7 +3,7 @@ import type { Hand, State } from '../state.ts';
 
 /** What stands beside a level that a hand is at: the line it would turn, or turns. */
 export interface Said { readonly words: string; readonly x: number; readonly y: number; /** which end of the words stands at x */ readonly end: boolean }
-interface Held { readonly hand: Hand; readonly of: string; readonly y: number; readonly at: number; readonly per: number; moved: boolean }
+interface Held { readonly hand: Hand; readonly said: Said | null; readonly y: number; readonly at: number; readonly per: number; moved: boolean }
 
 /** A pointer is not yet a drag, px. */
 const STILL = 3;
@@ -17,22 +17,24 @@ export function makeHand(state: Accessor<State>, box: Accessor<HTMLElement>) {
   let held: Held | null = null, frame = 0, rest = 0, last: { readonly y: number; readonly fine: boolean } | null = null;
   const partOf = (target: EventTarget | null): SVGElement | null => (target as Element | null)?.closest<SVGElement>('[data-level]') ?? null;
   const numbers = (part: SVGElement) => ({ of: part.dataset['level'] ?? '', at: Number(part.dataset['at']), per: Number(part.dataset['per']) });
-  const tell = (part: SVGElement | null, words: string): void => {
+  const tell = (part: SVGElement | null, words: string): Said | null => setSaid(beside(part, words));
+  const beside = (part: SVGElement | null, words: string): Said | null => {
     const hand = part?.querySelector('path') ?? part;
-    if (hand == null || words === '') { setSaid(null); return; }
+    if (hand == null || words === '') return null;
     const own = hand.getBoundingClientRect(), around = box().getBoundingClientRect(), of = part?.dataset['level'] ?? '';
     // within the glass left of the triangle; of the whole drink over its number; at a vessel on its right
-    if (of === 'washline') setSaid({ words, x: around.width - 16, y: Math.max(4, own.top - around.top - 54), end: true });
-    else if (of.startsWith('layer:')) setSaid({ words, x: own.left - around.left - 6, y: own.top - around.top - 6, end: true });
-    else setSaid({ words, x: Math.min(own.right - around.left + 14, around.width - 160), y: own.top - around.top - 4, end: false });
+    if (of === 'washline') return { words, x: around.width - 16, y: Math.max(4, own.top - around.top - 54), end: true };
+    if (of.startsWith('layer:')) return { words, x: own.left - around.left - 6, y: own.top - around.top - 6, end: true };
+    return { words, x: Math.min(own.right - around.left + 14, around.width - 160), y: own.top - around.top - 4, end: false };
   };
   const again = (of: string): SVGElement | null => box().querySelector<SVGElement>(`[data-level="${CSS.escape(of)}"]`);
   const follow = (): void => {
     frame = 0;
     if (held === null || last === null) return;
-    held.hand.to(held.at + (held.y - last.y) * held.per, last.fine);
-    const { of, hand } = held;
-    queueMicrotask(() => tell(again(of), hand.words()));
+    const { hand, said: began, at, per } = held;
+    hand.to(at + (held.y - last.y) * per, last.fine);
+    // reckoned, not measured: asking where things are now would lay the page out twice in a frame
+    if (began !== null) setSaid({ ...began, words: hand.words(), y: began.y + (at - hand.value()) / per });
   };
   const end = (keep: boolean): void => {
     cancelAnimationFrame(frame);
@@ -56,8 +58,7 @@ export function makeHand(state: Accessor<State>, box: Accessor<HTMLElement>) {
       if (hand === null) return;
       e.preventDefault();
       e.currentTarget.setPointerCapture(e.pointerId);
-      held = { hand, of, y: e.clientY, at, per, moved: false };
-      tell(part, hand.words());
+      held = { hand, said: tell(part, hand.words()), y: e.clientY, at, per, moved: false };
     },
     move: (e: PointerEvent): void => {
       if (held === null) return;
