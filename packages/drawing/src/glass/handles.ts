@@ -6,7 +6,7 @@ import { radiusAt } from './profile.ts';
 import { heightY } from './stand.ts';
 
 /** How tall a level is to a pointer, and to a finger, px. */
-const TALL = { wide: 18, phone: 45 };
+const TALL = { wide: 24, phone: 45 };
 
 /** Every level in the glass can be taken hold of between its walls; the triangle at the end of the washline takes the whole drink. */
 export function drawHandles(pad: Pad, glass: GlassReading, frame: Frame): void {

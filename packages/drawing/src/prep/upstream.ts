@@ -59,7 +59,7 @@ function drawOne(pad: Pad, reading: Reading, placed: Placed, scheme: Scheme, flo
   const gas = method === 'siphon foam' || placed.vessel.kind === 'siphon' || method === 'carbonate' ? gasHatch(prep?.reading?.gas?.pressure.value ?? (method === 'carbonate' ? 0 : Infinity)) : undefined;
   const drawn = drawVessel(pad, placed.vessel, placed.axis, placed.shelf, placed.k, { mL: placed.mL, fill, hatch, gas }, scheme);
   if (prep === null && flow.build.ice) drawStirringIce(pad, placed, drawn, scheme);
-  if (prep?.reading != null && drawn.mLPerPx > 0) drawHandle(pad, { id: `prep:${prep.key}`, within: `prep:${id}`, name: prep.name, value: prep.reading.yield.value, unit: 'mL', perPx: drawn.mLPerPx }, { y: drawn.levelY, from: drawn.lipLeft, to: drawn.lipRight, tall: 18 });
+  if (prep?.reading != null && drawn.mLPerPx > 0) drawHandle(pad, { id: `prep:${prep.key}`, within: `prep:${id}`, name: prep.name, value: prep.reading.yield.value, unit: 'mL', perPx: drawn.mLPerPx }, { y: drawn.levelY, from: drawn.lipLeft, to: drawn.lipRight, tall: 24 });
   pad.open({ id: `vessel:${id}`, within: `prep:${id}`, role: 'wall' });
   if (prep?.reading?.cloth !== undefined && tellsOf(prep.reading.cloth)) drawCloth(pad, placed, drawn, prep.reading, scheme);
   drawCaption(pad, placed, id, poured, scheme);
