@@ -4,6 +4,7 @@ import { enthalpy, heatCapacity, volumeAt20 } from '../liquids/index.ts';
 import { at, slot } from '../matter/constituents.ts';
 import type { Context, Put, Steeped, Vat } from '../program/context.ts';
 import { lineBefore, lineAfter } from '../program/edit.ts';
+import { inFreezer } from '../program/temperature.ts';
 import { assumeSeconds, assumeTime, usualTime } from '../program/times.ts';
 import { rest } from '../program/vat.ts';
 import { extract } from './move.ts';
@@ -94,7 +95,7 @@ export class Steep {
     const time = seconds >= 0 ? seconds : this.lasts(step, course);
     if (time < 0) return;
     this.timed = true;
-    this.count(time, course, place, (step.temperature?.celsius ?? 0) < -5 ? 'freezer' : 'air');
+    this.count(time, course, place, inFreezer(step) ? 'freezer' : 'air');
     this.give();
   }
 
