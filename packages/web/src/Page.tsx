@@ -3,6 +3,7 @@ import { shown } from '@washline/drawing';
 import { createEffect, createMemo, createSignal, onCleanup, Show } from 'solid-js';
 import { keepLanguage, keepSheet, keptLanguage, keptSheet, type Sheet as Kind } from './device.ts';
 import { Glass, type Pressed } from './glass/Glass.tsx';
+import { sectionOf } from './hand/section.ts';
 import { language, ofBrowser, say, turnTo } from './language/language.ts';
 import { Later } from './later/Later.tsx';
 import { Facts } from './prep/Facts.tsx';
@@ -49,8 +50,7 @@ export function Page() {
 
   // A vessel pressed: the caret goes to its lines.
   const toSection = (prep: string): void => {
-    const { document: spec, reading: of } = state.now(), fits = spec.sections.filter((s) => (prep === '' ? s.kind === 'build' : s.kind === 'prep' && s.key === prep));
-    const section = fits.find((s) => s.variant === of.variant) ?? fits.find((s) => s.variant === null), line = section?.lines[0];
+    const { document: spec, reading: of } = state.now(), line = sectionOf(spec, of.variant, prep)?.lines[0];
     const editor = document.querySelector<HTMLTextAreaElement>('[data-editor]');
     if (line === undefined || editor === null) return;
     editor.focus({ preventScroll: true });

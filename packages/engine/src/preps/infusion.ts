@@ -57,10 +57,10 @@ export function slowness(ingredient: Pick<Ingredient, 'id' | 'category'>): numbe
 }
 
 /** Contact that a verb gives at once by breaking what it works on, whatever that is; 0 for one that breaks nothing. @source common-practice */
-export function brokenBy(verb: string): number { const n = verb === 'held' ? 0 : BROKEN[verb]; return typeof n === 'number' ? n : 0; }
+export function brokenBy(verb: string): number { const n = BROKEN[verb]; return typeof n === 'number' ? n : 0; }
 
 /** g of liquid that a gram of fruit or vegetable keeps in the sieve once a blender has opened it: a pulp, no pieces. @source common-practice */
-export const PULP_HOLDS = BROKEN['held']!;
+export const PULP_HOLDS = table.pulp.held;
 /** From so much contact at once on it is a pulp. @source none - definition */
 export const PULPED = 1;
 

@@ -40,7 +40,7 @@ export function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { 
   const toVessel = ctx.assume(shaken ? 'conductance/drink to tin' : 'conductance/drink to mixing glass', step.path, 'model');
   const toAir = ctx.assume('conductance/vessel to air', step.path, 'model');
 
-  const ice = o.usesGlassIce ? v.content.ice : v.content.ice;
+  const { ice } = v.content;
   const around = ctx.layout.take(SURROUNDINGS), account = ctx.layout.take(ACCOUNT), before = ctx.layout.take(BLOCK), water = ctx.layout.take(BLOCK), balance = ctx.layout.take(6), then = ctx.layout.take(2);
   ctx.extras.push([water, 1]);
   const bodies = { liquid: v.liquid, enthalpy: v.liquid + slot.enthalpy_J, celsius: v.celsius, vessel: v.content.vessel, ice: ice.mass };

@@ -14,10 +14,15 @@ export function actionAt(document: Document, path: Path, variant: string | null 
   return line?.actions[typeof action === 'number' ? action : 0];
 }
 
+/** What a line puts in: the measure that it is, or that it fills or steps with. */
+export function measureOf(action: Action): Measure | null {
+  return action.kind === 'measure' ? action : action.kind === 'fill' || action.kind === 'step' ? action.measure ?? null : null;
+}
+
 /** The amount a line is turned by: of its measure, its garnish or its ice. */
 export function amountOf(action: Action): Amount | null {
-  const measure: Measure | null | undefined = action.kind === 'measure' ? action : action.kind === 'fill' || action.kind === 'step' ? action.measure : undefined;
-  if (measure !== null && measure !== undefined) return measure.amount;
+  const measure = measureOf(action);
+  if (measure !== null) return measure.amount;
   if (action.kind === 'garnish') return action.amount;
   return (action.kind === 'fill' || action.kind === 'step') ? action.ice?.mass ?? null : null;
 }

@@ -1,5 +1,5 @@
 import type { Amount, Document, Path, Splice } from '@washline/engine';
-import { actionAt, amountOf, setAmount } from './set-amount.ts';
+import { actionAt, amountOf, measureOf, setAmount } from './set-amount.ts';
 
 /** Steps a hand measures by, by unit: from an amount on, the step and the fine step. The largest amount that is reached counts. @source common-practice */
 const STEPS: Readonly<Record<string, readonly (readonly [from: number, step: number, fine: number])[]>> = {
@@ -77,7 +77,7 @@ export function scaled(document: Document, factor: number, variant: string | nul
   if (build === undefined || !(factor > 0)) return [];
   const out: Splice[] = [];
   for (const line of build.lines) for (const action of line.actions) {
-    if (action.kind !== 'measure' && !(action.kind === 'fill' && action.measure !== null) && !(action.kind === 'step' && action.measure)) continue;
+    if (measureOf(action) === null) continue;
     const at = turnable(document, action.path, variant);
     if (at === null) continue;
     const { unit } = at.amount, wanted = at.value * factor, fine = stepOf(unit, wanted, true);

@@ -1,7 +1,8 @@
 import type { Path, Splice } from '@washline/engine';
-import { actionAt, scaled, turn, turnable } from '@washline/spec';
+import { actionAt, measureOf, scaled, turn, turnable } from '@washline/spec';
 import { spliced } from '../history.ts';
 import type { Read } from '../read.ts';
+import { sectionOf } from './section.ts';
 
 /** A text with its reading: what a hand starts from. */
 export interface Stand { readonly text: string; readonly now: Read }
@@ -33,12 +34,10 @@ export function valueOf({ reading }: Read, of: string): number | null {
 
 /** Paths of the measures that a level may hang on, the last one poured first. */
 export function feeders({ reading, document }: Read, of: string): Path[] {
-  const prep = of.startsWith('prep:') ? of.slice('prep:'.length) : null;
-  const fits = document.sections.filter((s) => (prep === null ? s.kind === 'build' : s.kind === 'prep' && s.key === prep));
-  const section = fits.find((s) => s.variant === reading.variant) ?? fits.find((s) => s.variant === null);
+  const section = sectionOf(document, reading.variant, of.startsWith('prep:') ? of.slice('prep:'.length) : '');
   const poured = (section?.lines ?? []).flatMap((line) => line.actions).flatMap((action) => {
-    const measure = action.kind === 'measure' ? action : action.kind === 'fill' || action.kind === 'step' ? action.measure : undefined;
-    return measure == null || turnable(document, action.path, reading.variant) === null ? [] : [{ path: action.path, thing: measure.thing.words.toLowerCase() }];
+    const measure = measureOf(action);
+    return measure === null || turnable(document, action.path, reading.variant) === null ? [] : [{ path: action.path, thing: measure.thing.words.toLowerCase() }];
   }).reverse();
   const layers = reading.glass?.layers ?? [], own = of.startsWith('layer:') ? layers[Number(of.slice('layer:'.length))]?.name.toLowerCase() : undefined;
   const mine = poured.filter((p) => p.thing === own);
