@@ -1,6 +1,7 @@
 import type { SaidWhy } from '@washline/spec';
 import { shown } from '@washline/drawing';
-import { createEffect, createMemo, createSignal, onCleanup, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, onCleanup, Show, Suspense } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
 import { keepLanguage, keepSheet, keptLanguage, keptSheet, type Sheet as Kind } from './device.ts';
 import { Glass, type Pressed } from './glass/Glass.tsx';
 import { sectionOf } from './hand/section.ts';
@@ -15,6 +16,7 @@ import { Sheet } from './sheet/Sheet.tsx';
 import { createHold } from './sheet/typing.ts';
 import { Slip } from './slip/Slip.tsx';
 import { makeState } from './state.ts';
+import { GLASS, turnToView, viewed, VIEWS, type ViewName } from './views/view.ts';
 
 export function Page() {
   const state = makeState();
@@ -58,6 +60,11 @@ export function Page() {
     document.querySelectorAll('.mirror > .row')[line.line - 1]?.scrollIntoView({ block: 'center' });
   };
 
+  const otherView = () => VIEWS.find((view) => view.name === viewed());
+  const toView = (name: ViewName, answer: () => string) => (
+    <a class="view" href={`#${name}`} aria-current={viewed() === name ? 'page' : undefined} onClick={(e) => { e.preventDefault(); if (viewed() !== name) turnToView(name); else document.getElementById(name)?.focus(); }}><b>{say(name)}</b> {answer()}</a>
+  );
+
   return (
     <>
       <a class="skip" href="#spec" onClick={(e) => { e.preventDefault(); document.getElementById('spec')?.focus(); }}>{say('skip.spec')}</a>
@@ -65,9 +72,11 @@ export function Page() {
       <a class="skip" href="#glass" onClick={(e) => { e.preventDefault(); document.getElementById('glass')?.focus(); }}>{say('skip.glass')}</a>
       <main class="page">
         <div class="phone-head"><h1>{title()}</h1><p>{liquid(reading())}<br />{drinks(reading())}</p></div>
-        <Glass state={state} sheet={sheet} onPress={setPressed} onVessel={toSection} />
-        <Facts now={state.now} />
-        <Later state={state} sheet={sheet} />
+        <Show when={otherView()} keyed fallback={<>
+          <Glass state={state} sheet={sheet} onPress={setPressed} onVessel={toSection} />
+          <Facts now={state.now} />
+          <Later state={state} sheet={sheet} />
+        </>}>{(view) => <Suspense><Dynamic component={view.shows} state={state} sheet={sheet} /></Suspense>}</Show>
         <section class="side" aria-label={say('spec')}>
           <div class="head"><h1 class="title" data-long={title().length > 26} onClick={toName}>{title()}</h1><p class="when">{drinks(reading())}</p></div>
           <Sheet state={state} entries={entries} hold={hold} />
@@ -82,7 +91,10 @@ export function Page() {
             <Show when={!state.isDemo()}><li><button type="button" onClick={() => state.toDemo()}>{say('demo')}</button></li></Show>
             <li><button type="button" onClick={() => print()}>{say('print')}</button></li>
           </ul>
-          <nav aria-label={say('views')}><ul><li><a class="view" href="#glass" aria-current="page" onClick={(e) => { e.preventDefault(); document.getElementById('glass')?.focus(); }}><b>{say('glass')}</b> {level()}</a></li></ul></nav>
+          <nav aria-label={say('views')}><ul>
+            <li>{toView(GLASS, level)}</li>
+            <For each={VIEWS}>{(view) => <li>{toView(view.name, () => view.answer(state))}</li>}</For>
+          </ul></nav>
         </footer>
         <Show when={pressed()} keyed>{(p) => <Slip pressed={p} reading={reading} why={why} onClose={() => setPressed(null)} />}</Show>
       </main>
