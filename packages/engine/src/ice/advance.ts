@@ -18,7 +18,9 @@ export const SURROUNDINGS = 4;
 export const ACCOUNT = 3;
 
 /** So much may melt in a step, as a share of the ice, of the drink's heat capacity, in K of its freezing point; never less than so many g. */
-const OF_ICE = 0.1, OF_HEAT = 0.06, OF_FREEZING = 1.2, LEAST_G = 0.02;
+const OF_ICE = 0.1, OF_HEAT = 0.06, OF_FREEZING = 0.8, LEAST_G = 0.02;
+/** In so many steps at least, so that two calls in a row are as one: where little melts the vessel and the middle of the ice still come to rest. */
+const PARTS = 7;
 /** So many steps are as short as the melting asks; the time that is left then takes no more than as many again: a drop on a bucket of ice would ask for millions. */
 const MOST_STEPS = 400;
 const WATER_J_GK = 4.19;
@@ -29,7 +31,7 @@ const now = pair(), moment = new Float64Array(4), point = new Float64Array(2);
 
 /**
  * Lets `seconds` pass (0 or more). Changes the liquid's water and enthalpy, the ice, the vessel; adds to the account.
- * Steps are as long as the melting allows. Two calls in a row agree with one within 0.02 K and 0.05 g, within 0.1 K for next to no drink on much ice.
+ * Steps are as long as the melting allows. Two calls in a row agree with one within 0.1 % of the heat that the ice took up, within 0.1 K for next to no drink on much ice.
  * @param s buffer in which all offsets lie; grams by constituent from `b.liquid`, enthalpy in J at `b.enthalpy`
  * @source none - heat balance of lumped bodies
  */
@@ -60,7 +62,7 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
     const travel = flow + toVessel * Math.abs(drink - s[b.vessel]!);
     const due = Math.min((melts * latent) / (flow + 1e-12), Math.max(LEAST_G, (OF_HEAT * heat) / WATER_J_GK) * latent / (travel + 1e-12));
     if (++steps === MOST_STEPS) least = remaining / MOST_STEPS;
-    const dt = Math.min(remaining, Math.max(least, due));
+    const dt = Math.min(remaining, Math.max(least, Math.min(due, seconds / PARTS)));
     // half a step with what is known at its start says what holds at its middle
     const intoHalf = intoCore(ice, core, freezing, area, dt / 2, 0);
     const above = cooling(s[b.vessel]!, drink, heat, freezing, toIce, surplus / latent, intoHalf, dt / 2);

@@ -75,17 +75,17 @@ describe('a drawn drink on ice', () => {
       for (const { celsius } of course(d, seconds, 12)) expect(celsius).toBeGreaterThan(coldest - 0.02);
     }));
   });
-  // of six thousand draws 97.7 in 100 are within 0.1 % of the heat that the ice took up, the worst off by 0.38 %: few steps, fine cold ice
-  it('composes: one call and two that are as long together agree within 0.1 K and 1 % of the heat that moved', () => {
+  // of forty thousand draws 6 are beyond 0.1 % of the heat that the ice took up, the worst 0.12 %: 50 g of water on 300 g of ice at -20 °C
+  it('composes: one call and two that are as long together agree within 0.1 K and 0.2 % of the heat that moved', () => {
     fc.assert(fc.property(drinks, number(0.1, 0.9), fc.constantFrom(5, 12, 30), (d, share, seconds) => {
       const { celsius, heat } = parted(d, share, seconds);
       expect(celsius).toBeLessThan(0.1);
-      expect(heat).toBeLessThan(0.01);
+      expect(heat).toBeLessThan(0.002);
     }));
   });
-  it('composes within 0.1 % of the heat that moved in 95 of 100 draws at least', () => {
-    const all = fc.sample(fc.tuple(drinks, number(0.1, 0.9), fc.constantFrom(5, 12, 30)), 1000).map(([d, share, seconds]) => parted(d, share, seconds).heat);
-    expect(all.filter((heat) => heat < 0.001).length).toBeGreaterThan(950);
+  it('composes within 0.1 % of the heat that moved in 998 of a thousand draws at least', () => {
+    const all = fc.sample(fc.tuple(drinks, number(0.1, 0.9), fc.constantFrom(5, 12, 30)), 4000).map(([d, share, seconds]) => parted(d, share, seconds).heat);
+    expect(all.filter((heat) => heat < 0.001).length).toBeGreaterThanOrEqual(3992);
   });
 });
 
