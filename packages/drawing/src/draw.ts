@@ -72,16 +72,15 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
   drawUpstream(pad, flow, reading, frame, places, scheme);
   drawUnset(pad, reading, frame);
   drawConsequence(pad, reading, frame, places, options.findings ?? []);
-  drawBars(pad, frame.height, frame.stand.scale, upstream ? places.k : null, frame.phone);
+  drawBars(pad, frame.height, frame.stand.scale, upstream ? places.k : null, places.rowK, frame.phone);
   return pad.finish(options.width, options.height, frame.stand.scale, frame.washline, frame.stand.axis);
 }
 
 /** Lengths at the foot tell both scales. */
-function drawBars(pad: Pad, height: number, scale: number, k: number | null, phone: boolean): void {
+function drawBars(pad: Pad, height: number, scale: number, k: number | null, row: number | null, phone: boolean): void {
   if (phone) return;
   pad.open({ id: 'bars', within: null, role: 'rule' });
-  const y = height - 16;
-  const bar = (x: number, px: number, text: string): void => {
+  const bar = (x: number, px: number, text: string, y = height - 16): void => {
     pad.line('bar', x, y, x + px, y);
     pad.line('bar', x, y - 4, x, y + 4);
     pad.line('bar', x + px, y - 4, x + px, y + 4);
@@ -89,4 +88,5 @@ function drawBars(pad: Pad, height: number, scale: number, k: number | null, pho
   };
   if (k === null) bar(14, 20 * scale, words('bar-glass', { mm: 20 }));
   else bar(14, 50 * k, words('bar', {}));
+  if (k !== null && row !== null) bar(14, 50 * row, words('bar-row', {}), height - 34);
 }

@@ -4,7 +4,7 @@ import { HEAD_WIDTH, type Frame } from '../frame.ts';
 import { SIZE, broken, cut, run, runsWidth, textWidth } from '../pen/lettering.ts';
 import { overlap, type Box, type Pad } from '../pen/pad.ts';
 import { polygon, rect } from '../pen/path.ts';
-import type { Arrangement, Placed } from '../prep/arrange.ts';
+import type { Arrangement, Placed } from '../prep/board.ts';
 import { heightY } from '../glass/stand.ts';
 import { shown } from '../pen/numbers.ts';
 import { words } from '../words.ts';
@@ -13,7 +13,7 @@ import { words } from '../words.ts';
 export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Arrangement, findings: readonly Said[]): void {
   const first = findings.find((f) => f.severity === 'stop');
   if (first !== undefined && frame.head !== null) drawHead(pad, frame, first);
-  const shown = new Set<string>();
+  const shown = new Set<string>(), said: Box[] = [];
   for (const [i, finding] of findings.entries()) {
     if (finding.severity === 'note') continue;
     const key = finding.path[0] === 'preps' ? String(finding.path[1] ?? '') : 'glass';
@@ -24,7 +24,7 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
     const placed = at.placed.find((p) => p.key === key);
     if (placed !== undefined && !frame.phone) {
       const x = placed.captionAt.x, y = placed.captionAt.y + placed.captionAt.height;
-      const others = [...at.placed.flatMap((p) => (p === placed ? [] : [p.box, p.captionAt])), ...at.written.map((w) => w.box), ...at.streams.map((s) => s.label)];
+      const others = [...at.placed.flatMap((p) => (p === placed ? [] : [p.box, p.captionAt])), ...at.written.map((w) => w.box), ...at.streams.map((s) => s.label), ...said];
       const room = roomBeside(placed), lines = broken(finding.head, room, SIZE.small, 500);
       const most = [3, 2, 1].find((n) => y + 4 + n * 15 <= frame.height && !others.some((box) => overlap(box, wordsAt(placed, lines.slice(0, n)))));
       if (most === undefined) {
@@ -32,6 +32,7 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
         mark(pad, finding.severity, x + 30 + runsWidth(placed.caption.name), placed.captionAt.y + 2);
         continue;
       }
+      said.push(wordsAt(placed, lines.slice(0, most)));
       mark(pad, finding.severity, x + 2, y + 3);
       for (const [j, line] of lines.slice(0, most).entries()) pad.text(x + 14, y + 14 + j * 15, [run(cut(j === most - 1 && lines.length > most ? `${line} …` : line, room, SIZE.small, 500), SIZE.small, 'signal', 500)]);
     } else if (placed !== undefined) mark(pad, finding.severity, placed.captionAt.x + 22, placed.captionAt.y + 3);

@@ -44,7 +44,9 @@ export function captionOf(prep: FlowPrep, flow: Flow, poured: ReadonlySet<string
   if (short || prep.reading === null) return caption(prep.letter, name, lines.slice(0, 2));
   const { pressure, charged, caution, frozen, stays, held } = factsOf(prep.reading);
   const plain = (text: string, more: Partial<CaptionLine> = {}): CaptionLine => ({ figure: null, giver: null, from: null, runs: [run(text, more.small === true ? SIZE.note : SIZE.small, more.small === true ? 'ink3' : 'ink2')], ...more });
-  const base = [...lines.slice(0, 4), ...(frozen === null ? [] : [plain(frozen)])], own = prep.reading.figures['pressure'] !== undefined;
+  // every letter that goes in is named here; where many do, the strength is left to them
+  const takes = lines.filter((l) => l.giver !== null), figures = lines.filter((l) => l.giver === null);
+  const base = [...figures.slice(0, takes.length > 2 ? 1 : 2), ...takes, ...(frozen === null ? [] : [plain(frozen)])], own = prep.reading.figures['pressure'] !== undefined;
   const presses = pressure === null ? [] : [plain(pressure, own ? { figure: 'pressure' } : {})], kept = stays === null ? [] : [plain(stays, { figure: 'cloth mass', sign: true })];
   const warned = (width: number): CaptionLine[] => (caution === null ? [] : broken(caution, width, SIZE.note).map((text) => plain(text, { small: true })));
   const all = (width: number, texts: readonly string[]): CaptionLine[] => texts.flatMap((text) => broken(text, width, SIZE.small)).map((text) => plain(text));

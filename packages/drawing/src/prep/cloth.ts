@@ -2,7 +2,7 @@ import type { PrepReading } from '@washline/engine';
 import type { Pad } from '../pen/pad.ts';
 import { tint, type Scheme } from '../pen/tint.ts';
 import type { HatchKey } from '../shapes.ts';
-import type { Placed } from './arrange.ts';
+import type { Placed } from './board.ts';
 import type { Drawn } from './vessel.ts';
 
 /** Less room than this over the liquid, and a narrower mouth, show no cloth, px. */

@@ -10,7 +10,7 @@ import { figureName, markOf } from '../figures/mark.ts';
 import { drawHandle } from '../figures/handle.ts';
 import type { HatchKey } from '../shapes.ts';
 import { words } from '../words.ts';
-import type { Arrangement, Placed, Written } from './arrange.ts';
+import type { Arrangement, Placed, Written } from './board.ts';
 import { figureOf, lineHeight } from './caption.ts';
 import { drawCloth, drawClothSign } from './cloth.ts';
 import { factsOf, showsIce, tellsOf, type Facts } from './facts.ts';
@@ -117,22 +117,29 @@ function drawWritten(pad: Pad, list: Written, index: number, frame: Frame): void
   pad.open({ id: `written:${index}`, within: null, role: 'fall' });
   let y = list.box.y;
   const right = list.box.x + list.box.width;
-  for (const line of list.lines) {
+  const columns = list.columns ?? 1, rows = Math.ceil(list.lines.length / columns), pitch = list.box.width / columns + 7;
+  for (const [i, line] of list.lines.entries()) {
+    const from = list.box.x + Math.floor(i / rows) * pitch;
+    if (columns > 1 && i % rows === 0) y = list.box.y;
     if (line.giver === null || frame.phone) {
       y += frame.phone ? 18 : 15;
-      const x = list.anchor === 'end' ? right - (line.giver === null ? 0 : 22) : list.box.x;
+      const x = list.anchor === 'end' ? right - (line.giver === null ? 0 : 22) : from;
       pad.text(x, y - 3, [run(line.text, SIZE.small, line.giver === null ? 'ink2' : 'ink', line.giver === null ? 400 : 500)], list.anchor);
       if (line.giver !== null) letter(pad, right - 9, y - 7, line.giver);
       continue;
     }
     y += 24;
-    const width = textWidth(line.text, SIZE.small, 500), x = list.anchor === 'end' ? right - width - 48 : list.box.x, j = x + 33, top = y - 20;
+    const width = textWidth(line.text, SIZE.small, 500), x = list.anchor === 'end' ? right - width - 48 : from, j = x + 33, top = y - 20;
     letter(pad, x + 8.5, y - 12, line.giver);
     pad.line('leader', x + 17, y - 12, j - 6, y - 12);
     pad.path('level', [['M', j - 8, top], ['L', j - 4.2, top + 14], ['L', j + 4.2, top + 14], ['L', j + 8, top]], { stroke: 'ink2', width: 1 });
     pad.path('level', [['M', j - 4.2, top + 14], ['L', j - 6, top + 19], ['L', j + 6, top + 19], ['L', j + 4.2, top + 14]], { stroke: 'ink2', width: 1 });
     pad.text(x + 48, y - 8, [run(line.text, SIZE.small, 'ink', 500)]);
   }
+  if (list.leader === undefined) return;
+  const [from, to] = list.leader;
+  pad.line('leader', from[0], from[1], to[0], to[1]);
+  pad.circle('dot', to[0], to[1], 2.2);
 }
 
 /** A rubber tube with two walls, from the nozzle to over the rim; foam leaves it as a rope of even width. */

@@ -1,0 +1,61 @@
+import { SIZE, textWidth } from '../pen/lettering.ts';
+import { overlap, type Box } from '../pen/pad.ts';
+import type { Board, Placed, Written } from './board.ts';
+import type { Pour } from './flow.ts';
+
+/** What is bought stands in words at the vessel that takes it; letters there for what could not fall. */
+export function writeAtReceivers(board: Board, takes: readonly Pour[]): void {
+  const { flow, frame } = board;
+  const letter = (key: string): string | null => flow.preps.find((p) => p.key === key)?.letter ?? null;
+  const build = board.placed.find((p) => p.key === 'build');
+  if (build !== undefined) {
+    const lines = [...takes.filter((t) => !board.poured.has(`${t.from}>build`)).map((t) => ({ giver: letter(t.from), text: t.amount })), ...flow.build.bought.map((text) => ({ giver: null, text }))];
+    if (lines.length > 0) write(board, lines, [{ right: build.box.x - 9, bottom: build.shelf }, { right: build.box.x - 9, bottom: build.shelf - 20 }, { right: build.box.x - 9, bottom: build.box.y + lines.length * 16 }], board.folded ? build : null);
+  }
+  // A mixing vessel that found no room: what goes into it is said at the glass.
+  const mixed = build === undefined ? { takes: flow.build.takes, bought: flow.build.bought } : { takes: [], bought: [] };
+  const rest = [...mixed.takes, ...flow.glass.takes].filter((t) => !board.poured.has(`${t.from}>glass`)).map((t) => ({ giver: letter(t.from), text: t.amount }));
+  const bought = flow.preps.length === 0 && flow.build.vessel === null ? flow.glass.bought.slice(4) : flow.glass.bought;
+  const lines = [...rest, ...[...mixed.bought, ...bought].map((text) => ({ giver: null, text }))];
+  if (lines.length > 0) write(board, lines, [{ left: frame.right + 14, bottom: Math.min(frame.brim, (frame.washline ?? frame.brim) - 84) - 6 }, { left: frame.right + 14, bottom: Math.min(frame.brim, (frame.washline ?? frame.brim) - 84) - 60 }]);
+}
+
+function write(board: Board, lines: readonly { giver: string | null; text: string }[], spots: readonly { right?: number; left?: number; bottom: number }[], into: Placed | null = null): void {
+  const width = Math.max(...lines.map((l) => textWidth(l.text, SIZE.small) + (l.giver === null ? 0 : 48)));
+  const height = lines.reduce((sum, l) => sum + (l.giver === null ? 15 : 24), 0);
+  for (const spot of spots) {
+    const box: Box = { x: spot.left ?? (spot.right ?? 0) - width, y: spot.bottom - height, width, height };
+    if (!board.free(box, 3)) continue;
+    board.written.push({ box, lines, anchor: spot.left === undefined ? 'end' : 'start' });
+    board.taken.push(box);
+    return;
+  }
+  if (into !== null && writeAway(board, lines, into, width)) return;
+  board.overlaps += 1;
+}
+
+/** Away from the vessel, in two columns or one, as near to its mouth as there is room; a leader says where it goes. */
+function writeAway(board: Board, lines: readonly { giver: string | null; text: string }[], into: Placed, column: number): boolean {
+  const mouth = [into.axis - into.box.width * 0.08, into.box.y + into.box.height * 0.35] as const;
+  let best: { readonly written: Written; readonly far: number } | null = null;
+  for (const columns of lines.length > 2 ? [2, 1] : [1]) {
+    const rows = Math.ceil(lines.length / columns), width = column * columns + 14 * (columns - 1), height = rows * 24;
+    for (let y = 10; y + height < into.shelf; y += 8) for (let x = 10; x + width < board.frame.width - 10; x += 12) {
+      const from = [Math.min(Math.max(mouth[0], x + 8), x + width - 8), y + height + 2] as const, far = Math.hypot(from[0] - mouth[0], from[1] - mouth[1]);
+      if (y + height > into.box.y - 4 || far > 170 || (best !== null && far >= best.far)) continue;
+      const box = { x, y, width, height };
+      if (!board.free(box, 10) || crosses(board, from, mouth, into)) continue;
+      best = { written: { box, lines, anchor: 'start', columns, leader: [from, mouth] }, far };
+    }
+  }
+  if (best === null) return false;
+  board.written.push(best.written);
+  board.taken.push(best.written.box);
+  return true;
+}
+
+/** Does a straight line to a vessel pass through anything else? Falls may be passed. */
+function crosses(board: Board, from: readonly [number, number], to: readonly [number, number], into: Placed): boolean {
+  const words = [...board.placed.flatMap((p) => (p === into ? [p.captionAt] : [p.box, p.captionAt])), ...board.streams.map((s) => s.label)];
+  return Array.from({ length: 12 }, (_, i) => ({ x: from[0] + ((to[0] - from[0]) * i) / 12 - 1, y: from[1] + ((to[1] - from[1]) * i) / 12 - 1, width: 2, height: 2 })).some((dot) => words.some((w) => overlap(w, dot, 2)));
+}
