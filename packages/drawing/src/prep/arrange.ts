@@ -22,8 +22,8 @@ export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readon
   const told = flow.preps.some((prep) => prep.reading?.gas !== undefined || (prep.reading?.cloth !== undefined && tellsOf(prep.reading.cloth)));
   const folds = frame.phone || flow.preps.length < MAY ? [] : foldedIn(flow);
   if (folds.length > 0) {
-    const open = flow.preps.length >= FOLDS ? null : largest(flow, reading, frame, said, told ? 'all' : 'none'), folded = largest(flow, reading, frame, said, 'none', folds);
-    if (open === null || (cost(open) > cost(folded))) return folded;
+    const open = flow.preps.length >= FOLDS ? null : largest(flow, reading, frame, said, told ? 'all' : 'none'), folded = foldedAt(flow, reading, frame, said, folds);
+    if (open === null || cost(open) > cost(folded)) return folded;
   }
   const whole = largest(flow, reading, frame, said, told ? 'all' : 'none');
   if (!told || frame.phone || (cost(whole) === 0 && whole.k >= SMALLER * Math.min(1.5, frame.stand.scale / 2))) return whole;
@@ -34,6 +34,19 @@ export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readon
   return good(few) || flow.preps.some((prep) => prep.reading?.gas !== undefined) ? few : plain;
 }
 
+/** With a row, as much told as does not cost a fall or a much smaller scale; what presses is told in any case. */
+function foldedAt(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[], folds: readonly FlowPrep[]): Arrangement {
+  const whole = largest(flow, reading, frame, said, 'all', folds);
+  if (cost(whole) <= WELL) return whole;
+  const plain = largest(flow, reading, frame, said, 'none', folds), good = (a: Arrangement): boolean => cost(a) <= cost(plain) && a.k >= SMALLER * plain.k;
+  if (good(whole)) return whole;
+  const few = largest(flow, reading, frame, said, 'figures', folds);
+  return good(few) || flow.preps.some((prep) => prep.reading?.gas !== undefined) ? few : plain;
+}
+
+/** With a row a drawing in which one fall finds no way is not made smaller for it. */
+const WELL = 2;
+
 function largest(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[], detail: Detail, folds: readonly FlowPrep[] = []): Arrangement {
   let best: Arrangement | null = null;
   for (const n of STEPS) {
@@ -42,7 +55,7 @@ function largest(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[
     const tried: Arrangement = frame.phone ? arrangePhone(flow, reading, frame, k, said) : arrangeAt(flow, reading, frame, k, said, best === null ? Infinity : cost(best), detail, folds);
     // A fall that finds no way costs less than two things in one place, and more than a somewhat smaller scale.
     if (best === null || cost(tried) < cost(best) - 1e-9) best = tried;
-    if (cost(tried) === 0) break;
+    if (cost(tried) <= (folds.length > 0 ? WELL : 0)) break;
   }
   return best ?? { k: 1, rowK: null, placed: [], streams: [], hose: null, written: [], raw: [], overlaps: 0, missed: 0 };
 }

@@ -17,7 +17,9 @@ export function writeAtReceivers(board: Board, takes: readonly Pour[]): void {
   const rest = [...mixed.takes, ...flow.glass.takes].filter((t) => !board.poured.has(`${t.from}>glass`)).map((t) => ({ giver: letter(t.from), text: t.amount }));
   const bought = flow.preps.length === 0 && flow.build.vessel === null ? flow.glass.bought.slice(4) : flow.glass.bought;
   const lines = [...rest, ...[...mixed.bought, ...bought].map((text) => ({ giver: null, text }))];
-  if (lines.length > 0) write(board, lines, [{ left: frame.right + 14, bottom: Math.min(frame.brim, (frame.washline ?? frame.brim) - 84) - 6 }, { left: frame.right + 14, bottom: Math.min(frame.brim, (frame.washline ?? frame.brim) - 84) - 60 }]);
+  // a wheel or a slice on the rim reaches beyond it
+  const aside = (board.reading.glass?.garnish.length ?? 0) > 0 ? 34 : 14;
+  if (lines.length > 0) write(board, lines, [{ left: frame.right + aside, bottom: Math.min(frame.brim, (frame.washline ?? frame.brim) - 84) - 6 }, { left: frame.right + aside, bottom: Math.min(frame.brim, (frame.washline ?? frame.brim) - 84) - 60 }]);
 }
 
 function write(board: Board, lines: readonly { giver: string | null; text: string }[], spots: readonly { right?: number; left?: number; bottom: number }[], into: Placed | null = null): void {
