@@ -68,17 +68,18 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
     if (reading.glass === whole.glass) drawDimensions(pad, reading.glass, frame, Object.values(reading.preps).some((prep) => prep.vessel === 'siphon'));
     drawBeside(pad, reading, frame);
   }
-  const places = arrange(flow, reading, frame, pad.boxes.map(({ box }) => box));
+  const bars = options.mmPerPx === undefined ? [] : [{ x: 0, y: frame.height - 52, width: 220, height: 52 }];
+  const places = arrange(flow, reading, frame, [...pad.boxes.map(({ box }) => box), ...bars]);
   drawUpstream(pad, flow, reading, frame, places, scheme);
   drawUnset(pad, reading, frame);
   drawConsequence(pad, reading, frame, places, options.findings ?? []);
-  drawBars(pad, frame.height, frame.stand.scale, upstream ? places.k : null, places.rowK, frame.phone);
+  drawBars(pad, frame.height, frame.stand.scale, upstream ? places.k : null, places.rowK, frame.phone, options.mmPerPx !== undefined);
   return pad.finish(options.width, options.height, frame.stand.scale, frame.washline, frame.stand.axis);
 }
 
 /** Lengths at the foot tell both scales. */
-function drawBars(pad: Pad, height: number, scale: number, k: number | null, row: number | null, phone: boolean): void {
-  if (phone) return;
+function drawBars(pad: Pad, height: number, scale: number, k: number | null, row: number | null, phone: boolean, one: boolean): void {
+  if (phone && !one) return;
   pad.open({ id: 'bars', within: null, role: 'rule' });
   const bar = (x: number, px: number, text: string, y = height - 16): void => {
     pad.line('bar', x, y, x + px, y);
@@ -86,6 +87,9 @@ function drawBars(pad: Pad, height: number, scale: number, k: number | null, row
     pad.line('bar', x + px, y - 4, x + px, y + 4);
     pad.text(x + px + 8, y + 4, [run(text, SIZE.small, 'ink2')]);
   };
+  if (one) bar(14, 20 * scale, words('bar-true', { mm: 20 }), height - (phone ? 74 : row === null ? 34 : 52));
+  if (phone) return;
+  if (k === null && one) return;
   if (k === null) bar(14, 20 * scale, words('bar-glass', { mm: 20 }));
   else bar(14, 50 * k, words('bar', {}));
   if (k !== null && row !== null) bar(14, 50 * row, words('bar-row', {}), height - 34);

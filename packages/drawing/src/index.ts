@@ -8,6 +8,7 @@ export { terminalLater } from './later/terminal.ts';
 export { terminalGlass } from './terminal.ts';
 export { letterOf, sectionsOf } from './prep/flow.ts';
 export { figureShown, shown, spreadShown, decimalsFor, leastDecimals, unitShown } from './pen/numbers.ts';
+export { fitsAt } from './glass/stand.ts';
 export { INKS, svgOf } from './svg.ts';
 export { speak } from './words.ts';
 export { tint, type Scheme } from './pen/tint.ts';

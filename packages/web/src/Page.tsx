@@ -1,6 +1,6 @@
 import type { SaidWhy } from '@washline/spec';
 import { shown } from '@washline/drawing';
-import { createEffect, createMemo, createSignal, For, onCleanup, Show, Suspense } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, lazy, onCleanup, Show, Suspense } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import { keepLanguage, keepSheet, keptLanguage, keptSheet, type Sheet as Kind } from './device.ts';
 import { Glass, type Pressed } from './glass/Glass.tsx';
@@ -16,7 +16,10 @@ import { Sheet } from './sheet/Sheet.tsx';
 import { createHold } from './sheet/typing.ts';
 import { Slip } from './slip/Slip.tsx';
 import { makeState } from './state.ts';
+import { pxPerMm } from './true-size/screen.ts';
 import { GLASS, turnToView, viewed, VIEWS, type ViewName } from './views/view.ts';
+
+const TrueSize = lazy(() => import('./true-size/TrueSize.tsx'));
 
 export function Page() {
   const state = makeState();
@@ -60,6 +63,8 @@ export function Page() {
     document.querySelectorAll('.mirror > .row')[line.line - 1]?.scrollIntoView({ block: 'center' });
   };
 
+  // The glass at true size: a card is laid on the screen once.
+  const [laying, setLaying] = createSignal(false), [real, setReal] = createSignal(false), [tall, setTall] = createSignal(false);
   const otherView = () => VIEWS.find((view) => view.name === viewed());
   const toView = (name: ViewName, answer: () => string) => (
     <a class="view" href={`#${name}`} aria-current={viewed() === name ? 'page' : undefined} onClick={(e) => { e.preventDefault(); if (viewed() !== name) turnToView(name); else document.getElementById(name)?.focus(); }}><b>{say(name)}</b> {answer()}</a>
@@ -69,14 +74,14 @@ export function Page() {
     <>
       <a class="skip" href="#spec" onClick={(e) => { e.preventDefault(); document.getElementById('spec')?.focus(); }}>{say('skip.spec')}</a>
       <a class="skip" href="#findings" onClick={(e) => { e.preventDefault(); document.getElementById('findings')?.focus(); }}>{say('skip.findings')}</a>
-      <a class="skip" href="#glass" onClick={(e) => { e.preventDefault(); document.getElementById('glass')?.focus(); }}>{say('skip.glass')}</a>
+      <Show when={viewed() === GLASS && !laying()}><a class="skip" href="#glass" onClick={(e) => { e.preventDefault(); document.getElementById('glass')?.focus(); }}>{say('skip.glass')}</a></Show>
       <main class="page">
         <div class="phone-head"><h1>{title()}</h1><p>{liquid(reading())}<br />{drinks(reading())}</p></div>
-        <Show when={otherView()} keyed fallback={<>
-          <Glass state={state} sheet={sheet} onPress={setPressed} onVessel={toSection} />
+        <Show when={otherView()} keyed fallback={<Show when={!laying()} fallback={<Suspense><TrueSize onDone={(kept) => { setLaying(false); setReal(kept); }} /></Suspense>}>
+          <Glass state={state} sheet={sheet} trueSize={() => (real() ? pxPerMm() : null)} onTall={setTall} onPress={setPressed} onVessel={toSection} />
           <Facts now={state.now} />
           <Later state={state} sheet={sheet} />
-        </>}>{(view) => <Suspense><Dynamic component={view.shows} state={state} sheet={sheet} /></Suspense>}</Show>
+        </Show>}>{(view) => <Suspense><Dynamic component={view.shows} state={state} sheet={sheet} /></Suspense>}</Show>
         <section class="side" aria-label={say('spec')}>
           <div class="head"><h1 class="title" data-long={title().length > 26} onClick={toName}>{title()}</h1><p class="when">{drinks(reading())}</p></div>
           <Sheet state={state} entries={entries} hold={hold} />
@@ -89,6 +94,7 @@ export function Page() {
             <Show when={state.undoes() !== null}><li><button type="button" onClick={() => state.undo()}>{say('undo')}<span class="again">{state.undoes()}</span></button></li></Show>
             <Show when={state.redoes() !== null}><li><button type="button" onClick={() => state.redo()}>{say('redo')}<span class="again">{state.redoes()}</span></button></li></Show>
             <Show when={!state.isDemo()}><li><button type="button" onClick={() => state.toDemo()}>{say('demo')}</button></li></Show>
+            <Show when={viewed() === GLASS && !laying()}><li><button type="button" aria-pressed={real()} onClick={() => { if (real()) setReal(false); else if (pxPerMm() === null) setLaying(true); else setReal(true); }}>{say(real() ? 'true.off' : 'true')}</button><Show when={real() && tall()}><span class="unit">{say('true.tall')}</span></Show></li></Show>
             <li><button type="button" onClick={() => print()}>{say('print')}</button></li>
           </ul>
           <nav aria-label={say('views')}><ul>

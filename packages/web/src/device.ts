@@ -1,6 +1,6 @@
 import { EMPTY, type History } from './history.ts';
 
-const DRAFT = 'washline/draft', SHEET = 'washline/sheet', LANGUAGE = 'washline/language';
+const DRAFT = 'washline/draft', SHEET = 'washline/sheet', LANGUAGE = 'washline/language', SCREEN = 'washline/screen';
 export interface Draft { readonly text: string; readonly history: History }
 
 /** What this device keeps; a device that keeps nothing (private window, storage full) is no fault. */
@@ -35,4 +35,12 @@ export function keptSheet(): Sheet | null {
 }
 export function keepSheet(sheet: Sheet): void {
   try { localStorage.setItem(SHEET, sheet); } catch { /* holds until the page is left */ }
+}
+
+/** Dots of this screen that a millimetre is, as measured with a card; null where it was not. */
+export function keptScreen(): number | null {
+  try { const kept = Number(localStorage.getItem(SCREEN)); return kept > 0.5 && kept < 100 ? kept : null; } catch { return null; }
+}
+export function keepScreen(dots: number): void {
+  try { localStorage.setItem(SCREEN, String(dots)); } catch { /* holds until the page is left */ }
 }

@@ -28,3 +28,9 @@ export function standAt(glass: Shaped, scale: number, axis: number, table: numbe
 }
 
 export function heightY(stand: Stand, height_mm: number): number { return stand.floor - height_mm * stand.scale; }
+
+/** Does a glass drawn so many px per mm keep within its room? As much over it and beside it stays free as the words at the washline take. */
+export function fitsAt(glass: Shaped, room: Room, pxPerMm: number): boolean {
+  const outer = outerSize(glass);
+  return outer.height * pxPerMm <= room.height - 160 && 2 * outer.radius * pxPerMm <= room.width - (room.width < 560 ? 150 : 270);
+}

@@ -1,4 +1,4 @@
-import { draw, type Said } from '@washline/drawing';
+import { draw, fitsAt, type Said } from '@washline/drawing';
 import { createEffect, createSignal, onCleanup, onMount, Show, type Accessor } from 'solid-js';
 import type { Sheet } from '../device.ts';
 import { makeHand } from '../hand/hand.ts';
@@ -11,7 +11,7 @@ import type { State } from '../state.ts';
 export interface Pressed { readonly reading: string; readonly figure: string; readonly at: DOMRect; readonly from: SVGElement }
 
 /** The section drawing, laid out for the room it has and drawn again in the frame of every change. */
-export function Glass(props: { readonly state: State; readonly sheet: Accessor<Sheet>; readonly onPress: (pressed: Pressed) => void; readonly onVessel: (prep: string) => void }) {
+export function Glass(props: { readonly state: State; readonly sheet: Accessor<Sheet>; /** CSS px per mm at which the glass is drawn; null: as large as fits */ readonly trueSize: Accessor<number | null>; readonly onTall: (tall: boolean) => void; readonly onPress: (pressed: Pressed) => void; readonly onVessel: (prep: string) => void }) {
   let box!: HTMLElement, svg!: SVGSVGElement, defs!: SVGDefsElement;
   const [room, setRoom] = createSignal({ width: 0, height: 0 }, { equals: (a, b) => a.width === b.width && a.height === b.height });
   const [print, setPrint] = createSignal(false);
@@ -36,10 +36,12 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
       const size = room();
       if (size.width < 40 || size.height < 40) return;
       const said: Said[] = findings.map((f) => ({ severity: f.severity, ...firstSentence(f.message), path: f.where.path }));
+      const real = props.trueSize(), fits = real !== null && reading.glass !== null && fitsAt(reading.glass, size, real);
+      props.onTall(real !== null && !fits);
       // On paper one millimetre of the glass is one millimetre.
       const drawing = draw(reading, paper
         ? { width: (180 / 25.4) * 96, height: (186 / 25.4) * 96, mmPerPx: 25.4 / 96, scheme: 'light', document: spec, findings: said }
-        : { ...size, scheme: props.sheet(), document: spec, findings: said });
+        : { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), scheme: props.sheet(), document: spec, findings: said });
       hatch(drawing.mmPerPx);
       render(drawing);
       if (paper) { svg.style.setProperty('--true-width', `${drawing.width}mm`); svg.style.setProperty('--true-height', `${drawing.height}mm`); }
