@@ -1,4 +1,4 @@
-import type { Document } from '@washline/engine';
+import type { Document, GlassReading } from '@washline/engine';
 import type { Reading } from './reading.ts';
 import { drawBeside } from './figures/beside.ts';
 import { drawChief, drawWashline } from './figures/chief.ts';
@@ -12,6 +12,7 @@ import { drawGround } from './glass/ground.ts';
 import { drawIce } from './glass/ice.ts';
 import { drawLayers, drawLevels } from './glass/layers.ts';
 import { drawWall } from './glass/wall.ts';
+import { drawPoured } from './later/then.ts';
 import { SIZE, run } from './pen/lettering.ts';
 import { Pad } from './pen/pad.ts';
 import type { Scheme } from './pen/tint.ts';
@@ -31,6 +32,8 @@ export interface DrawOptions {
   readonly scheme: Scheme;
   /** millimetres of the glass that one px covers: 25.4 / 96 draws it at true size on paper; absent: the largest that fits */
   readonly mmPerPx?: number | undefined;
+  /** the glass as it was poured, where the reading is of a later moment, and how many minutes later that is */
+  readonly poured?: { readonly glass: GlassReading; readonly minutes: number } | undefined;
   readonly document?: Document | null | undefined;
   readonly findings?: readonly Said[] | undefined;
 }
@@ -49,8 +52,8 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
   const reading: Reading = whole.glass === null ? whole : { ...whole, glass: cutOff(whole.glass, frame) };
   drawGround(pad, frame, scheme);
   pad.open({ id: 'drink', within: null, role: 'reading', reading: 'drink' });
-  drawChief(pad, reading, frame);
-  if (!frame.phone || options.height > 430) drawRest(pad, reading, frame);
+  drawChief(pad, reading, frame, options.poured?.minutes ?? 0);
+  if (!frame.phone || options.height > 430) drawRest(pad, reading, frame, options.poured?.minutes ?? 0);
   pad.open({ id: 'glass', within: null, role: 'glass', name: words('aloud.drink', { drink: reading.drink, glass: reading.glass?.name ?? '' }) });
   if (reading.glass !== null) {
     drawGarnish(pad, reading.glass, frame.stand, scheme);
@@ -64,7 +67,8 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
   if (reading.glass !== null) {
     drawRim(pad, reading.glass, frame.stand);
     drawWashline(pad, reading.glass, frame, whole.glass?.washline_mm ?? reading.glass.washline_mm);
-    if (reading.glass === whole.glass) drawHandles(pad, reading.glass, frame);
+    if (options.poured !== undefined) drawPoured(pad, options.poured.glass, reading.glass, frame);
+    else if (reading.glass === whole.glass) drawHandles(pad, reading.glass, frame);
     if (reading.glass === whole.glass) drawDimensions(pad, reading.glass, frame, Object.values(reading.preps).some((prep) => prep.vessel === 'siphon'));
     drawBeside(pad, reading, frame);
   }

@@ -2,6 +2,7 @@ export * from './shapes.ts';
 export { draw, type DrawOptions, type Said } from './draw.ts';
 export type { Reading as Drawable } from './reading.ts';
 export { drawLater, type LaterOptions } from './later/draw.ts';
+export { thenOf } from './later/then.ts';
 export { coursesOf, type Course } from './later/course.ts';
 export { factsOf, type Facts } from './prep/facts.ts';
 export { terminalLater } from './later/terminal.ts';

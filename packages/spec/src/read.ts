@@ -21,6 +21,8 @@ export interface ReadTextOptions {
   readonly quick?: boolean;
   /** with what the drink is in its glass for half an hour, left alone or in a hand */
   readonly later?: Left | null;
+  /** with `later`: every whole minute, and the glass as it stands then */
+  readonly each?: boolean;
   /** what an earlier `readText` gave as `ranged`, null at first: its ranges are carried along where the figures are the same */
   readonly before?: Ranged | null;
 }
@@ -37,7 +39,7 @@ export function readText(text: string, options: ReadTextOptions): Answer {
   const { document, tables, variant, shelf, asked: missing, ofBench } = prepared(text, options);
   const language = options.language ?? 'en';
   const asked: Problem[] = [...missing];
-  const { reading, problems, notAsked, compiled, spreads, carried } = readDocument(document, tables, { variant, why: options.why ?? null, shelf, quick: options.quick ?? false, later: options.later ?? null, before: options.before ?? null });
+  const { reading, problems, notAsked, compiled, spreads, carried } = readDocument(document, tables, { variant, why: options.why ?? null, shelf, quick: options.quick ?? false, later: options.later ?? null, each: options.each ?? false, before: options.before ?? null });
   for (const { name, names } of notAsked) asked.push(problem('figure-unknown', null, 1, 1, START, { figure: name, near: nearTo(name, names).join(', ') || '-', all: inShort(names).join(', ') }));
   const { why, ...said } = sayReading(reading, options.file, { language, written: writtenIn(document) });
   const messages = messagesIn(language);

@@ -7,6 +7,7 @@ import { Glass, type Pressed } from './glass/Glass.tsx';
 import { sectionOf } from './hand/section.ts';
 import { language, ofBrowser, say, turnTo } from './language/language.ts';
 import { Later } from './later/Later.tsx';
+import { makeMinutes } from './later/minutes.ts';
 import { Facts } from './prep/Facts.tsx';
 import type { Read } from './read.ts';
 import { Live } from './Live.tsx';
@@ -34,6 +35,7 @@ export function Page() {
   const turn = (): void => { const kind = sheet() === 'dark' ? 'light' : 'dark'; setSheet(kind); keepSheet(kind); dress(kind); };
 
   const [pressed, setPressed] = createSignal<Pressed | null>(null);
+  const minutes = makeMinutes(state);
   const reading = (): Shown => state.now().reading;
   // Nothing is said of a line while it is being typed.
   const hold = createHold();
@@ -44,12 +46,12 @@ export function Page() {
   createEffect(() => {
     const p = pressed(), engine = state.reader(), text = state.text();
     setWhy(null);
-    if (p === null || engine === null) return;
+    if (p === null || engine === null || minutes.then() !== null) return;
     const timer = setTimeout(() => setWhy([engine(text, p.reading === 'drink' ? p.figure : `${p.reading.replace(/^prep:/, '')}/${p.figure}`).reading.why ?? []].flat()[0] ?? null));
     onCleanup(() => clearTimeout(timer));
   });
   const name = (): string => reading().drink;
-  const level = (): string => { const g = reading().glass; return g === null || !(g.washline_mm > 0) ? '' : `${shown(g.washline_mm, 1)} mm`; };
+  const level = (): string => { const g = (minutes.then() ?? reading()).glass; return g === null || !(g.washline_mm > 0) ? '' : `${shown(g.washline_mm, 1)} mm`; };
   const title = createMemo(() => { document.title = name() === '' ? 'Washline' : `${name()}, Washline`; return name(); });
   const toName = (): void => { const e = document.querySelector<HTMLTextAreaElement>('[data-editor]'); if (e !== null) { e.focus(); const end = Math.max(0, e.value.indexOf('\n')); e.setSelectionRange(end, end); } };
 
@@ -78,9 +80,9 @@ export function Page() {
       <main class="page">
         <div class="phone-head"><h1>{title()}</h1><p>{liquid(reading())}<br />{drinks(reading())}</p></div>
         <Show when={otherView()} keyed fallback={<Show when={!laying()} fallback={<Suspense><TrueSize onDone={(kept) => { setLaying(false); setReal(kept); }} /></Suspense>}>
-          <Glass state={state} sheet={sheet} trueSize={() => (real() ? pxPerMm() : null)} onTall={setTall} onPress={setPressed} onVessel={toSection} />
+          <Glass state={state} sheet={sheet} minutes={minutes} trueSize={() => (real() ? pxPerMm() : null)} onTall={setTall} onPress={setPressed} onVessel={toSection} />
+          <Later state={state} sheet={sheet} minutes={minutes} />
           <Facts now={state.now} />
-          <Later state={state} sheet={sheet} />
         </Show>}>{(view) => <Suspense><Dynamic component={view.shows} state={state} sheet={sheet} /></Suspense>}</Show>
         <section class="side" aria-label={say('spec')}>
           <div class="head"><h1 class="title" data-long={title().length > 26} onClick={toName}>{title()}</h1><p class="when">{drinks(reading())}</p></div>
@@ -102,7 +104,7 @@ export function Page() {
             <For each={VIEWS}>{(view) => <li>{toView(view.name, () => view.answer(state))}</li>}</For>
           </ul></nav>
         </footer>
-        <Show when={pressed()} keyed>{(p) => <Slip pressed={p} reading={reading} why={why} onClose={() => setPressed(null)} />}</Show>
+        <Show when={pressed()} keyed>{(p) => <Slip pressed={p} minutes={() => (minutes.then() === null ? 0 : minutes.minute())} reading={() => minutes.then() ?? reading()} why={why} onClose={() => setPressed(null)} />}</Show>
       </main>
       <Live now={told} />
       <pre data-text hidden>{state.text()}</pre>

@@ -31,3 +31,6 @@ export async function learn(language: MessageLanguage): Promise<Readonly<Record<
 }
 /** True where what is put into a spec must be German. */
 export const isGerman = (now: Pick<Read, 'document'>): boolean => writtenIn(now.document) === 'de';
+
+/** The same text at every whole minute of half an hour, with the glass as it stands then. */
+export function readMinutes(text: string, language: MessageLanguage): Reading { return readText(text, { tables, language, later: 'alone', each: true, quick: true }).reading; }

@@ -8,7 +8,7 @@ import type * as engineOf from './read.ts';
 import type { Depth, Read, Reading } from './read.ts';
 
 export type Reader = (text: string, why?: string, depth?: Depth) => Read;
-type Engine = Pick<typeof engineOf, 'read' | 'readLater' | 'learn' | 'isGerman' | 'takeHold' | 'reach' | 'turnLine'>;
+type Engine = Pick<typeof engineOf, 'read' | 'readLater' | 'readMinutes' | 'learn' | 'isGerman' | 'takeHold' | 'reach' | 'turnLine'>;
 
 /** So long after the last change the ranges are made whole. */
 const SETTLED_MS = 250;
@@ -20,6 +20,8 @@ export interface State {
   readonly reader: Accessor<Reader | null>;
   /** reads a text with half an hour in its glass, once the engine has come */
   readonly later: Accessor<((text: string) => Reading) | null>;
+  /** reads a text at every whole minute of it, once the engine has come */
+  readonly minutes: Accessor<((text: string) => Reading) | null>;
   /** where the caret should go after a change made outside the editor */
   readonly caret: Accessor<number | null>;
   /** the line that undoing or redoing would bring; null where there is nothing to */
@@ -63,8 +65,9 @@ export function makeState(): State {
   const [learnt, setLearnt] = createSignal(false);
   const reader = createMemo<Reader | null>(() => { const whole = engine(), spoken = language(); learnt(); return whole === null ? null : (spec, why, depth) => whole.read(spec, why, spoken, depth); });
   const later = createMemo(() => { const whole = engine(), spoken = language(); return whole === null ? null : (spec: string) => whole.readLater(spec, spoken); });
+  const minutes = createMemo(() => { const whole = engine(), spoken = language(); return whole === null ? null : (spec: string) => whole.readMinutes(spec, spoken); });
   // The engine and its tables come after the first picture.
-  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, learn, isGerman, takeHold, reach, turnLine }) => setEngine({ read, readLater, learn, isGerman, takeHold, reach, turnLine })); }));
+  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, readMinutes, learn, isGerman, takeHold, reach, turnLine }) => setEngine({ read, readLater, readMinutes, learn, isGerman, takeHold, reach, turnLine })); }));
   // the frame of a change has new values with the ranges before, the next one ranges by differences; a moment later they are whole
   const [depth, setDepth] = createSignal<Depth>('whole');
   // what a hand has looked at is not read again when it comes there
@@ -120,7 +123,7 @@ export function makeState(): State {
     };
   };
   return {
-    text, now, reader, later, caret, turned, hold,
+    text, now, reader, later, minutes, caret, turned, hold,
     turnLine(line, by, finely) {
       const splices = engine()?.turnLine(now(), line, by, finely) ?? [], before = text();
       if (splices.length > 0) put(spliced(before, splices), done(history(), before, splices, false, Date.now()), null);

@@ -29,7 +29,8 @@ export function drawWashline(pad: Pad, glass: GlassReading, frame: Frame, level_
   pad.line('level', x - 4, y + 7.2, x + 4, y + 7.2);
 }
 
-export function drawChief(pad: Pad, reading: Reading, frame: Frame): void {
+/** `minutes`: how long after pouring the reading is of; 0 as poured. */
+export function drawChief(pad: Pad, reading: Reading, frame: Frame, minutes = 0): void {
   const y = frame.washline ?? frame.brim + 80;
   const chief = frame.phone ? 30 : SIZE.chief, unit = frame.phone ? 14 : SIZE.unit;
   if (reading.glass !== null && frame.washline !== null) {
@@ -41,7 +42,8 @@ export function drawChief(pad: Pad, reading: Reading, frame: Frame): void {
     figure(pad, 'strength', strength, frame.edge, base, chief, unit, 1);
     const decimals = Math.max(1, decimalsFor(strength.low, strength.high));
     const spread = spreadShown(strength, decimals);
-    const text = spread === '' ? words('whole', {}) : frame.phone ? spread : `${spread}, ${words('whole', {})}`;
+    const what = minutes > 0 ? words('then', { minutes }) : words('whole', {});
+    const text = spread === '' ? what : frame.phone ? spread : `${spread}, ${what}`;
     pad.text(frame.edge, base + (frame.phone ? 15 : 18), [run(text, SIZE.small, 'ink2')], 'end');
   }
 }

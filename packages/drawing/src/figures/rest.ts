@@ -11,9 +11,9 @@ const ORDER = ['volume', 'sugar', 'acidity', 'ph', 'brix', 'density', 'dilution'
 const PHONE = ['volume', 'sugar', 'acidity', 'dilution', 'temperature'] as const;
 
 /** The other figures of the whole drink, in one row under the glass: value above, its word below. */
-export function drawRest(pad: Pad, reading: Reading, frame: Frame): void {
+export function drawRest(pad: Pad, reading: Reading, frame: Frame, minutes = 0): void {
   const names: readonly string[] = (frame.phone ? PHONE : ORDER).filter((name) => name !== 'volume' || !volumeOnLeader(reading));
-  const there = names.flatMap((name) => { const figure = reading.figures[name]; return figure === undefined ? [] : [{ name, figure, value: figureShown(figure), word: words(`short.${name}`, {}) }]; });
+  const there = names.flatMap((name) => { const figure = reading.figures[name]; return figure === undefined ? [] : [{ name, figure, value: figureShown(figure), word: words(minutes > 0 && name === 'temperature' ? 'short.temperature.then' : `short.${name}`, {}) }]; });
   if (there.length === 0) return;
   const size = frame.phone ? 14 : SIZE.body;
   const gap = frame.phone ? 12 : 24, room = frame.phone ? frame.width - 24 : frame.width - 18 - Math.max(frame.dims - 40, 150);

@@ -12,7 +12,7 @@ import { freeze, frozenShare, mayHoldIce, tellFrozen } from './frozen.ts';
 import { inFreezer, placeTemperature } from './temperature.ts';
 import { headOf, type Head } from './shaken.ts';
 import { driveOut, poured } from './sparkle.ts';
-import { glassOf, iceOf, level, type GlassBuilt, type IceBuilt } from './glass.ts';
+import { glassOf, iceOf, level, type GlassBuilt, type IceBuilt, type Contents } from './glass.ts';
 import { iceStep } from './ice-step.ts';
 import { drinkKind } from './served.ts';
 import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat } from './vat.ts';
@@ -25,7 +25,7 @@ export interface Heaped { readonly step: Step; readonly filled: number; readonly
 export interface BuildResult {
   readonly glass: GlassBuilt; readonly glassIce: IceBuilt | null; readonly iceMass: number; readonly layers: readonly LayerBuilt[]; readonly base: Vat;
   readonly total: number; readonly stages: readonly StageBuilt[]; readonly garnish: readonly Garnish[]; readonly puts: readonly Put[]; readonly steps: readonly Step[];
-  readonly temperature: number; readonly dilution: number; readonly iced: boolean;
+  readonly temperature: number; readonly dilution: number; readonly iced: boolean; readonly contents: Contents;
   /** what stood in a shaker, glass or blender when ice met it */
   readonly heaped: readonly Heaped[];
 }
@@ -267,8 +267,9 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   if (mayFreeze) tellFrozen(ctx, 'drink', frozen);
   const top = [...fills].filter((m) => !layers.some((l) => l.at === m.path)).map((m) => puts.get(m)!);
   const glass = glassOf(ctx, drinkKind({ strained: wasStrained, ice: (glassIce as IceBuilt | null)?.kind ?? null, shaken: steps.some((a) => /shake/.test(a.verb)), iced, top, puts: list, hot: list.some((p) => warmer(ctx, p)) }));
-  level(ctx, glass, { liquid_mL: base_mL, density, foam_mL, foam_density: foamDensity, base_mL: gel_mL }, glassIce, iceMass);
-  return { glass, glassIce, iceMass, layers, base: glassVat, total, stages, garnish, puts: list, steps, temperature, dilution, iced, heaped };
+  const contents = { liquid_mL: base_mL, density, foam_mL, foam_density: foamDensity, base_mL: gel_mL };
+  level(ctx, glass, contents, glassIce, iceMass);
+  return { contents, glass, glassIce, iceMass, layers, base: glassVat, total, stages, garnish, puts: list, steps, temperature, dilution, iced, heaped };
 }
 
 /** Fruit muddled or shaken gives part of its juice: 0.3 to 0.7 of all that is in it but fibre. @source common-practice */

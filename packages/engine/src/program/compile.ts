@@ -20,10 +20,10 @@ export interface Compiled { readonly program: Program; readonly ctx: Context; re
 
 /**
  * Compiles a document for one variant, the maker's own shelf before the spec's: names resolved, preps in order of making, every uncertain number an input, every figure and
- * margin a probe. `later`: with what the drink is in its glass for half an hour. Done once for a structure; `program.run` then computes numbers only.
+ * margin a probe. `later`: with what the drink is in its glass for half an hour, `each` whole minute of it with the glass as it stands then. Done once for a structure; `program.run` then computes numbers only.
  * @source none - definition
  */
-export function compile(document: Document, tables: Tables, variant: string | null = null, shelf: readonly Section[] = [], later: Left | null = null): Compiled {
+export function compile(document: Document, tables: Tables, variant: string | null = null, shelf: readonly Section[] = [], later: Left | null = null, each = false): Compiled {
   const sections = [...shelf, ...sectionsOf(document, variant)];
   const ctx = new Context(document, tables, sections, BLOCK);
   const ordered = order(sections);
@@ -43,7 +43,7 @@ export function compile(document: Document, tables: Tables, variant: string | nu
   }
   const build = ordered.build && ordered.build.lines.length > 0 ? compileBuild(ctx, ordered.build) : null;
   if (build) drinkProbes(ctx, build, document.serves);
-  if (build && later) compileLater(ctx, build, later);
+  if (build && later) compileLater(ctx, build, later, each);
   seedFindings(ctx, build, ordered);
   for (const [i, m] of ctx.margins.entries()) {
     ctx.probe(`margin:${m.code}`, `finding:${i}`, m.unit, m.code, m.sources, m.op, true);

@@ -101,9 +101,12 @@ export function iceOf(ctx: Context, ice: IceWritten | undefined, use: string, at
   return { kind, size, mass, celsius, count, size_mm, clear, dry: ice?.wet === false };
 }
 
-/** Puts levels of liquid, foam and ice into the glass's slots. @source none - geometry */
-export function level(ctx: Context, glass: GlassBuilt, contents: { liquid_mL: number; density: number; foam_mL: number; foam_density: number; base_mL: number }, ice: IceBuilt | null, iceMass: number): void {
-  const { profile, levels, holding, brim_mL } = glass;
+/** Offsets of what stands in one glass: mL and g/mL of liquid and foam at their temperature, mL that are firm at the floor. */
+export interface Contents { readonly liquid_mL: number; readonly density: number; readonly foam_mL: number; readonly foam_density: number; readonly base_mL: number }
+
+/** Puts levels of liquid, foam and ice into the glass's slots, or from `levels` on. @source none - geometry */
+export function level(ctx: Context, glass: GlassBuilt, contents: Contents, ice: IceBuilt | null, iceMass: number, levels = glass.levels): void {
+  const { profile, holding, brim_mL } = glass;
   const cut = ice ? cutOf(ice.kind) : 0, solid = ice ? solidShare(ice.kind) : 1, count = ice ? Math.max(ice.count, 1) : 0, size = ice?.size_mm ?? 0;
   // a glass that holds more is wider all the way up
   const wider: [number, number][] = profile.map(([h, r]) => [h, r]);

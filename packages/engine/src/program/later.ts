@@ -1,17 +1,20 @@
 import { ACCOUNT, SURROUNDINGS, areaOfPieces } from '../ice/index.ts';
-import { enthalpyWithIce, strengthIn, volumeAt20 } from '../liquids/index.ts';
+import { ICE_FROM, ICE_TO, LEVEL, LIQUID, STANDING, WASHLINE } from '../glass/index.ts';
+import { enthalpyWithIce, strengthIn, volume, volumeAt20 } from '../liquids/index.ts';
 import { addBlock, copyBlock, wholeMass } from '../matter/block.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import type { BuildResult } from './build.ts';
 import { GLASS_J_GK, wallOf, wettedOf } from './ice-step.ts';
 import type { Context } from './context.ts';
-import { foamLater } from './foam-later.ts';
+import { foamLater, type FoamThen } from './foam-later.ts';
 import { advanceFrozen, restFrozen } from './frozen.ts';
-import { coldGlass, glassMass } from './glass.ts';
+import { coldGlass, glassMass, level } from './glass.ts';
 import { CO2_G_MOL } from './sparkle.ts';
 
 /** Minutes after pouring that are told. */
 export const LATER_MIN = [2, 5, 10, 20, 30] as const;
+/** Every whole minute of half an hour, for who looks at the glass itself. */
+export const EACH_MIN = Array.from({ length: 30 }, (_, i) => i + 1);
 /** How a drink that is left alone is asked for in readings: what it is so many minutes after it was poured. @source none - definition */
 export const laterName = (minutes: number): string => `later:${minutes}`;
 /** Where a drink is after it was poured: alone in the room, or in a hand. */
@@ -19,10 +22,10 @@ export type Left = 'alone' | 'hand';
 
 /**
  * The drink in its glass, on its ice or without, left alone in the room or held by the wall in a hand, by its stem where it has one: liquids stirred together in thought, garnish left out; foam by a clock of its own. Temperature in °C,
- * strength in % vol, volume in mL at 20 °C, ice in g, water of its own in g by the minute.
+ * strength in % vol, volume in mL at 20 °C, ice in g, water of its own in g by the minute. `each`: at every whole minute, with the levels in the glass.
  * @source none - heat balance of lumped bodies, as `advance`
  */
-export function compileLater(ctx: Context, b: BuildResult, left: Left): void {
+export function compileLater(ctx: Context, b: BuildResult, left: Left, each = false): void {
   const { layout, document } = ctx, serves = document.serves;
   const liquid = layout.take(BLOCK), ownIce = layout.take(1), celsius = layout.take(1), vessel = layout.take(2), ice = layout.take(4), around = layout.take(SURROUNDINGS), account = layout.take(ACCOUNT);
   const path = ['glass'], last = b.steps[b.steps.length - 1], cold = last ? coldGlass(ctx, last, true) : undefined;
@@ -64,8 +67,9 @@ export function compileLater(ctx: Context, b: BuildResult, left: Left): void {
     }
   });
   if (mayFreeze) restFrozen(ctx, thawed);
+  const unset = b.layers.filter((l) => l.kind === 'foam');
   let before = 0;
-  for (const minutes of LATER_MIN) {
+  for (const minutes of each ? EACH_MIN : LATER_MIN) {
     const seconds = 60 * (minutes - before), kept = layout.take(5);
     before = minutes;
     ctx.ops.push(({ s }) => {
@@ -78,8 +82,29 @@ export function compileLater(ctx: Context, b: BuildResult, left: Left): void {
     ctx.probe('strength', of, '% vol', 'ethanol-over-volume', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[kept + 2]! > 0 ? strengthIn(s[kept + 1]!, s[kept + 2]!) : NaN; });
     ctx.probe('volume', of, 'mL', 'additive-solutes', ['oiml-r22'], ({ s }, out, i) => { out[i] = s[kept + 2]!; });
     if (lively) ctx.probe('co2', of, 'g/L', 'poured-gas', ['glass-shapes-2019', 'common-practice'], ({ s, x }, out, i) => { out[i] = s[kept + 2]! > 0 ? (s[liquid + slot.co2_mol]! * CO2_G_MOL * 1000 * (1 - x[goes]!) ** (minutes / 10)) / s[kept + 2]! : NaN; });
-    foamLater(ctx, b, of, minutes);
+    const foam = foamLater(ctx, b, of, minutes);
+    if (each) standsThen(ctx, b, of, { liquid, celsius, ice, unset, foam });
     if (given) ctx.probe('ice_left', of, 'g', 'heat-balance', ['crc-ice'], ({ s }, out, i) => { out[i] = s[kept + 3]!; });
     if (given) ctx.probe('melted', of, 'g', 'heat-balance', ['crc-ice'], ({ s }, out, i) => { out[i] = s[kept + 4]!; });
+  }
+}
+
+/** The glass at a moment: levels by the drink as it is then, with what ran out of the foam, and by the ice and the foam that are left; the gel at the floor stays. */
+function standsThen(ctx: Context, b: BuildResult, of: string, then: { readonly liquid: number; readonly celsius: number; readonly ice: number; readonly unset: BuildResult['layers']; readonly foam: FoamThen | null }): void {
+  const { liquid, celsius, ice, unset, foam } = then, levels = ctx.layout.take(STANDING), at4 = ctx.layout.take(4), serves = ctx.document.serves;
+  const contents = { liquid_mL: at4, density: at4 + 1, foam_mL: at4 + 2, foam_density: at4 + 3, base_mL: b.contents.base_mL };
+  ctx.ops.push(({ s }) => {
+    let mL = volume(s, liquid, s[celsius]!) + s[liquid + slot.unknown_g]!, grams = wholeMass(s, liquid);
+    // a foam that did not set is in the drink
+    for (let i = 0; i < unset.length; i++) if (!(s[unset[i]!.stands]! > 0)) { mL += s[unset[i]!.mL]! / serves; grams += wholeMass(s, unset[i]!.block) / serves; }
+    if (foam) { mL += s[foam.drained]!; grams += s[foam.drained_g]!; }
+    s[contents.liquid_mL] = mL;
+    s[contents.density] = mL > 0 ? grams / mL : 1;
+    s[contents.foam_mL] = foam ? s[foam.stands]! : 0;
+    s[contents.foam_density] = foam && s[foam.stands]! > 0 ? s[foam.stands_g]! / s[foam.stands]! : 0.25;
+  });
+  level(ctx, b.glass, contents, b.glassIce, ice, levels);
+  for (const [name, k] of [['liquid_mm', LIQUID], ['washline_mm', LEVEL], ['top_mm', WASHLINE], ['ice_from_mm', ICE_FROM], ['ice_to_mm', ICE_TO]] as const) {
+    ctx.probe(name, of, 'mm', 'stacked-frusta', ['definition'], ({ s }, out, i) => { out[i] = s[levels + k]!; });
   }
 }

@@ -64,3 +64,29 @@ function wouldStand(c: Compiled, parts: readonly Part[], number: Look): Pick<Gla
 }
 /** A gelatin foam's usual overrun, per cent. @source common-practice */
 const USUAL_OVERRUN = 300;
+
+/**
+ * The glass at a later moment: levels, ice and foam as they are then. What is liquid is told as one, by its strength then, where it was one when poured; where it was
+ * poured in layers their heights shrink and grow together and no strength is told of them, since the later drink is stirred together in thought.
+ * @source none - geometry
+ */
+export function glassThen(poured: GlassReading, of: string, number: Look, figure: (of: string, name: string) => Figure): GlassReading {
+  const liquid = number(of, 'liquid_mm'), level = number(of, 'washline_mm'), washline = figure(of, 'washline_mm');
+  const wet = poured.layers.filter((l) => l.kind === 'liquid'), floor = wet[0]?.from_mm ?? 0, was = poured.liquid_mm - floor, grows = was > 0 ? (liquid - floor) / was : 1;
+  const strength = number(of, 'strength'), mL = number(of, 'volume'), drained = number(of, 'drained'), foam = number(of, 'foam_volume'), foamWas = poured.layers.reduce((t, l) => t + (l.kind === 'foam' ? l.mL : 0), 0);
+  const layers = poured.layers.flatMap((l): Layer[] => {
+    if (l.kind === 'gel') return [l];
+    if (l.kind === 'foam') {
+      const share = foamWas > 0 && foam > 0 ? foam / foamWas : 0, tall = poured.washline_mm - poured.liquid_mm;
+      const from = liquid + (tall > 0 ? ((l.from_mm - poured.liquid_mm) / tall) * (level - liquid) : 0), to = liquid + (tall > 0 ? ((l.to_mm - poured.liquid_mm) / tall) * (level - liquid) : 0);
+      return share > 0 && to - from > THIN_MM ? [{ ...l, from_mm: from, to_mm: to, mL: l.mL * share }] : [];
+    }
+    const alone = wet.length === 1;
+    return [{ ...l, from_mm: floor + (l.from_mm - floor) * grows, to_mm: floor + (l.to_mm - floor) * grows, mL: alone ? mL + (drained > 0 ? drained : 0) : l.mL * grows, strength: alone && Number.isFinite(strength) ? strength : null }];
+  });
+  const left = number(of, 'ice_left');
+  const ice = left > 0.05 ? poured.ice.map((i) => ({ ...i, mass_g: left, from_mm: number(of, 'ice_from_mm'), to_mm: number(of, 'ice_to_mm'), size_mm: i.size_mm === null ? null : i.size_mm * Math.cbrt(left / i.mass_g) })) : [];
+  return { ...poured, washline_mm: washline.value, liquid_mm: liquid, top_mm: number(of, 'top_mm'), layers, ice, washline };
+}
+/** A foam this thin is not drawn, mm. */
+const THIN_MM = 0.2;

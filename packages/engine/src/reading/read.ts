@@ -9,10 +9,10 @@ import { costOf } from './cost.ts';
 import { diet } from './diet.ts';
 import { assumedOf } from './assumed.ts';
 import { carry, type Ranged } from './carry.ts';
-import { glassReading } from './glass.ts';
+import { glassReading, glassThen } from './glass.ts';
 import { colourOf } from './colour.ts';
 import { figureOf } from './figure.ts';
-import { LATER_MIN, laterName, type Left } from '../program/later.ts';
+import { EACH_MIN, LATER_MIN, laterName, type Left } from '../program/later.ts';
 import { clothOf, frozenOf, gasOf } from './preps.ts';
 import { spreads, type Spreads } from './spread.ts';
 import { takenOf } from './taken.ts';
@@ -24,11 +24,15 @@ export interface ReadOptions { readonly variant?: string | null; readonly why?: 
   readonly quick?: boolean;
   /** with what the drink is in its glass for half an hour */
   readonly later?: Left | null;
+  /** with `later`: every whole minute, and the glass as it stands then */
+  readonly each?: boolean;
   /** an earlier reading whose ranges are carried along, where it has the same figures and inputs; else ranges are made anew */
   readonly before?: Ranged | null }
 /** A reading and what the text itself has wrong. */
 export interface ReadResult { readonly reading: Reading; readonly problems: readonly Problem[]; readonly compiled: Compiled; readonly spreads: Spreads; /** true where the ranges are those of the reading before */ readonly carried: boolean; /** names whose why was asked and that nothing here has */ readonly notAsked: readonly NotAsked[] }
 
+/** Levels of a glass at a moment: they stand in its drawing, not in the list of figures. */
+const LEVELS = new Set(['liquid_mm', 'washline_mm', 'top_mm', 'ice_from_mm', 'ice_to_mm']);
 const INNER = /^(margin:|word:|tint_|turbid|takes\/|balance:)/;
 
 /**
@@ -37,7 +41,7 @@ const INNER = /^(margin:|word:|tint_|turbid|takes\/|balance:)/;
  * @source none - definition
  */
 export function readDocument(document: Document, tables: Tables, options: ReadOptions = {}): ReadResult {
-  const compiled = compile(document, tables, options.variant ?? null, options.shelf ?? [], options.later ?? null);
+  const compiled = compile(document, tables, options.variant ?? null, options.shelf ?? [], options.later ?? null, options.each ?? false);
   const { program, ctx, build, ordered } = compiled;
   const w = program.workspace();
   const old = options.before ? carry(program, w, options.before) : null;
@@ -78,6 +82,11 @@ export function readDocument(document: Document, tables: Tables, options: ReadOp
   }
 
   const figures = build ? figuresOf('drink') : {};
+  const laterReading = (minutes: number): NonNullable<Reading['later']>[number] => {
+    const of = laterName(minutes), then = figuresOf(of);
+    if (!options.each) return { minutes, figures: then };
+    return { minutes, figures: Object.fromEntries(Object.entries(then).filter(([name]) => !LEVELS.has(name))), glass: glassThen(glassReading(compiled, number, told.figure), of, number, told.figure) };
+  };
   const ethanol = number('drink', 'ethanol');
   const findings: Finding[] = judge(compiled, s, at);
   const declared = diet(ctx, build);
@@ -93,7 +102,7 @@ export function readDocument(document: Document, tables: Tables, options: ReadOp
     allergens: declared.allergens, vegan: declared.vegan, vegetarian: declared.vegetarian, diet: declared.lines,
     assumed: assumedOf(compiled), taken: takenOf(compiled), ...costPart(compiled, figures), ...(tables.bench?.shows ? { shows: tables.bench.shows } : {}),
     ...accept(document, compiled.variant, findings),
-    ...(options.later && build ? { later: LATER_MIN.map((minutes) => ({ minutes, figures: figuresOf(laterName(minutes)) })) } : {}),
+    ...(options.later && build ? { later: (options.each ? EACH_MIN : LATER_MIN).map((minutes) => laterReading(minutes)) } : {}),
     ...(whys ? { why: whys } : {}),
   };
   return { reading, problems, compiled, spreads: s, carried: old !== null, notAsked: asked.not };

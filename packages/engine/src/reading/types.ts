@@ -141,7 +141,7 @@ export interface Reading {
   /** what volumes are shown in, where the bench says so */
   readonly shows?: 'ml' | 'oz';
   /** the drink left alone in its glass, so many minutes after it was poured: where it was asked for */
-  readonly later?: readonly { readonly minutes: number; readonly figures: Figures }[];
+  readonly later?: readonly { readonly minutes: number; readonly figures: Figures; /** the glass as it stands then, where every minute was asked for */ readonly glass?: GlassReading }[];
   /** one for one figure asked, several in order for several */
   readonly why?: Why | readonly Why[];
 }

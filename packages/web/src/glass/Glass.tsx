@@ -6,12 +6,13 @@ import { say, turn } from '../language/language.ts';
 import { firstSentence } from '../sheet/sentences.ts';
 import { makeHatches } from './hatches.ts';
 import { makeRenderer } from './render.ts';
+import type { Minutes } from '../later/minutes.ts';
 import type { State } from '../state.ts';
 
 export interface Pressed { readonly reading: string; readonly figure: string; readonly at: DOMRect; readonly from: SVGElement }
 
 /** The section drawing, laid out for the room it has and drawn again in the frame of every change. */
-export function Glass(props: { readonly state: State; readonly sheet: Accessor<Sheet>; /** CSS px per mm at which the glass is drawn; null: as large as fits */ readonly trueSize: Accessor<number | null>; readonly onTall: (tall: boolean) => void; readonly onPress: (pressed: Pressed) => void; readonly onVessel: (prep: string) => void }) {
+export function Glass(props: { readonly state: State; readonly sheet: Accessor<Sheet>; /** CSS px per mm at which the glass is drawn; null: as large as fits */ readonly trueSize: Accessor<number | null>; /** the drink at a later minute, drawn in place of the reading */ readonly minutes: Minutes; readonly onTall: (tall: boolean) => void; readonly onPress: (pressed: Pressed) => void; readonly onVessel: (prep: string) => void }) {
   let box!: HTMLElement, svg!: SVGSVGElement, defs!: SVGDefsElement;
   const [room, setRoom] = createSignal({ width: 0, height: 0 }, { equals: (a, b) => a.width === b.width && a.height === b.height });
   const [print, setPrint] = createSignal(false);
@@ -30,8 +31,9 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
 
     const hatch = makeHatches(defs), render = makeRenderer(svg);
     createEffect(() => {
-      const { reading, document: spec, findings } = props.state.now();
-      const paper = print();
+      const { reading: fresh, document: spec, findings } = props.state.now();
+      const paper = print(), later = paper ? null : props.minutes.then(), reading = later ?? fresh;
+      const poured = later !== null && fresh.glass !== null ? { poured: { glass: fresh.glass, minutes: props.minutes.minute() } } : {};
       turn();
       const size = room();
       if (size.width < 40 || size.height < 40) return;
@@ -41,7 +43,7 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
       // On paper one millimetre of the glass is one millimetre.
       const drawing = draw(reading, paper
         ? { width: (180 / 25.4) * 96, height: (186 / 25.4) * 96, mmPerPx: 25.4 / 96, scheme: 'light', document: spec, findings: said }
-        : { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), scheme: props.sheet(), document: spec, findings: said });
+        : { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), ...poured, scheme: props.sheet(), document: spec, findings: said });
       hatch(drawing.mmPerPx);
       render(drawing);
       if (paper) { svg.style.setProperty('--true-width', `${drawing.width}mm`); svg.style.setProperty('--true-height', `${drawing.height}mm`); }

@@ -7,8 +7,10 @@ import type { Pressed } from '../glass/Glass.tsx';
 import { say } from '../language/language.ts';
 import { nameOf } from './words.ts';
 
+type Drawn = Pick<Reading, 'figures' | 'preps' | 'glass'>;
+
 /** Why a figure is what it is: value, spread, grade, method, what it follows from, sources. A slip of the ruled sheet, one at a time. */
-export function Slip(props: { readonly pressed: Pressed; readonly reading: Accessor<Reading>; readonly why: Accessor<SaidWhy | null>; readonly onClose: () => void }) {
+export function Slip(props: { readonly pressed: Pressed; /** of the moment that is drawn, `minutes` after pouring */ readonly reading: Accessor<Drawn>; readonly minutes: Accessor<number>; readonly why: Accessor<SaidWhy | null>; readonly onClose: () => void }) {
   let slip!: HTMLElement;
   const figure = createMemo(() => figureOf(props.reading(), props.pressed));
   const [behind] = createResource(() => import('./sources.ts'));
@@ -46,6 +48,7 @@ export function Slip(props: { readonly pressed: Pressed; readonly reading: Acces
         <>
           <h2>{say('slip.of', { figure: nameOf(props.pressed.figure), what: props.pressed.reading === 'drink' ? say('slip.drink') : props.pressed.reading.replace(/^prep:/, '') })}</h2>
           <p class="value">{shown(f().value, decimals(f()))} {unitShown(f().unit)}<small>{spreadShown(f(), decimals(f()))}</small></p>
+          <Show when={props.minutes() > 0 && props.pressed.reading === 'drink'}><p>{say('slip.then', { minutes: props.minutes() })}</p></Show>
           <Show when={pressed() ? caution() : null}>{(words) => <p class="caution">{words()}</p>}</Show>
           <dl>
             <Show when={f().high > f().low}><div><dt>{say('slip.range')}</dt><dd>{say('slip.range.said', { low: shown(f().low, decimals(f())), high: shown(f().high, decimals(f())), unit: unitShown(f().unit) })}</dd></div></Show>
@@ -81,7 +84,7 @@ function place(slip: HTMLElement, at: DOMRect): void {
 
 function decimals(f: Figure): number { return decimalsFor(f.low, f.high, leastDecimals(f.unit)); }
 
-function figureOf(reading: Reading, pressed: Pressed): Figure | undefined {
+function figureOf(reading: Drawn, pressed: Pressed): Figure | undefined {
   if (pressed.reading === 'drink') return pressed.figure === 'washline' ? reading.glass?.washline : reading.figures[pressed.figure];
   const prep = reading.preps[pressed.reading.replace(/^prep:/, '')];
   return pressed.figure === 'yield' ? prep?.yield : pressed.figure === 'cloth mass' ? prep?.cloth?.mass : prep?.figures[pressed.figure];
