@@ -17,6 +17,7 @@ export { languageNamed, loadLanguage, messagesIn, type MessageLanguage, type Mes
 export { rewritten, writtenIn } from './say/written.ts';
 export { decode } from './text/decode.ts';
 export { splice, inverse, SpliceError } from './text/splice.ts';
+export { verbIn } from './text/verb-in.ts';
 export { setAmount, actionAt, measureOf } from './text/set-amount.ts';
 export { scaled, stepOf, stepped, turn, turnable } from './text/steps.ts';
 export { print, printAction } from './document/print.ts';
