@@ -3,6 +3,7 @@ export { draw, type DrawOptions, type Said } from './draw.ts';
 export type { Reading as Drawable } from './reading.ts';
 export { drawLater, type LaterOptions } from './later/draw.ts';
 export { thenOf } from './later/then.ts';
+export { drawFilm, type FilmOptions, type FilmRule, type FilmStand, type FilmVessel } from './film/draw.ts';
 export { coursesOf, type Course } from './later/course.ts';
 export { factsOf, type Facts } from './prep/facts.ts';
 export { terminalLater } from './later/terminal.ts';

@@ -72,9 +72,9 @@ function aloudOf({ pressure, charged, caution, frozen, stays, held }: Facts): st
 }
 
 /** Dots lie closer the more it presses: up to 6 bar, up to 10, over 10. */
-function gasHatch(bar: number): HatchKey { return bar <= 6 ? 'gas-low' : bar <= 10 ? 'gas-middle' : 'gas-high'; }
+export function gasHatch(bar: number): HatchKey { return bar <= 6 ? 'gas-low' : bar <= 10 ? 'gas-middle' : 'gas-high'; }
 
-function drawStirringIce(pad: Pad, placed: Placed, drawn: Drawn, scheme: Scheme): void {
+export function drawStirringIce(pad: Pad, placed: Pick<Placed, 'k' | 'axis' | 'shelf' | 'vessel'>, drawn: Pick<Drawn, 'levelY'>, scheme: Scheme): void {
   const { k, axis, shelf, vessel } = placed, edge = 24 * k, floor = shelf - vessel.base * k - 1;
   const inner = (vessel.profile[0]?.[1] ?? 40) * k - 1, fits = Math.max(1, Math.floor((2 * inner) / (edge * 1.08)));
   const top = Math.min(drawn.levelY - 10 * k, floor - 2 * edge);
