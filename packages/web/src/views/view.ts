@@ -1,5 +1,6 @@
 import { createSignal, lazy, type Accessor, type Component } from 'solid-js';
 import type { Sheet } from '../device.ts';
+import { stepsAnswer } from '../film/answer.ts';
 import type { State } from '../state.ts';
 
 /** What a view is handed. It takes the place of the drawing; the sheet stays where it is. */
@@ -17,7 +18,9 @@ export interface View {
 }
 
 /** The views in the order of the foot. */
-export const VIEWS: readonly View[] = [];
+export const VIEWS: readonly View[] = [
+  view('film', () => import('../film/Film.tsx'), stepsAnswer),
+];
 
 export const GLASS: ViewName = 'glass';
 
