@@ -1,4 +1,6 @@
 import type { Document, Ranged } from '@washline/engine';
+// What a view takes from the engine it takes from here, so that the engine stays one piece that comes after the first picture.
+export { measureOf, setAmount, stepped, verbIn, writtenIn } from '@washline/spec';
 export { reach, takeHold, turnLine } from './hand/levels.ts';
 import { loadLanguage, messagesIn, readText, writtenIn, type Answer, type MessageLanguage } from '@washline/spec';
 import { tables } from '@washline/tables';

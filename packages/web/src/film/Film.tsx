@@ -1,10 +1,9 @@
 import { drawFilm, type FilmRule } from '@washline/drawing';
-import { writtenIn } from '@washline/spec';
 import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import { makeHatches } from '../glass/hatches.ts';
 import { makeRenderer } from '../glass/render.ts';
 import { say, turn } from '../language/language.ts';
-import type { Read } from '../read.ts';
+import { writtenIn, type Read } from '../read.ts';
 import type { ViewProps } from '../views/view.ts';
 import { afterOf } from './after.ts';
 import { stayAwake } from './awake.ts';

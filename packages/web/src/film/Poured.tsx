@@ -1,6 +1,6 @@
-import { stepped } from '@washline/spec';
 import { createEffect, createSignal, createUniqueId, on, Show } from 'solid-js';
 import { say } from '../language/language.ts';
+import { stepped } from '../read.ts';
 import { typedNumber, unitOf, writtenOf } from './shot.ts';
 import type { FilmStep } from './steps.ts';
 

@@ -1,7 +1,6 @@
 import type { Splice } from '@washline/engine';
-import { setAmount } from '@washline/spec';
 import { spliced } from '../history.ts';
-import type { Read } from '../read.ts';
+import { setAmount, type Read } from '../read.ts';
 import type { Shot } from './kept.ts';
 import type { FilmStep } from './steps.ts';
 

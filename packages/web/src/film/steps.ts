@@ -1,6 +1,5 @@
 import type { Action, Measure } from '@washline/engine';
-import { measureOf, verbIn, writtenIn } from '@washline/spec';
-import type { Read } from '../read.ts';
+import { measureOf, verbIn, writtenIn, type Read } from '../read.ts';
 import { doingsOf, type Doing } from './actions.ts';
 
 /** A warning or stop that is seen while the step is done. */
