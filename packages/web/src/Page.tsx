@@ -46,12 +46,12 @@ export function Page() {
   createEffect(() => {
     const p = pressed(), engine = state.reader(), text = state.text();
     setWhy(null);
-    if (p === null || engine === null || minutes.then() !== null) return;
+    if (p === null || engine === null || minutes.drawn() !== null) return;
     const timer = setTimeout(() => setWhy([engine(text, p.reading === 'drink' ? p.figure : `${p.reading.replace(/^prep:/, '')}/${p.figure}`).reading.why ?? []].flat()[0] ?? null));
     onCleanup(() => clearTimeout(timer));
   });
   const name = (): string => reading().drink;
-  const level = (): string => { const g = (minutes.then() ?? reading()).glass; return g === null || !(g.washline_mm > 0) ? '' : `${shown(g.washline_mm, 1)} mm`; };
+  const level = (): string => { const g = (minutes.drawn() ?? reading()).glass; return g === null || !(g.washline_mm > 0) ? '' : `${shown(g.washline_mm, 1)} mm`; };
   const title = createMemo(() => { document.title = name() === '' ? 'Washline' : `${name()}, Washline`; return name(); });
   const toName = (): void => { const e = document.querySelector<HTMLTextAreaElement>('[data-editor]'); if (e !== null) { e.focus(); const end = Math.max(0, e.value.indexOf('\n')); e.setSelectionRange(end, end); } };
 
@@ -104,7 +104,7 @@ export function Page() {
             <For each={VIEWS}>{(view) => <li>{toView(view.name, () => view.answer(state))}</li>}</For>
           </ul></nav>
         </footer>
-        <Show when={pressed()} keyed>{(p) => <Slip pressed={p} minutes={() => (minutes.then() === null ? 0 : minutes.minute())} reading={() => minutes.then() ?? reading()} why={why} onClose={() => setPressed(null)} />}</Show>
+        <Show when={pressed()} keyed>{(p) => <Slip pressed={p} minutes={() => (minutes.drawn() === null ? 0 : minutes.minute())} reading={() => minutes.drawn() ?? reading()} why={why} onClose={() => setPressed(null)} />}</Show>
       </main>
       <Live now={told} />
       <pre data-text hidden>{state.text()}</pre>

@@ -32,7 +32,7 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
     const hatch = makeHatches(defs), render = makeRenderer(svg);
     createEffect(() => {
       const { reading: fresh, document: spec, findings } = props.state.now();
-      const paper = print(), later = paper ? null : props.minutes.then(), reading = later ?? fresh;
+      const paper = print(), later = paper ? null : props.minutes.drawn(), reading = later ?? fresh;
       const poured = later !== null && fresh.glass !== null ? { poured: { glass: fresh.glass, minutes: props.minutes.minute() } } : {};
       turn();
       const size = room();

@@ -10,9 +10,9 @@ const share = (minutes: number): string => `${(minutes / LAST_MIN) * 100}%`;
 /** The rule of time under the glass: from poured to thirty minutes later, by whole minutes. */
 export function Rule(props: { readonly minutes: Minutes }) {
   let rule!: HTMLDivElement, held = false;
-  const { minute, then, to } = props.minutes;
+  const { minute, drawn, to } = props.minutes;
   const said = createMemo(() => {
-    const reading = then(), at = minute() === 0 ? say('later.poured') : say('later.minutes', { minutes: minute() });
+    const reading = drawn(), at = minute() === 0 ? say('later.poured') : say('later.minutes', { minutes: minute() });
     const level = reading?.glass?.washline, strength = reading?.figures['strength'];
     return [at, ...(level === undefined ? [] : [figureShown(level, 1)]), ...(strength === undefined ? [] : [figureShown(strength, 1)])].join(', ');
   });

@@ -21,7 +21,7 @@ export function makeMinutes(state: State) {
     onCleanup(() => clearTimeout(timer));
   }));
   /** null as poured, and while the minutes of a changed text are not told yet */
-  const then = createMemo<Drawable | null>(() => { const one = told(); return minute() === 0 || one === null || one.text !== state.text() ? null : thenOf(one.reading, minute()); });
-  return { minute, then, to: (next: number) => { setMinute(Math.max(0, Math.min(LAST_MIN, Math.round(next)))); if (minute() > 0) tell(); } };
+  const drawn = createMemo<Drawable | null>(() => { const one = told(); return minute() === 0 || one === null || one.text !== state.text() ? null : thenOf(one.reading, minute()); });
+  return { minute, drawn, to: (next: number) => { setMinute(Math.max(0, Math.min(LAST_MIN, Math.round(next)))); if (minute() > 0) tell(); } };
 }
 export type Minutes = ReturnType<typeof makeMinutes>;
