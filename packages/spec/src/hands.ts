@@ -1,4 +1,4 @@
-import { compile, crowdOf, hands, kitchenOf, place, runMakers, type Compiled, type Document, type Hands, type HandsAsked, type Matter, type Odds, type Path, type Problem } from '@washline/engine';
+import { compile, crowdOf, hands, handsInSteps, kitchenOf, place, runMakers, type Compiled, type Document, type EachHand, type Hands, type HandsAsked, type Matter, type Odds, type Path, type Problem } from '@washline/engine';
 import { prepared, type Asked } from './prepared.ts';
 import { problem } from './problems/codes.ts';
 import { messagesIn, type MessageLanguage, type Messages } from './say/messages.ts';
@@ -13,10 +13,26 @@ export interface SaidMatter extends Matter { readonly words: string; readonly li
 export type SaidHands = Omit<Hands, 'findings' | 'matters'> & { readonly findings: readonly SaidOdds[]; readonly matters: readonly SaidMatter[] };
 export interface HandsAnswer { readonly hands: SaidHands; readonly problems: readonly SaidProblem[]; readonly document: Document }
 
+/** The same with every maker kept apart (`EachHand`), and what moves the level in words. */
+export interface EachHandAnswer extends HandsAnswer, Pick<EachHand, 'levels' | 'holds'> { readonly moves: readonly SaidMatter[] }
+
 /**
  * What many kitchens make of a spec, from its text. `record`: the makers' rows in order, where they were run elsewhere (`makersOfText`). Never throws on any text.
  */
 export function handsText(text: string, options: HandsTextOptions, record?: Float64Array): HandsAnswer {
+  const { compiled, tables, document, problems, messages } = from(text, options);
+  return { hands: sayHands(hands(compiled, tables, options, record), document, messages), problems, document };
+}
+
+/** The same in steps of `aStep` makers, 1 or more: between two of them other things can be done, or the rest left undone. Never throws on any text. */
+export function* handsTextInSteps(text: string, options: HandsTextOptions, aStep: number): Generator<undefined, EachHandAnswer> {
+  const { compiled, tables, document, problems, messages } = from(text, options);
+  yield;
+  const { hands: found, levels, holds, moves } = yield* handsInSteps(compiled, tables, options, aStep);
+  return { hands: sayHands(found, document, messages), problems, document, levels, holds, moves: moves.map(sayMatter(document, messages)) };
+}
+
+function from(text: string, options: HandsTextOptions) {
   const p = prepared(text, options);
   const compiled = compile(p.document, p.tables, p.variant, p.shelf);
   const language = options.language ?? 'en';
@@ -24,7 +40,7 @@ export function handsText(text: string, options: HandsTextOptions, record?: Floa
     ...p.asked.map((x) => sayProblem(x, options.file, language)), ...p.ofBench.map((x) => sayProblem(x, options.benchFile ?? 'bench', language)),
     ...[...p.document.problems, ...rings(compiled)].map((x) => sayProblem(x, options.file, language)),
   ];
-  return { hands: sayHands(hands(compiled, p.tables, options, record), p.document, messagesIn(language)), problems, document: p.document };
+  return { compiled, tables: p.tables, document: p.document, problems, messages: messagesIn(language) };
 }
 
 /** The rows of makers `from` up to, not including, `to`: what one worker of several does. */
@@ -38,12 +54,14 @@ function rings({ ordered }: Compiled): Problem[] {
   return ordered.rings.map((ring) => problem('prep-ring', ['preps', ring.key], ring.headingLine ?? 1, 1, ring.heading ?? { from: 0, to: 0 }, { prep: ring.name }));
 }
 
+const lineOf = (document: Document, path: Path | undefined): { readonly line?: number } => { const line = path === undefined ? undefined : place(document, path).line; return line === undefined ? {} : { line }; };
+
 function sayHands(found: Hands, document: Document, messages: Messages): SaidHands {
-  const lineOf = (path: Path | undefined) => { const line = path === undefined ? undefined : place(document, path).line; return line === undefined ? {} : { line }; };
-  return {
-    ...found, findings: found.findings.map((f) => ({ ...f, ...lineOf(f.path) })),
-    matters: found.matters.map((m) => ({ ...m, words: wordsOf(m, document, messages), ...lineOf(m.at) })),
-  };
+  return { ...found, findings: found.findings.map((f) => ({ ...f, ...lineOf(document, f.path) })), matters: found.matters.map(sayMatter(document, messages)) };
+}
+
+function sayMatter(document: Document, messages: Messages): (matter: Matter) => SaidMatter {
+  return (m) => ({ ...m, words: wordsOf(m, document, messages), ...lineOf(document, m.at) });
 }
 
 /** The line stands beside the words, so that it is not said in them. */

@@ -8,7 +8,7 @@ export { unitRow, systemsOf } from './vocabulary/units.ts';
 export { METHODS, methodOf } from './sections/methods.ts';
 export { lines, type LineReading } from './lines/lines.ts';
 export { readText, type Answer, type ReadTextOptions, type SaidReading } from './read.ts';
-export { handsText, makersOfText, type HandsAnswer, type HandsTextOptions, type SaidHands, type SaidMatter, type SaidOdds } from './hands.ts';
+export { handsText, handsTextInSteps, makersOfText, type EachHandAnswer, type HandsAnswer, type HandsTextOptions, type SaidHands, type SaidMatter, type SaidOdds } from './hands.ts';
 export { sayFinding, sayProblem, sayReading, type SaidFinding, type SaidProblem } from './say/say.ts';
 export { MODELS, inputWords, sayWhy, type Model, type SaidInput, type SaidWhy } from './say/why.ts';
 export { evidence, placeOfRow, type Evidence } from './say/evidence.ts';

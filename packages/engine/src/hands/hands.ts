@@ -40,6 +40,12 @@ export interface Hands {
   readonly fix: readonly Held[];
 }
 
+/**
+ * The same, with every maker kept apart: `levels` how high the drink stands, mm, NaN where that cannot be known or there is no glass; `holds` 1 where nothing
+ * stops it; `moves` what moves the level, the weightiest first, its shares of the variance.
+ */
+export interface EachHand { readonly hands: Hands; readonly levels: Float64Array; readonly holds: Uint8Array; readonly moves: readonly Matter[] }
+
 /** Everything a run of makers needs, made once; a worker makes its own from the same text. */
 export interface Crowd { readonly program: Program; readonly draws: Draws; readonly want: Uint8Array }
 
@@ -77,8 +83,18 @@ const TOLD = 0.01;
  * @source none - definition
  */
 export function hands(c: Compiled, tables: Tables, asked: HandsAsked, record?: Float64Array): Hands {
+  const steps = handsInSteps(c, tables, asked, Math.max(1, asked.makers), record);
+  for (;;) { const step = steps.next(); if (step.done) return step.value.hands; }
+}
+
+/**
+ * The same in steps, so that whoever runs it can do other things between them, or leave off; every maker is kept.
+ * @param aStep makers run between two steps, 1 or more
+ * @source none - definition
+ */
+export function* handsInSteps(c: Compiled, tables: Tables, asked: HandsAsked, aStep: number, record?: Float64Array): Generator<undefined, EachHand> {
   const crowd = crowdOf(c, kitchenOf(asked.profile, tables)), { program, want } = crowd;
-  const rows = record ?? runMakers(program, crowd.draws, want, asked.seed, 0, asked.makers);
+  const rows = record ?? (yield* inSteps(crowd, asked, aStep));
   const columns = wanted(want), width = columns.length;
   const figures: Record<string, Band> = {};
   let found: Found[] = [];
@@ -93,7 +109,8 @@ export function hands(c: Compiled, tables: Tables, asked: HandsAsked, record?: F
     if (share.odds > 0) found.push({ probe, column, is: { code: seed.code, path: seed.at, ...share, stops: row?.most === 'stop' && seed.cap === undefined, ...(row?.presence ? { presence: true } : {}) } });
   });
   found = settled(c, found).sort((a, b) => Number(b.is.stops) - Number(a.is.stops) || b.is.odds - a.is.odds);
-  const fails = anyBeyond(rows, width, asked.makers, found.filter((f) => f.is.stops).map((f) => f.column));
+  const stopping = found.filter((f) => f.is.stops).map((f) => f.column), fails = anyBeyond(rows, width, asked.makers, stopping);
+  yield;
 
   // what matters: each input moved to its own two points in this kitchen
   const seen = spreads(program, program.workspace(), undefined, false), n = program.probes.length;
@@ -105,11 +122,37 @@ export function hands(c: Compiled, tables: Tables, asked: HandsAsked, record?: F
   const weighed: Weighed[] = found.map((f) => ({ ...f, by: weigh(f.probe, { code: f.is.code, path: f.is.path }) }));
   const matters = [...weighed.flatMap((f) => f.by), ...program.probes.flatMap((p, k) => (p.of === 'drink' && shown(p) && figures[nameOf(p)] ? weigh(k, { figure: nameOf(p) }) : []))];
 
-  return { makers: asked.makers, seed: asked.seed, profile: asked.profile, figures, findings: found.map((f) => f.is), fails, matters, fix: fixes(crowd, weighed, seen.value, asked) };
+  const level = program.probes.findIndex((p) => p.of === 'glass' && p.name === 'washline_mm');
+  yield;
+  const fix = yield* fixes(crowd, weighed, seen.value, asked);
+  return {
+    hands: { makers: asked.makers, seed: asked.seed, profile: asked.profile, figures, findings: found.map((f) => f.is), fails, matters, fix },
+    ...eachOf(rows, width, asked.makers, columns.indexOf(level), stopping), moves: level < 0 ? [] : weigh(level, { figure: 'washline_mm' }),
+  };
+}
+
+function* inSteps({ program, draws, want }: Crowd, { seed, makers }: HandsAsked, aStep: number): Generator<undefined, Float64Array> {
+  if (aStep >= makers) return runMakers(program, draws, want, seed, 0, makers);
+  const width = wanted(want).length, rows = new Float64Array(makers * width);
+  for (let from = 0; from < makers; from += aStep) {
+    rows.set(runMakers(program, draws, want, seed, from, Math.min(makers, from + aStep)), from * width);
+    yield;
+  }
+  return rows;
+}
+
+/** Where each maker's level stands, and whether anything stops that maker. `level` -1: nobody's is known. */
+function eachOf(rows: Float64Array, width: number, makers: number, level: number, stopping: readonly number[]): Pick<EachHand, 'levels' | 'holds'> {
+  const levels = new Float64Array(makers).fill(NaN), holds = new Uint8Array(makers);
+  for (let r = 0; r < makers; r++) {
+    if (level >= 0) levels[r] = rows[r * width + level]!;
+    holds[r] = stopping.some((i) => rows[r * width + i]! > 0) ? 0 : 1;
+  }
+  return { levels, holds };
 }
 
 /** What is left of each stop with one of its inputs held. One that a single input moves needs no draws: it is gone, or there for good. */
-function fixes({ program, want }: Crowd, weighed: readonly Weighed[], nominal: Float64Array, { seed, makers }: HandsAsked): Held[] {
+function* fixes({ program, want }: Crowd, weighed: readonly Weighed[], nominal: Float64Array, { seed, makers }: HandsAsked): Generator<undefined, Held[]> {
   const tried = Math.min(TRIED, makers), out: Held[] = [], runs = new Map<string, Float64Array>();
   const asked = weighed.filter(({ is }) => is.stops && is.odds < 1 && is.odds >= RARE);
   const several = asked.filter(({ by }) => by.length > 0 && by[0]!.share < ALONE), only = new Uint8Array(want.length);
@@ -124,6 +167,7 @@ function fixes({ program, want }: Crowd, weighed: readonly Weighed[], nominal: F
     for (const { input, share } of by.slice(0, TRIES)) {
       const left = share >= ALONE ? shareOf(nominal[probe]! > 0 ? tried : 0, tried) : beyond(rowsWithout(input), columns.length, columns.indexOf(probe));
       out.push({ code: is.code, path: is.path, input, ...left });
+      yield;
       if (share >= ALONE) break;
     }
   }
