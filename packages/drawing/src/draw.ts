@@ -13,6 +13,8 @@ import { drawIce } from './glass/ice.ts';
 import { drawLayers, drawLevels } from './glass/layers.ts';
 import { drawWall } from './glass/wall.ts';
 import { drawPoured } from './later/then.ts';
+import type { Tide } from './hands/comb.ts';
+import { drawTide } from './hands/tide.ts';
 import { SIZE, run } from './pen/lettering.ts';
 import { Pad } from './pen/pad.ts';
 import type { Scheme } from './pen/tint.ts';
@@ -36,6 +38,8 @@ export interface DrawOptions {
   readonly poured?: { readonly glass: GlassReading; readonly minutes: number } | undefined;
   readonly document?: Document | null | undefined;
   readonly findings?: readonly Said[] | undefined;
+  /** the levels of many hands, where they were run for this very text */
+  readonly tide?: Tide | undefined;
 }
 
 /**
@@ -77,6 +81,7 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
   drawUpstream(pad, flow, reading, frame, places, scheme);
   drawUnset(pad, reading, frame);
   drawConsequence(pad, reading, frame, places, options.findings ?? []);
+  if (options.tide !== undefined && options.poured === undefined && reading.glass !== null) drawTide(pad, options.tide, reading.glass, frame.stand, frame, true);
   drawBars(pad, frame.height, frame.stand.scale, upstream ? places.k : null, places.rowK, frame.phone, options.mmPerPx !== undefined);
   return pad.finish(options.width, options.height, frame.stand.scale, frame.washline, frame.stand.axis);
 }

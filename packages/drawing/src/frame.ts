@@ -41,7 +41,7 @@ export function frameOf(glass: GlassReading | null, wish: FrameWish): Frame {
   const half = outer.radius * scale;
   const under = wish.foot ?? (phone ? 64 : 96);
   const table = wish.height - under;
-  const axis = phone ? Math.max(half + 24, Math.min(wish.width * 0.37, wish.width - column - half + 8)) : Math.min(wish.width * (wish.upstream ? 0.6 : 0.56), wish.width - column - half);
+  const axis = phone ? Math.max(half + 24, Math.min(wish.width * 0.345, wish.width - column - half + 8)) : Math.min(wish.width * (wish.upstream ? 0.6 : 0.56), wish.width - column - half);
   const stand = standAt(shape, scale, axis, table);
   // A level beyond the sheet is drawn at its upper edge; its figure says how high it is.
   const washline = glass !== null && glass.washline_mm > 0 ? Math.max(phone ? HIGHEST.phone : HIGHEST.wide, heightY(stand, glass.washline_mm)) : null;

@@ -34,7 +34,7 @@ export type Shape = PathShape | CircleShape | TextShape | TargetShape;
 /** The class of a line: what it means, not how it looks. */
 export type Pen =
   | 'wall' | 'washline' | 'level' | 'leader' | 'dimension' | 'extension' | 'arrowhead' | 'centre' | 'hidden' | 'phantom' | 'fall' | 'hose'
-  | 'carry' | 'net' | 'fill' | 'garnish' | 'ice' | 'letter' | 'stop' | 'warn' | 'shelf' | 'dot' | 'hand' | 'bar';
+  | 'carry' | 'net' | 'fill' | 'garnish' | 'ice' | 'letter' | 'stop' | 'warn' | 'shelf' | 'dot' | 'hand' | 'bar' | 'tide' | 'tide-fails';
 
 /** A figure as a check reads it: its name in a reading, unrounded. */
 export interface FigureMark { readonly reading: string; readonly name: string; readonly value: number; readonly unit: string; readonly low: number; readonly high: number }
@@ -49,13 +49,17 @@ export interface LevelMark { readonly of: string; readonly value: number; readon
 export interface Part {
   readonly id: string;
   readonly within: string | null;
-  readonly role: 'ground' | 'reading' | 'glass' | 'layer' | 'ice' | 'wall' | 'garnish' | 'washline' | 'figure' | 'leader' | 'dimension' | 'vessel' | 'fall' | 'finding' | 'rule' | 'handle';
+  readonly role: 'ground' | 'reading' | 'glass' | 'layer' | 'ice' | 'wall' | 'garnish' | 'washline' | 'figure' | 'leader' | 'dimension' | 'vessel' | 'fall' | 'finding' | 'rule' | 'handle' | 'tide';
   /** said aloud; absent where the part is only ink */
   readonly name?: string;
   readonly reading?: string;
   readonly figure?: FigureMark;
   readonly layer?: string;
   readonly washline_mm?: number;
+  /** of the levels of many hands: how many hold */
+  readonly tide?: number;
+  /** pressed, it leads there */
+  readonly href?: string;
   readonly level?: LevelMark;
   /** path of the section or line it stands for, as a key */
   readonly prep?: string;

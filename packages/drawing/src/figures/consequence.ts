@@ -53,8 +53,7 @@ export function drawUnset(pad: Pad, reading: Reading, frame: Frame): void {
   pad.line('phantom', frame.left + 6, y, frame.right + 34, y);
   const x = frame.stand.axis + (frame.right - frame.left) * 0.02;
   pad.path('stop', rect(x, y + 1, 5.5, gap - 3));
-  pad.text(x + 12, y - 6, [run(words('unset', {}), SIZE.body, 'signal', 500)]);
-  if (!frame.phone) pad.text(frame.right + 8, y - 5, [run(shown(unset.washline_mm, 1), SIZE.small, 'ink2')]);
+  pad.text(x + 12, y - 6, [run(words('unset', {}), SIZE.body, 'signal', 500), ...(frame.phone ? [] : [run(shown(unset.washline_mm, 1), SIZE.small, 'ink2', 400, 8)])]);
 }
 
 /** Beside its vessel the words keep to the caption's side of it. */

@@ -21,6 +21,9 @@ export function shown(value: number, decimals: number): string {
   return sign + grouped + (part === undefined ? '' : pointed(`.${part}`));
 }
 
+/** A count: from a thousand on in groups of three. */
+export const counted = (count: number): string => String(Math.round(count)).replace(/\B(?=(\d{3})+$)/g, THIN);
+
 /** Units as the drawing sets them. */
 export function unitShown(unit: string): string {
   if (unit === 'mL') return 'ml';

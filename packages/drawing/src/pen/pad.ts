@@ -33,6 +33,8 @@ export const PENS: Readonly<Record<Pen, Inked>> = {
   dot: { fill: 'ink' },
   hand: { fill: 'ink' },
   bar: { stroke: 'ink', width: 1.25 },
+  tide: { stroke: 'ink', width: 1.7, round: true },
+  'tide-fails': { stroke: 'signal', width: 1.4 },
 };
 
 /** Collects parts and shapes in px and hands them over in millimetres. */
