@@ -76,7 +76,7 @@ export function Page() {
     <>
       <a class="skip" href="#spec" onClick={(e) => { e.preventDefault(); document.getElementById('spec')?.focus(); }}>{say('skip.spec')}</a>
       <a class="skip" href="#findings" onClick={(e) => { e.preventDefault(); document.getElementById('findings')?.focus(); }}>{say('skip.findings')}</a>
-      <Show when={viewed() === GLASS && !laying()}><a class="skip" href="#glass" onClick={(e) => { e.preventDefault(); document.getElementById('glass')?.focus(); }}>{say('skip.glass')}</a></Show>
+      <Show when={viewed() !== GLASS || !laying()}><a class="skip" href={`#${viewed()}`} onClick={(e) => { e.preventDefault(); document.getElementById(viewed())?.focus(); }}>{viewed() === GLASS ? say('skip.glass') : say('skip.view', { view: say(viewed()) })}</a></Show>
       <main class="page">
         <div class="phone-head"><h1>{title()}</h1><p>{liquid(reading())}<br />{drinks(reading())}</p></div>
         <Show when={otherView()} keyed fallback={<Show when={!laying()} fallback={<Suspense><TrueSize onDone={(kept) => { setLaying(false); setReal(kept); }} /></Suspense>}>

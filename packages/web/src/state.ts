@@ -3,6 +3,7 @@ import type { Splice } from '@washline/engine';
 import { keepDraft, keptDraft } from './device.ts';
 import { between, carried, done, EMPTY, lineAfter, redone, spliced, undone, type History } from './history.ts';
 import { DEMO, DEMO_READ, unread } from './demo.ts';
+import { createHands, type Run } from './hands/run.ts';
 import { language, name } from './language/language.ts';
 import type * as engineOf from './read.ts';
 import type { Depth, Read, Reading } from './read.ts';
@@ -22,6 +23,8 @@ export interface State {
   readonly later: Accessor<((text: string) => Reading) | null>;
   /** reads a text at every whole minute of it, once the engine has come */
   readonly minutes: Accessor<((text: string) => Reading) | null>;
+  /** the last run of many hands; its text says of what it is */
+  readonly hands: Accessor<Run | null>;
   /** where the caret should go after a change made outside the editor */
   readonly caret: Accessor<number | null>;
   /** the line that undoing or redoing would bring; null where there is nothing to */
@@ -66,6 +69,7 @@ export function makeState(): State {
   const reader = createMemo<Reader | null>(() => { const whole = engine(), spoken = language(); learnt(); return whole === null ? null : (spec, why, depth) => whole.read(spec, why, spoken, depth); });
   const later = createMemo(() => { const whole = engine(), spoken = language(); return whole === null ? null : (spec: string) => whole.readLater(spec, spoken); });
   const minutes = createMemo(() => { const whole = engine(), spoken = language(); return whole === null ? null : (spec: string) => whole.readMinutes(spec, spoken); });
+  const hands = createHands(text, language, () => engine() !== null);
   // The engine and its tables come after the first picture.
   requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, readMinutes, learn, isGerman, takeHold, reach, turnLine }) => setEngine({ read, readLater, readMinutes, learn, isGerman, takeHold, reach, turnLine })); }));
   // the frame of a change has new values with the ranges before, the next one ranges by differences; a moment later they are whole
@@ -123,7 +127,7 @@ export function makeState(): State {
     };
   };
   return {
-    text, now, reader, later, minutes, caret, turned, hold,
+    text, now, reader, later, minutes, hands, caret, turned, hold,
     turnLine(line, by, finely) {
       const splices = engine()?.turnLine(now(), line, by, finely) ?? [], before = text();
       if (splices.length > 0) put(spliced(before, splices), done(history(), before, splices, false, Date.now()), null);

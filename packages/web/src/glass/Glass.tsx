@@ -1,6 +1,7 @@
 import { draw, fitsAt, type Said } from '@washline/drawing';
 import { createEffect, createSignal, onCleanup, onMount, Show, type Accessor } from 'solid-js';
 import type { Sheet } from '../device.ts';
+import { presentRun } from '../hands/run.ts';
 import { makeHand } from '../hand/hand.ts';
 import { say, turn } from '../language/language.ts';
 import { firstSentence } from '../sheet/sentences.ts';
@@ -32,7 +33,7 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
     const hatch = makeHatches(defs), render = makeRenderer(svg);
     createEffect(() => {
       const { reading: fresh, document: spec, findings } = props.state.now();
-      const paper = print(), later = paper ? null : props.minutes.drawn(), reading = later ?? fresh;
+      const paper = print(), later = paper ? null : props.minutes.drawn(), reading = later ?? fresh, tide = presentRun(props.state) ?? undefined;
       const poured = later !== null && fresh.glass !== null ? { poured: { glass: fresh.glass, minutes: props.minutes.minute() } } : {};
       turn();
       const size = room();
@@ -42,8 +43,8 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
       props.onTall(real !== null && !fits);
       // On paper one millimetre of the glass is one millimetre.
       const drawing = draw(reading, paper
-        ? { width: (180 / 25.4) * 96, height: (186 / 25.4) * 96, mmPerPx: 25.4 / 96, scheme: 'light', document: spec, findings: said }
-        : { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), ...poured, scheme: props.sheet(), document: spec, findings: said });
+        ? { width: (180 / 25.4) * 96, height: (186 / 25.4) * 96, mmPerPx: 25.4 / 96, scheme: 'light', document: spec, findings: said, tide }
+        : { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), ...poured, scheme: props.sheet(), document: spec, findings: said, tide });
       hatch(drawing.mmPerPx);
       render(drawing);
       if (paper) { svg.style.setProperty('--true-width', `${drawing.width}mm`); svg.style.setProperty('--true-height', `${drawing.height}mm`); }

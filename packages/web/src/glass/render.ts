@@ -20,7 +20,7 @@ export function makeRenderer(svg: SVGSVGElement): (drawing: Drawing) => void {
     for (const part of drawing.parts) {
       const parent = part.within === null ? svg : parts.get(part.within)?.node ?? svg;
       let kept = parts.get(part.id);
-      if (kept === undefined) { kept = { node: document.createElementNS(SVG, 'g'), hatch: null, said: '' }; parts.set(part.id, kept); }
+      if (kept === undefined) { kept = { node: document.createElementNS(SVG, part.href === undefined ? 'g' : 'a'), hatch: null, said: '' }; parts.set(part.id, kept); }
       place(kept.node, parent, order.get(part.within ?? '') ?? null);
       order.set(part.within ?? '', kept.node);
       dress(kept, part);
@@ -90,6 +90,8 @@ function dress(kept: Kept, part: Part): void {
     g.setAttribute('role', 'img');
     g.setAttribute('aria-label', part.name);
   } else if (part.role !== 'fall') g.setAttribute('aria-hidden', 'true');
+  if (part.href !== undefined) { g.setAttribute('href', part.href); g.removeAttribute('aria-hidden'); }
+  if (part.tide !== undefined) g.setAttribute('data-tide', String(part.tide));
   if (part.layer !== undefined) g.setAttribute('data-layer', part.layer);
   if (part.washline_mm !== undefined) g.setAttribute('data-washline', String(part.washline_mm));
 }

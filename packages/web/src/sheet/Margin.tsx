@@ -1,5 +1,7 @@
 import type { Splice } from '@washline/engine';
+import { counted } from '@washline/drawing';
 import { createEffect, createSignal, For, Show, type Accessor } from 'solid-js';
+import { presentRun } from '../hands/run.ts';
 import { say } from '../language/language.ts';
 import type { State } from '../state.ts';
 import type { Row } from './rows.ts';
@@ -20,7 +22,7 @@ export function Margin(props: { readonly entries: Accessor<readonly Entry[]>; re
   let list!: HTMLOListElement;
   createEffect(() => {
     const entries = props.entries();
-    props.width(); props.rows();
+    props.width(); props.rows(); props.state.hands();
     queueMicrotask(() => settle(list, props.mirror(), entries));
   });
   return (
@@ -48,12 +50,18 @@ function Found(props: { readonly entry: Entry; readonly state: State; readonly l
   const [open, setOpen] = createSignal(false);
   const said = (): { head: string; rest: string } => firstSentence(props.entry.message);
   const long = (): boolean => said().rest.length > 88;
+  // of how many hands it is so; what is so of all of them or none needs no count
+  const often = (): string => {
+    const run = presentRun(props.state), found = run?.hands.findings.find((f) => f.code === props.entry.code && (f.line ?? null) === props.entry.line);
+    return run === null || found === undefined || found.odds === 1 ? '' : say('hands.margin', { count: counted(found.odds * run.hands.makers), of: counted(run.hands.makers) });
+  };
   const apply = (): void => { const { fix } = props.entry; if (fix !== null) props.state.apply(fix.splices); };
   return (
     <li class={`finding ${props.entry.severity}`} data-finding={props.entry.severity === 'problem' ? undefined : props.entry.code} data-problem={props.entry.severity === 'problem' ? props.entry.code : undefined}>
       <Show when={props.line !== ''}><span class="at">{props.line}</span></Show>
       <Mark severity={props.entry.severity} />
       <span class="head"><span class="aside">{say(props.entry.severity)}: </span>{said().head}</span>
+      <Show when={often()}>{(count) => <span class="often">{count()}</span>}</Show>
       <Show when={said().rest !== ''}><p classList={{ cut: long() && !open() }}>{said().rest}</p></Show>
       <Show when={long()}><button type="button" class="more" aria-expanded={open()} onClick={() => { setOpen(!open()); queueMicrotask(props.onOpen); }}>{say(open() ? 'less' : 'more')}</button></Show>
       <Show when={props.entry.fix}>{(fix) => (

@@ -1,6 +1,7 @@
 import { createSignal, lazy, type Accessor, type Component } from 'solid-js';
 import type { Sheet } from '../device.ts';
 import { stepsAnswer } from '../film/answer.ts';
+import { handsAnswer } from '../hands/run.ts';
 import type { State } from '../state.ts';
 
 /** What a view is handed. It takes the place of the drawing; the sheet stays where it is. */
@@ -19,6 +20,7 @@ export interface View {
 
 /** The views in the order of the foot. */
 export const VIEWS: readonly View[] = [
+  view('hands', () => import('../hands/View.tsx'), handsAnswer),
   view('film', () => import('../film/Film.tsx'), stepsAnswer),
 ];
 
