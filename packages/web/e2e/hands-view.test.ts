@@ -161,6 +161,11 @@ describe('tide marks', () => {
     expect(plain(await page.textContent('nav a[href="#hands"]')).trim()).toBe('Hands');
     await page.click('nav a[href="#hands"]');
     expect(await page.textContent('.hands-head')).toContain('Nothing is known of this drink yet');
+    // a prep alone is no drink of which hands could hold
+    await paste(page, 'Nowhere\n\nRum (infuse):\n100 ml white rum 40 %\n');
+    await page.waitForSelector('.hands[aria-busy="false"]');
+    expect(plain(await page.textContent('nav a[href="#hands"]')).trim()).toBe('Hands');
+    expect(await page.locator('.hands [data-holds]').count()).toBe(0);
     await paste(page, demo('colada-with-faults'));
     await answered(page);
     expect(await page.getAttribute('.hands [data-holds]', 'data-holds')).toBe('0');
@@ -190,6 +195,13 @@ describe('tide marks', () => {
     await page.evaluate(() => { dispatchEvent(new Event('beforeprint')); });
     expect(await page.locator('[data-tide] path').first().isVisible()).toBe(true);
     expect(await page.evaluate(() => [...document.querySelectorAll('[data-tide] path')].reduce((n, p) => n + (p.getAttribute('d')!.match(/M/g) ?? []).length, 0))).toBe(100);
+    await page.evaluate(() => { dispatchEvent(new Event('afterprint')); });
+    await page.emulateMedia({ media: 'screen' });
+    await toHands(page);
+    await page.emulateMedia({ media: 'print' });
+    await page.evaluate(() => { dispatchEvent(new Event('beforeprint')); });
+    // black marks on white, and where the drawing has them
+    expect(await page.evaluate(() => { const c = document.querySelector<HTMLCanvasElement>('.hands canvas')!, d = c.getContext('2d')!.getImageData(0, 0, c.width, c.height).data; let black = 0, tinted = 0; for (let i = 0; i < d.length; i += 4) { if (d[i + 3] === 255 && d[i]! < 20) black += 1; if (Math.abs(d[i]! - d[i + 1]!) > 8) tinted += 1; } return [black > 5000, tinted, Math.abs(c.getBoundingClientRect().width - document.querySelector('.hands svg')!.getBoundingClientRect().width) < 1]; })).toEqual([true, 0, true]);
     await page.context().close();
   }, 60_000);
 });

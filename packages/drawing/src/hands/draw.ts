@@ -84,7 +84,7 @@ export function drawHands(reading: Reading, tide: Tide, options: HandsOptions): 
 
 /** The glass at the left, as large as alone or smaller where it would not fit between the head and the foot; its washline at `y`. */
 function standOf(glass: GlassReading, scale: number, y: number, at: { readonly width: number; readonly height: number; readonly phone: boolean; readonly head: number }): Stand {
-  const outer = outerSize(glass), left = at.phone ? 8 : 62, room = at.phone ? 84 : at.width * 0.36, over = brimHeight(glass.profile) - glass.washline_mm;
+  const outer = outerSize(glass), left = at.phone ? 8 : 62, room = at.phone ? 84 : Math.min(at.width * 0.36, at.width * 0.5 - 180), over = brimHeight(glass.profile) - glass.washline_mm;
   const least = Math.min(scale, room / (2 * outer.radius), (at.height - 10 - y) / (glass.washline_mm + outer.floor), over > 0 ? Math.max(0.4, (y - at.head - 8) / over) : Infinity);
   const fits = Math.max(0.4, least), stand = standAt(glass, fits, left + outer.radius * fits + (at.phone ? 0 : Math.max(0, room - 2 * outer.radius * fits) * 0.5), 0);
   const floor = y + glass.washline_mm * fits;

@@ -11,8 +11,8 @@ import { combOf, spreadOf, type Tide } from './comb.ts';
 
 /** Height of a row, how far marks stand apart at most, how far off the wall, how long a row may be, and how far the first rows keep from the line, px. */
 const ROW = 2.2, PITCH = 3.6, OFF = 5, LONGEST = 60, CLEAR = 3.1;
-/** Marks closer than this are moved behind what is in their way, px. */
-const LEAST = 0.8;
+/** Marks that would stand closer than this are moved behind what is in their way, px. */
+const LEAST = 1.2;
 /** However little room there is. */
 const CLOSEST = 0.5;
 /** A dot's diameter, a dash's length and weight, px. */
@@ -29,24 +29,23 @@ interface Row { readonly y: number; readonly x: number; readonly holds: number; 
 export function drawTide(pad: Pad, tide: Tide, glass: GlassReading, stand: Stand, at: Pick<Frame, 'washline' | 'phone' | 'edge' | 'height'> & { readonly longest?: number }, link: boolean): void {
   const line = at.washline, said = spreadOf(tide);
   if (line === null || said.known === 0) return;
-  const rows = rowsOf(tide, glass, stand, line, at.height, garnishes(pad));
+  const others = [...pad.boxes.map(({ box }) => box), ...garnishes(pad)], rows = clearOf(rowsOf(tide, glass, stand, line, at.height), others, at.edge);
   if (rows.length === 0) return;
-  const others = pad.boxes.map(({ box }) => box), longest = at.longest ?? LONGEST;
-  const off = startOf(rows, others, longest), pitch = Math.max(CLOSEST, pitchOf(rows, others, off, longest));
+  const pitch = pitchOf(rows, others, at.longest ?? LONGEST, at.edge);
   pad.open({ id: 'tide-link', within: null, role: 'wall', ...(link ? { href: '#hands' } : {}) });
-  const box = hullOf(rows, off, pitch);
+  const box = hullOf(rows, pitch);
   if (link) pad.target(targetOf(pad, box, at.phone));
   pad.open({ id: 'tide', within: 'tide-link', role: 'tide', tide: said.hold, name: aloud(tide) });
   const dots: Step[] = [], dashes: Step[] = [], wide = Math.min(DASH, pitch * 0.75);
   for (const row of rows) {
-    for (let k = 0; k < row.holds; k += 1) { const x = row.x + off + (k + 0.5) * pitch; dots.push(['M', x, row.y], ['L', x, row.y]); }
-    for (let k = row.holds; k < row.holds + row.fails; k += 1) { const x = row.x + off + (k + 0.5) * pitch; dashes.push(['M', x - wide / 2, row.y], ['L', x + wide / 2, row.y]); }
+    for (let k = 0; k < row.holds; k += 1) { const x = row.x + OFF + (k + 0.5) * pitch; dots.push(['M', x, row.y], ['L', x, row.y]); }
+    for (let k = row.holds; k < row.holds + row.fails; k += 1) { const x = row.x + OFF + (k + 0.5) * pitch; dashes.push(['M', x - wide / 2, row.y], ['L', x + wide / 2, row.y]); }
   }
   pad.path('tide', dots, { width: Math.min(DOT, Math.max(0.6, pitch * 0.6)) });
   pad.path('tide-fails', dashes, { width: WEIGHT });
   readBefore(pad, ['tide-link', 'tide']);
-  breakLeaders(pad, rows.map((row) => boxOf(row, off, pitch)));
-  if (link && !at.phone) drawCount(pad, tide, rows.map((row) => boxOf(row, off, pitch)), line, at.edge);
+  breakLeaders(pad, rows.map((row) => boxOf(row, pitch)));
+  if (link && !at.phone) drawCount(pad, tide, rows.map((row) => boxOf(row, pitch)), line, at.edge);
 }
 
 /** "8 846 of 10 000 hold; nineteen of twenty from 70.1 to 78.1 millimetres", as it is read aloud. */
@@ -55,7 +54,7 @@ function aloud(tide: Tide): string {
   return hold === 0 || !Number.isFinite(low) ? words('aloud.tide.none', count) : words('aloud.tide', { ...count, low: shown(low, 1), high: shown(high, 1) });
 }
 
-function rowsOf(tide: Tide, glass: GlassReading, stand: Stand, line: number, height: number, garnish: readonly Box[]): Row[] {
+function rowsOf(tide: Tide, glass: GlassReading, stand: Stand, line: number, height: number): Row[] {
   const brim = brimHeight(glass.profile), wall = Math.max(glass.wall_mm * stand.scale, 2.4), level = (stand.floor - line) / stand.scale, rim = stand.floor - brim * stand.scale;
   // the wall ends at the brim: what would stand higher is marked there
   const highest = line > rim ? Math.max(TOP, rim) : TOP;
@@ -63,38 +62,43 @@ function rowsOf(tide: Tide, glass: GlassReading, stand: Stand, line: number, hei
     const y = Math.min(height - 8, Math.max(highest, row >= 0 ? line - CLEAR - row * ROW : line + CLEAR - (row + 1) * ROW));
     const h = Math.min(brim, (stand.floor - y) / stand.scale);
     const x = stand.axis + radiusAt(glass.profile, Math.max(0, h)) * stand.scale + wall;
-    // a row begins behind a slice that hangs on the rim
-    return { y, x: Math.max(x, ...garnish.filter((b) => b.x < x + OFF && y > b.y - 3 && y < b.y + b.height + 3).map((b) => b.x + b.width - OFF + 3)), holds, fails };
+    return { y, x, holds, fails };
   });
   const merged: Row[] = [];
   for (const row of rows) { const same = merged.at(-1); if (same !== undefined && same.y === row.y) merged[merged.length - 1] = { ...same, holds: same.holds + row.holds, fails: same.fails + row.fails }; else merged.push(row); }
   return merged;
 }
 
-function boxOf(row: Row, off: number, pitch: number): Box { return { x: row.x + off - 1, y: row.y - ROW / 2, width: (row.holds + row.fails) * pitch + 2, height: ROW }; }
+function boxOf(row: Row, pitch: number): Box { return { x: row.x + OFF - 1, y: row.y - ROW / 2, width: (row.holds + row.fails) * pitch + 2, height: ROW }; }
 
-/** Off the wall; behind words that stand so close to it that no marks fit before them. */
-function startOf(rows: readonly Row[], others: readonly Box[], longest: number): number {
-  if (pitchOf(rows, others, OFF, longest) >= LEAST) return OFF;
-  let off = OFF;
-  for (const row of rows) for (const box of others) if (box.x < row.x + 30 && box.x + box.width > row.x + 1 && beside(box, row)) off = Math.max(off, box.x + box.width - row.x + 6);
-  return off <= LONGEST && pitchOf(rows, others, off, longest) >= LEAST ? off : OFF;
+/** Off the wall; a row that would meet something close to it begins behind that, where there is room. */
+function clearOf(rows: readonly Row[], others: readonly Box[], edge: number): Row[] {
+  return rows.map((row) => {
+    const long = (row.holds + row.fails) * LEAST;
+    let { x } = row;
+    for (let tries = 0; tries < 4; tries += 1) {
+      const met = others.find((box) => beside(box, row) && box.x < x + OFF + long + 3 && box.x + box.width > x + 1);
+      if (met === undefined) break;
+      x = met.x + met.width - OFF + 4;
+    }
+    return x + OFF + long < edge ? { ...row, x } : row;
+  });
 }
 
 const beside = (box: Box, row: Row): boolean => Math.abs(box.y + box.height / 2 - row.y) < box.height / 2 + 3;
 
 /** One pitch for all rows, so that their lengths compare: the longest row 60 px, none into another's words. */
-function pitchOf(rows: readonly Row[], others: readonly Box[], off: number, longest: number): number {
+function pitchOf(rows: readonly Row[], others: readonly Box[], longest: number, edge: number): number {
   let pitch = PITCH;
   for (const row of rows) {
-    const near = others.filter((box) => box.x + box.width > row.x + off && beside(box, row)), room = Math.min(longest, ...near.map((box) => box.x - 6 - row.x - off));
+    const near = others.filter((box) => box.x + box.width > row.x + OFF && beside(box, row)), room = Math.min(longest, edge - 2 - row.x - OFF, ...near.map((box) => box.x - 5 - row.x - OFF));
     pitch = Math.min(pitch, room / (row.holds + row.fails));
   }
-  return pitch;
+  return Math.max(CLOSEST, pitch);
 }
 
-function hullOf(rows: readonly Row[], off: number, pitch: number): Box {
-  const boxes = rows.map((row) => boxOf(row, off, pitch)), x = Math.min(...boxes.map((b) => b.x)), y = Math.min(...boxes.map((b) => b.y));
+function hullOf(rows: readonly Row[], pitch: number): Box {
+  const boxes = rows.map((row) => boxOf(row, pitch)), x = Math.min(...boxes.map((b) => b.x)), y = Math.min(...boxes.map((b) => b.y));
   return { x, y, width: Math.max(...boxes.map((b) => b.x + b.width)) - x, height: Math.max(...boxes.map((b) => b.y + b.height)) - y };
 }
 

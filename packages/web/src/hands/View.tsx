@@ -15,7 +15,7 @@ const HEAD = { wide: 172, phone: 150 }, LATER = 28;
 /** Height of the drawing of the glass on a phone, px. */
 const PHONE = 545;
 /** The drawing's part of a sheet of A4, px. */
-const PAPER = { width: (178 / 25.4) * 96, height: (120 / 25.4) * 96 };
+const PAPER = { width: (178 / 25.4) * 96, height: (150 / 25.4) * 96, whole: (186 / 25.4) * 96 };
 /** So many inputs are told that move the level. */
 const MOVES = 6;
 
@@ -41,7 +41,7 @@ export default function HandsView(props: ViewProps) {
     onCleanup(() => { watch.disconnect(); removeEventListener('beforeprint', before); removeEventListener('afterprint', after); });
     const hatch = makeHatches(defs), render = makeRenderer(svg);
     createEffect(() => {
-      const of = known(), size = print() ? { ...PAPER, whole: PAPER.height } : room(), sheet = print() ? 'light' : props.sheet(), { reading } = props.state.now();
+      const of = known(), size = print() ? PAPER : room(), sheet = print() ? 'light' : props.sheet(), { reading } = props.state.now();
       turn();
       if (size.width < 40 || size.height < 40) return;
       // of the text before, the picture stays as it was until the next run is there
@@ -50,8 +50,9 @@ export default function HandsView(props: ViewProps) {
       const drawn = of === null ? null : drawHands(reading, of, { ...size, head: phone ? HEAD.phone : HEAD.wide, scheme: sheet, upstream: Object.keys(reading.preps).length > 0 });
       setTold(drawn);
       if (drawn !== null) { hatch(drawn.drawing.mmPerPx); render(drawn.drawing); }
-      // the colours of the sheet are there in the next frame
-      const painted = requestAnimationFrame(() => paintMarks(canvas, drawn?.marks ?? null, size, print() ? 3 : Math.max(1, devicePixelRatio)));
+      // a print waits for no frame; else the colours of the sheet are there in the next
+      if (print()) { paintMarks(canvas, drawn?.marks ?? null, size, 4, true); return; }
+      const painted = requestAnimationFrame(() => paintMarks(canvas, drawn?.marks ?? null, size, Math.max(1, devicePixelRatio)));
       onCleanup(() => cancelAnimationFrame(painted));
     });
   });

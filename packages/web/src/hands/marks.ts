@@ -3,13 +3,16 @@ import type { Marks } from '@washline/drawing';
 /** Fine lines behind the marks stand so far apart at least, px. */
 const RULED = 22;
 
+/** On paper: black, whatever the sheet on the screen. */
+const PAPER = { sheet: '#fff', rule: '#ccc', ink: '#000', signal: '#000' };
+
 /** Paints one mark a hand on a canvas of the drawing's size: dots that hold in ink, dashes that fail in signal, on the paper of the sheet. */
-export function paintMarks(canvas: HTMLCanvasElement, marks: Marks | null, size: { readonly width: number; readonly height: number }, ratio: number): void {
+export function paintMarks(canvas: HTMLCanvasElement, marks: Marks | null, size: { readonly width: number; readonly height: number }, ratio: number, paper = false): void {
   canvas.width = Math.round(size.width * ratio);
   canvas.height = Math.round(size.height * ratio);
   const pen = canvas.getContext('2d');
   if (pen === null || marks === null) return;
-  const style = getComputedStyle(canvas), tone = (name: string): string => style.getPropertyValue(`--${name}`).trim();
+  const style = getComputedStyle(canvas), tone = (name: keyof typeof PAPER): string => (paper ? PAPER[name] : style.getPropertyValue(`--${name}`).trim());
   pen.setTransform(ratio, 0, 0, ratio, 0, 0);
   pen.fillStyle = tone('sheet');
   pen.fillRect(marks.x, marks.y, marks.width, marks.height);

@@ -43,7 +43,7 @@ export function createHands(text: Accessor<string>, language: Accessor<MessageLa
 
 /** How many of a run hold; null where nothing is known of the drink. */
 export function holding(run: Run): number | null {
-  return Object.keys(run.hands.figures).length === 0 ? null : Math.round((1 - run.hands.fails.odds) * run.hands.makers);
+  return (run.hands.figures['volume']?.p50 ?? 0) > 0 ? Math.round((1 - run.hands.fails.odds) * run.hands.makers) : null;
 }
 
 /** The run of the present text; null while it is not there. */
