@@ -38,7 +38,12 @@ for (const row of table('names')) {
   const list = (language[row.id] ??= []);
   const mark = kindMark[row.kind];
   if (mark === undefined) throw new Error(`names.tsv: kind ${row.kind} of ${row.name}`);
-  list.push(mark === '?' ? `?${row.note.startsWith('other') ? 'o' : 'a'}${condition(row.note)}:${row.name}` : mark + row.name);
+  list.push(mark === '?' ? `?${row.note.startsWith('other') ? 'o' : 'a'}${condition(row.note)}:${row.name}` : mark + written(row));
+}
+/** A preferred name with the capitals it is printed with, where its note gives them. */
+function written({ kind, name, note }) {
+  const said = /^written ([^;]+)/.exec(note)?.[1].trim();
+  return kind === 'preferred' && said?.toLowerCase() === name ? said : name;
 }
 
 const units = new Map();

@@ -16,6 +16,7 @@ const FILES = [
   ...readdirSync(path('messages/en')).map((name) => [`messages/en/${name}`, `messages/de/${name}`] as const),
   ['packages/drawing/src/words.en.json', 'packages/drawing/src/words.de.json'] as const,
   ['packages/web/src/language/en.json', 'packages/web/src/language/de.json'] as const,
+  ['packages/web/src/language/kinds.en.json', 'packages/web/src/language/kinds.de.json'] as const,
 ];
 
 describe.each(FILES)('%s and %s', (english, german) => {

@@ -23,3 +23,4 @@ export { scaled, stepOf, stepped, turn, turnable } from './text/steps.ts';
 export { print, printAction } from './document/print.ts';
 export { toJson, fromJson, textOfJson, type JsonDocument, type JsonLine } from './document/json.ts';
 export { search, type Hit } from './names/search.ts';
+export { completions, type Completion, type CompletionOptions, type Completions } from './complete/complete.ts';

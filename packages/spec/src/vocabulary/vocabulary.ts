@@ -21,6 +21,8 @@ export const compact = json as unknown as Compact;
 export interface NameRow {
   readonly id: string;
   readonly name: string;
+  /** of a preferred name: the capitals it is printed with */
+  readonly printed?: string;
   readonly kind: 'preferred' | 'synonym' | 'spelling' | 'plural' | 'old' | 'ambiguous';
   /** of an ambiguous name: the reading taken when nothing else decides */
   readonly assumed: boolean;
@@ -67,8 +69,8 @@ export function names(language: Language): Names {
     for (const cell of cells.slice(1)) {
       const kind = KINDS[cell.charAt(0)] ?? 'synonym';
       const colon = kind === 'ambiguous' ? cell.indexOf(':') : 0;
-      const name = cell.slice(colon + 1);
-      const row: NameRow = { id, name, kind, assumed: kind === 'ambiguous' && cell.charAt(1) === 'a', when: kind === 'ambiguous' ? cell.slice(2, colon) : '' };
+      const printed = cell.slice(colon + 1), name = printed.toLowerCase();
+      const row: NameRow = { id, name, ...(printed === name ? {} : { printed }), kind, assumed: kind === 'ambiguous' && cell.charAt(1) === 'a', when: kind === 'ambiguous' ? cell.slice(2, colon) : '' };
       rows.push(row);
       if (kind === 'preferred') preferred.set(id, name);
       put(byFold, note(name), row);

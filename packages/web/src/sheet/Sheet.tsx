@@ -1,8 +1,10 @@
-import { createEffect, createMemo, createSignal, For, Index, Show, onMount, type Accessor } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, getOwner, Index, runWithOwner, Show, onMount, type Accessor } from 'solid-js';
 import { between, carried } from '../history.ts';
 import { say } from '../language/language.ts';
 import type { State } from '../state.ts';
+import type { Choice } from './Choice.tsx';
 import { Margin, type Entry } from './Margin.tsx';
+import { letterAt } from './place.ts';
 import { rowsOf, type Row } from './rows.ts';
 import { lineAt, typedLine, type Hold } from './typing.ts';
 
@@ -21,6 +23,15 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
   const whereCaret = (): void => {
     setLine(document.activeElement === editor ? lineAt(editor.value, editor.selectionStart) : null);
     props.hold.caretAt(line());
+    choice()?.moved();
+  };
+  // what may be meant comes over the line when someone goes to the text
+  const [choice, setChoice] = createSignal<Choice | null>(null), owner = getOwner();
+  let fetched = false;
+  const fetchChoice = (): void => {
+    if (fetched) return;
+    fetched = true;
+    void import('./Choice.tsx').then(({ makeChoice }) => setChoice(() => runWithOwner(owner, () => makeChoice({ state, editor, mirror, taken: props.hold.typed })) ?? null), () => { fetched = false; });
   };
   const typed = (text: string): void => {
     props.hold.typed(typedLine(state.text(), text, editor.selectionStart));
@@ -46,6 +57,7 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
     queueMicrotask(() => { editor.setSelectionRange(at, at); whereCaret(); });
   });
   const key = (e: KeyboardEvent): void => {
+    if (choice()?.key(e) === true) { e.preventDefault(); return; }
     const command = e.ctrlKey || e.metaKey, at = line();
     // Alt and an arrow turn the amount of the caret's line by a step of its jigger
     if (e.altKey && !command && (e.key === 'ArrowUp' || e.key === 'ArrowDown') && at !== null) { if (state.turnLine(at, e.key === 'ArrowUp' ? 1 : -1, e.shiftKey)) e.preventDefault(); return; }
@@ -69,8 +81,10 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
         </div>
         <textarea
           class="editor" ref={editor} data-editor id="spec" aria-label={say('spec.the')} aria-describedby="spec-how" spellcheck={false} autocapitalize="off" autocomplete="off" wrap="soft"
-          onInput={(e) => { typed(e.currentTarget.value); }} onKeyDown={key} onBeforeInput={before} onFocus={whereCaret} onBlur={whereCaret}
+          aria-autocomplete="list" aria-haspopup="listbox" aria-controls={choice()?.list() ?? undefined} aria-activedescendant={choice()?.active() ?? undefined}
+          onInput={(e) => { typed(e.currentTarget.value); if (e.isComposing || !/^(insertText|delete|insertCompositionText)/.test(e.inputType)) choice()?.close(); else choice()?.typed(); }} onKeyDown={key} onBeforeInput={before} onFocus={() => { whereCaret(); fetchChoice(); }} onBlur={whereCaret}
         />
+        {choice()?.view}
       </div>
       <p class="aside" id="spec-how">{say('spec.how')}</p>
     </div>
@@ -102,14 +116,6 @@ function Carets(props: { readonly entries: readonly Entry[]; readonly text: stri
 function placeCaret(node: HTMLElement, column: number): void {
   const row = node.parentElement;
   if (row === null) return;
-  const range = document.createRange();
-  let left = column - 1;
-  const walk = document.createTreeWalker(row, NodeFilter.SHOW_TEXT);
-  for (let text = walk.nextNode(); text !== null; text = walk.nextNode()) {
-    const length = text.textContent?.length ?? 0;
-    if (left <= length) { range.setStart(text, left); range.collapse(true); break; }
-    left -= length;
-  }
-  const at = range.getBoundingClientRect(), own = row.getBoundingClientRect();
-  if (at.height > 0) { node.style.left = `${at.left - own.left - 4}px`; node.style.bottom = 'auto'; node.style.top = `${at.bottom - own.top - 3}px`; }
+  const at = letterAt(row, column), own = row.getBoundingClientRect();
+  if (at !== null) { node.style.left = `${at.left - own.left - 4}px`; node.style.bottom = 'auto'; node.style.top = `${at.bottom - own.top - 3}px`; }
 }
