@@ -2,7 +2,8 @@ import type { Document, Ranged } from '@washline/engine';
 // What a view takes from the engine it takes from here, so that the engine stays one piece that comes after the first picture.
 export { measureOf, setAmount, stepped, verbIn, writtenIn } from '@washline/spec';
 export { reach, takeHold, turnLine } from './hand/levels.ts';
-import { loadLanguage, messagesIn, readText, writtenIn, type Answer, type MessageLanguage } from '@washline/spec';
+export { toldOf } from './sheet/told.ts';
+import { completions, loadLanguage, messagesIn, readText, writtenIn, type Answer, type Completions, type MessageLanguage } from '@washline/spec';
 import { tables } from '@washline/tables';
 
 export type Reading = Answer['reading'];
@@ -36,3 +37,10 @@ export const isGerman = (now: Pick<Read, 'document'>): boolean => writtenIn(now.
 
 /** The same text at every whole minute of half an hour, with the glass as it stands then. */
 export function readMinutes(text: string, language: MessageLanguage): Reading { return readText(text, { tables, language, later: 'alone', each: true, quick: true }).reading; }
+/** What may be meant at a caret: in the language of the spec, of the page where nothing is written yet. `asked` where no letter need be typed. */
+export function complete(now: Pick<Read, 'document'>, offset: number, spoken: MessageLanguage, limit: number, asked: boolean): Completions | null {
+  const { document } = now, german = writtenIn(document) === 'de' || (spoken === 'de' && document.sections.length === 0);
+  return completions(document.text, offset, german ? 'de' : 'en', { document, tables, limit, asked });
+}
+/** The engine's own words in a language that has been learnt. */
+export const wordsIn = (language: MessageLanguage): Readonly<Record<string, string>> => messagesIn(language).values;

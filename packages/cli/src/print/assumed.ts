@@ -1,36 +1,7 @@
 import type { Assumed } from '@washline/engine';
-import { language } from '../language.ts';
+import { sayAssumed as sayIn } from '@washline/spec';
 import { messages, named, say } from '../sentences.ts';
 import { number } from './numbers.ts';
 
-const patternsIn = new Map<string, readonly (readonly [RegExp, string])[]>();
-
-/** Sentences by key; `*` in a key stands for the rest of it. The first that fits counts, so the exact ones stand before the wide ones. */
-function sentenceOf(key: string): { readonly sentence: string; readonly rest: string } | undefined {
-  const patterns = patternsIn.get(language()) ?? Object.entries(messages('assumed')).map(([pattern, sentence]) => [new RegExp(`^${pattern.split('*').map((part) => part.replace(/[.+?^${}()|[\]\\]/g, '\\$&')).join('(.+)')}$`), sentence] as const);
-  patternsIn.set(language(), patterns);
-  for (const [pattern, sentence] of patterns) {
-    const match = pattern.exec(key);
-    if (match) return { sentence, rest: match[1] ?? '' };
-  }
-  return undefined;
-}
-
-/** An assumption in plain words: `start/spirit` at 20 °C is "the spirit goes in at 20 °C (17 to 25)". A key without a sentence stands as it is. */
-export function sayAssumed(assumed: Pick<Assumed, 'key' | 'value' | 'unit' | 'low' | 'high'>): string {
-  const [key = '', of = ''] = assumed.key.split('#');
-  const value = valueOf(assumed);
-  const found = sentenceOf(key);
-  if (!found) return `${key}: ${value}`;
-  const words: Readonly<Record<string, string>> = { value, 1: named(found.rest.replace(/(^|\/)start\//, '')), of: of.split('/').at(-1) ?? '' };
-  return found.sentence.replace(/\{(\w+)\}/g, (_whole, name: string) => words[name] ?? '').replace(/ {2,}/g, ' ').trim();
-}
-
-/** Value, unit and range; a share as per cent, a key of a table as words. */
-function valueOf({ value, unit, low, high }: Pick<Assumed, 'value' | 'unit' | 'low' | 'high'>): string {
-  if (typeof value !== 'number') return named(value.replace(/(\p{L})-(?=\p{L})/gu, '$1 '));
-  const share = /^share\b/.test(unit);
-  const shown = (amount: number): string => number(Number((share ? amount * 100 : amount).toPrecision(4)));
-  const unitNamed = share ? `% ${named(unit.slice('share'.length).trim())}`.trim() : named(unit);
-  return `${shown(value)} ${unitNamed}${low !== null && high !== null ? ` (${shown(low)} ${say('read.to')} ${shown(high)})` : ''}`.replace(/ {2,}/g, ' ').trim();
-}
+/** An assumption in plain words, in the language that is spoken. */
+export const sayAssumed = (assumed: Pick<Assumed, 'key' | 'value' | 'unit' | 'low' | 'high'>): string => sayIn(assumed, { sentences: messages('assumed'), named, number, to: say('read.to') });

@@ -1,8 +1,8 @@
-import { completions, writtenIn, type Completions } from '@washline/spec';
-import { tables } from '@washline/tables';
+import type { Completions } from '@washline/spec';
 import { createEffect, createSignal, For, Show, type JSX } from 'solid-js';
 import '../style/choice.css';
 import { language, say } from '../language/language.ts';
+import type * as engine from '../read.ts';
 import type { State } from '../state.ts';
 import { kindOf } from './kinds.ts';
 import { letterAt } from './place.ts';
@@ -21,13 +21,13 @@ export interface Choice {
   readonly active: () => string | null;
   readonly view: JSX.Element;
 }
-interface Given { readonly state: State; readonly editor: HTMLTextAreaElement; readonly mirror: HTMLElement; readonly taken: (line: number) => void }
+interface Given { readonly state: State; readonly complete: typeof engine.complete; readonly editor: HTMLTextAreaElement; readonly mirror: HTMLElement; readonly taken: (line: number) => void }
 
 /** As many rows as leave the sheet in sight: fewer, taller ones under a thumb. */
 const rowsAtMost = (): number => (matchMedia('(max-width: 699px)').matches ? 4 : 8);
 
 /** What may be meant by the words before the caret, in a list at them. It never stands over the line that is typed. */
-export function makeChoice({ state, editor, mirror, taken }: Given): Choice {
+export function makeChoice({ state, complete, editor, mirror, taken }: Given): Choice {
   const [found, setFound] = createSignal<Completions | null>(null);
   const [active, setActive] = createSignal<number | null>(null);
   let list: HTMLUListElement | undefined, asked = -1, composing = false;
@@ -35,11 +35,10 @@ export function makeChoice({ state, editor, mirror, taken }: Given): Choice {
   editor.addEventListener('compositionend', () => { composing = false; });
   const close = (): void => { setFound(null); setActive(null); };
   const ask = (all: boolean): void => {
-    const { selectionStart: at, selectionEnd } = editor, text = state.text();
+    const { selectionStart: at, selectionEnd } = editor;
     if (composing || at !== selectionEnd || document.activeElement !== editor) { close(); return; }
-    const { document: spec } = state.now();
     asked = at;
-    const next = completions(text, at, writtenIn(spec) === 'de' || (language() === 'de' && spec.sections.length === 0) ? 'de' : 'en', { document: spec, tables, limit: rowsAtMost(), asked: all });
+    const next = complete(state.now(), at, language(), rowsAtMost(), all);
     setActive(next === null || next.whole ? null : 0);
     setFound(next);
   };

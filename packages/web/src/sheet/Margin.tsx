@@ -18,32 +18,54 @@ export interface Entry {
 }
 
 /** Findings at their lines. Where two would meet, the later one moves down. */
-export function Margin(props: { readonly entries: Accessor<readonly Entry[]>; readonly mirror: () => HTMLElement; readonly rows: Accessor<readonly Row[]>; readonly width: Accessor<number>; readonly state: State }) {
+export function Margin(props: { readonly entries: Accessor<readonly Entry[]>; readonly mirror: () => HTMLElement; readonly rows: Accessor<readonly Row[]>; readonly width: Accessor<number>; readonly state: State; readonly reserve: Accessor<Reserved | null> }) {
   let list!: HTMLOListElement;
   createEffect(() => {
     const entries = props.entries();
+    const reserve = props.reserve();
     props.width(); props.rows(); props.state.hands();
-    queueMicrotask(() => settle(list, props.mirror(), entries));
+    queueMicrotask(() => settle(list, props.mirror(), entries, reserve));
   });
   return (
     <ol class="margin" ref={list} id="findings" aria-label={say('findings')} tabindex="-1">
-      <For each={props.entries()}>{(entry) => <Found entry={entry} state={props.state} line={entry.line === null ? '' : props.rows()[entry.line - 1]?.text ?? ''} onOpen={() => settle(list, props.mirror(), props.entries())} />}</For>
+      <For each={props.entries()}>{(entry) => <Found entry={entry} state={props.state} line={entry.line === null ? '' : props.rows()[entry.line - 1]?.text ?? ''} onOpen={() => settle(list, props.mirror(), props.entries(), props.reserve())} />}</For>
     </ol>
   );
 }
 
-function settle(list: HTMLElement, mirror: HTMLElement, entries: readonly Entry[]): void {
-  let free = 4;
+/** Room at a line for what is told of it: behind what was found there. */
+export interface Reserved { readonly line: number; readonly node: HTMLElement }
+
+function settle(list: HTMLElement, mirror: HTMLElement, entries: readonly Entry[], reserve: Reserved | null): void {
+  let free = 4, kept = reserve;
   const items = [...list.children] as HTMLElement[];
   const wide = getComputedStyle(list).position === 'absolute';
   // Read everything, then write everything: one layout.
-  const tops = entries.map((e) => (e.line === null ? 4 : (mirror.children[e.line - 1] as HTMLElement | undefined)?.offsetTop ?? 4)), heights = items.map((i) => i.offsetHeight);
+  const rowOf = (line: number | null): HTMLElement | undefined => (line === null ? undefined : mirror.children[line - 1] as HTMLElement | undefined);
+  const tops = entries.map((e) => rowOf(e.line)?.offsetTop ?? 4), heights = items.map((i) => i.offsetHeight);
+  const own = reserve === null ? undefined : rowOf(reserve.line), at = own?.offsetTop ?? 4, under = at + (own?.offsetHeight ?? 0), height = reserve?.node.offsetHeight ?? 0;
+  const told = (): void => {
+    if (kept === null) return;
+    const top = wide ? Math.max(free, at + 2) : under;
+    kept.node.style.top = `${top}px`;
+    if (wide && height > 0) free = top + height + 8;
+    kept = null;
+  };
   for (const [i, item] of items.entries()) {
+    if (kept !== null && (entries[i]?.line ?? 0) > kept.line) told();
     const top = Math.max(free, (tops[i] ?? 4) + 2);
     const said = wide ? `${top}px` : '';
     if (item.style.top !== said) item.style.top = said;
     free = top + (heights[i] ?? 0) + 8;
   }
+  told();
+}
+
+/** What is told of a line under the pointer moves nothing: it lies over what stands lower, behind what was found at its own line. */
+export function lieOver(node: HTMLElement, line: number, mirror: HTMLElement, list: HTMLElement, entries: readonly Entry[]): void {
+  const row = mirror.children[line - 1] as HTMLElement | undefined, items = [...list.children] as HTMLElement[];
+  const found = entries.flatMap((e, i) => { const item = items[i]; return e.line === line && item !== undefined ? [item.offsetTop + item.offsetHeight + 4] : []; });
+  node.style.top = `${Math.max((row?.offsetTop ?? 4) + 2, ...found)}px`;
 }
 
 function Found(props: { readonly entry: Entry; readonly state: State; readonly line: string; readonly onOpen: () => void }) {

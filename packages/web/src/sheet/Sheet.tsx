@@ -3,9 +3,11 @@ import { between, carried } from '../history.ts';
 import { say } from '../language/language.ts';
 import type { State } from '../state.ts';
 import type { Choice } from './Choice.tsx';
-import { Margin, type Entry } from './Margin.tsx';
+import { lieOver, Margin, type Entry, type Reserved } from './Margin.tsx';
+import type * as notes from './Note.tsx';
 import { letterAt } from './place.ts';
 import { rowsOf, type Row } from './rows.ts';
+import type { Told } from './told.ts';
 import { lineAt, typedLine, type Hold } from './typing.ts';
 
 /** The spec as a ruled sheet: one text area, its mirror that sets headings and marks, and a margin with what was found at each line. */
@@ -22,17 +24,41 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
   });
   const whereCaret = (): void => {
     setLine(document.activeElement === editor ? lineAt(editor.value, editor.selectionStart) : null);
+    if (line() !== null) setNoteOf(line());
     props.hold.caretAt(line());
     choice()?.moved();
   };
   // what may be meant comes over the line when someone goes to the text
   const [choice, setChoice] = createSignal<Choice | null>(null), owner = getOwner();
+  // what a line was understood as: the caret's line, or the one a button of its note is in; and the line under the pointer
+  const [noteOf, setNoteOf] = createSignal<number | null>(null), [hovered, setHovered] = createSignal<number | null>(null);
+  const [noted, setNoted] = createSignal<{ readonly here: Accessor<Told | null>; readonly over: Accessor<Told | null>; readonly Note: typeof notes.Note } | null>(null);
+  let noteBox!: HTMLDivElement, overBox!: HTMLDivElement;
+  const reserve = createMemo<Reserved | null>(() => { const told = noted()?.here() ?? null; return told === null ? null : { line: told.line, node: noteBox }; }, null, { equals: false });
+  const [grown, setGrown] = createSignal(0);
+  createEffect(() => { const told = noted()?.over() ?? null; if (told !== null) { const list = overBox.closest('.scroll')?.querySelector<HTMLElement>('.margin'); if (list != null) queueMicrotask(() => lieOver(overBox, told.line, mirror, list, props.entries())); } });
   let fetched = false;
-  const fetchChoice = (): void => {
+  const fetchAll = async (): Promise<void> => {
     if (fetched) return;
     fetched = true;
-    void import('./Choice.tsx').then(({ makeChoice }) => setChoice(() => runWithOwner(owner, () => makeChoice({ state, editor, mirror, taken: props.hold.typed })) ?? null), () => { fetched = false; });
+    try {
+      const [{ complete, toldOf, wordsIn }, { makeChoice }, { Note, toldHere }] = await Promise.all([import('../read.ts'), import('./Choice.tsx'), import('./Note.tsx')]);
+      // of a line that is being typed nothing is said
+      const here = (): number | null => { const at = noteOf(); return at === props.hold.line() ? null : at; }, over = (): number | null => (hovered() === here() ? null : hovered());
+      setNoted(() => runWithOwner(owner, () => ({ Note, here: toldHere({ toldOf, wordsIn }, state, here), over: toldHere({ toldOf, wordsIn }, state, over) })) ?? null);
+      setChoice(() => runWithOwner(owner, () => makeChoice({ state, complete, editor, mirror, taken: (at) => { props.hold.typed(at); } })) ?? null);
+    } catch { fetched = false; }
   };
+  /** The line under a pointer that can hover, from 1. */
+  const over = (e: PointerEvent): void => {
+    if (e.pointerType !== 'mouse') return;
+    void fetchAll();
+    const y = e.clientY - mirror.getBoundingClientRect().top, rows = mirror.children;
+    let low = 0, high = rows.length - 1;
+    while (low < high) { const middle = (low + high + 1) >> 1; if ((rows[middle] as HTMLElement).offsetTop <= y) low = middle; else high = middle - 1; }
+    setHovered(rows.length === 0 ? null : low + 1);
+  };
+  const left = (e: FocusEvent): void => { if (!(e.currentTarget as HTMLElement).contains(e.relatedTarget as Node | null)) setNoteOf(null); };
   const typed = (text: string): void => {
     props.hold.typed(typedLine(state.text(), text, editor.selectionStart));
     state.type(text);
@@ -72,19 +98,21 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
   };
   return (
     <div class="scroll" onScroll={(e) => { e.currentTarget.dataset['moved'] = String(e.currentTarget.scrollTop > 2); }} classList={{ 'editing-name': line() !== null && rows()[(line() ?? 1) - 1]?.kind === 'name' }}>
-      <Margin entries={props.entries} mirror={() => mirror} rows={rows} width={width} state={state} />
-      <div class="rows">
+      <Margin entries={props.entries} mirror={() => mirror} rows={rows} width={width} state={state} reserve={() => { grown(); return reserve(); }} />
+      <div class="rows" onFocusOut={left}>
         <div class="mirror" ref={mirror} aria-hidden="true">
           <Index each={rows()}>{(row, i) => (
             <div class={`row ${row().kind} ${marks().get(i + 1) ?? ''}${(line() === i + 1 || state.turned() === i + 1) && row().kind !== 'blank' && row().kind !== 'name' ? ' here' : ''}`}><Set row={row()} /><Carets entries={props.entries().filter((e) => e.line === i + 1 && e.column !== null)} text={row().text} /></div>
           )}</Index>
         </div>
         <textarea
-          class="editor" ref={editor} data-editor id="spec" aria-label={say('spec.the')} aria-describedby="spec-how" spellcheck={false} autocapitalize="off" autocomplete="off" wrap="soft"
+          class="editor" ref={editor} data-editor id="spec" aria-label={say('spec.the')} aria-describedby="spec-how spec-line" spellcheck={false} autocapitalize="off" autocomplete="off" wrap="soft"
           aria-autocomplete="list" aria-haspopup="listbox" aria-controls={choice()?.list() ?? undefined} aria-activedescendant={choice()?.active() ?? undefined}
-          onInput={(e) => { typed(e.currentTarget.value); if (e.isComposing || !/^(insertText|delete|insertCompositionText)/.test(e.inputType)) choice()?.close(); else choice()?.typed(); }} onKeyDown={key} onBeforeInput={before} onFocus={() => { whereCaret(); fetchChoice(); }} onBlur={whereCaret}
+          onInput={(e) => { typed(e.currentTarget.value); if (e.isComposing || !/^(insertText|delete|insertCompositionText)/.test(e.inputType)) choice()?.close(); else choice()?.typed(); }} onKeyDown={key} onBeforeInput={before} onFocus={() => { whereCaret(); void fetchAll(); }} onBlur={whereCaret} onPointerMove={over} onPointerLeave={() => setHovered(null)}
         />
         {choice()?.view}
+        <div class="told-of" id="spec-line" ref={noteBox}><Show when={noted()?.here()}>{(told) => <Show when={noted()} keyed>{({ Note }) => <Note told={told()} state={state} onGrown={() => setGrown(grown() + 1)} />}</Show>}</Show></div>
+        <div class="told-of over" aria-hidden="true" ref={overBox}><Show when={noted()?.over()}>{(told) => <Show when={noted()} keyed>{({ Note }) => <Note told={told()} state={state} onGrown={() => undefined} hovered />}</Show>}</Show></div>
       </div>
       <p class="aside" id="spec-how">{say('spec.how')}</p>
     </div>
