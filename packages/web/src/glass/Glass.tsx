@@ -5,7 +5,10 @@ import { presentRun } from '../hands/run.ts';
 import { makeHand } from '../hand/hand.ts';
 import { say, turn } from '../language/language.ts';
 import { firstSentence } from '../sheet/sentences.ts';
+import '../style/near.css';
+import { nearLine, partsOfLine, setNearPart } from '../sheet/near.ts';
 import { makeHatches } from './hatches.ts';
+import { makeStandOut, partAt } from './near.ts';
 import { makeRenderer } from './render.ts';
 import type { Minutes } from '../later/minutes.ts';
 import type { State } from '../state.ts';
@@ -30,7 +33,7 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
     addEventListener('afterprint', after);
     onCleanup(() => { watch.disconnect(); removeEventListener('beforeprint', before); removeEventListener('afterprint', after); });
 
-    const hatch = makeHatches(defs), render = makeRenderer(svg);
+    const hatch = makeHatches(defs), render = makeRenderer(svg), standOut = makeStandOut(svg);
     createEffect(() => {
       const { reading: fresh, document: spec, findings } = props.state.now();
       const paper = print(), later = paper ? null : props.minutes.drawn(), reading = later ?? fresh, tide = presentRun(props.state) ?? undefined;
@@ -48,6 +51,12 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
       hatch(drawing.mmPerPx);
       render(drawing);
       if (paper) { svg.style.setProperty('--true-width', `${drawing.width}mm`); svg.style.setProperty('--true-height', `${drawing.height}mm`); }
+    });
+    // after what was drawn: a part that changed has lost its class
+    createEffect(() => {
+      const { document: spec, reading } = props.state.now(), line = nearLine();
+      room(); print(); turn(); props.sheet();
+      standOut(line === null ? [] : partsOfLine(spec, reading.variant, line));
     });
   });
 
@@ -67,7 +76,7 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
       <svg
         ref={svg} onClick={press} onKeyDown={(e) => { if (!hand.key(e) && (e.key === 'Enter' || e.key === ' ')) press(e); }}
         onPointerDown={hand.down} onPointerMove={hand.move} onPointerUp={hand.up} onPointerCancel={hand.cancel} onLostPointerCapture={hand.up}
-        onPointerOver={hand.over} onPointerLeave={hand.leave} onFocusIn={hand.over} onFocusOut={hand.leave}
+        onPointerOver={(e) => { hand.over(e); setNearPart(partAt(e.target, svg)); }} onPointerLeave={() => { hand.leave(); setNearPart(null); }} onFocusIn={(e) => { hand.over(e); setNearPart(partAt(e.target, svg)); }} onFocusOut={() => { hand.leave(); setNearPart(null); }}
       ><defs ref={defs} /></svg>
       <Show when={hand.said()}>{(said) => <p class="at-hand" classList={{ end: said().end }} style={{ left: `${said().x}px`, top: `${said().y}px` }}>{said().words}</p>}</Show>
     </figure>

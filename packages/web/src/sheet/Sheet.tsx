@@ -5,6 +5,7 @@ import type { State } from '../state.ts';
 import type { Choice } from './Choice.tsx';
 import { lieOver, Margin, type Entry, type Reserved } from './Margin.tsx';
 import type * as notes from './Note.tsx';
+import { linesOfPart, nearPart, setNearLine } from './near.ts';
 import { letterAt } from './place.ts';
 import { rowsOf, type Row } from './rows.ts';
 import type { Told } from './told.ts';
@@ -15,6 +16,7 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
   let editor!: HTMLTextAreaElement, mirror!: HTMLDivElement;
   const { state } = props;
   const [line, setLine] = createSignal<number | null>(null);
+  const [hovered, setHovered] = createSignal<number | null>(null);
   const [width, setWidth] = createSignal(0);
   const rows = createMemo(() => rowsOf(state.text(), state.now().document, state.now().reading.variant));
   const marks = createMemo(() => {
@@ -22,6 +24,10 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
     for (const e of props.entries()) if (e.line !== null && e.severity !== 'note' && at.get(e.line) !== 'stop') at.set(e.line, e.severity === 'warn' ? 'warn' : 'stop');
     return at;
   });
+  // a line looked at stands out in the drawing, a vessel looked at here
+  createEffect(() => setNearLine(hovered() ?? line()));
+  const of = createMemo(() => { const part = nearPart(), { document: spec, reading } = state.now(); return part === null ? [] : linesOfPart(spec, reading.variant, part); });
+  const edges = (n: number): string => { const lines = of(); return lines.includes(n) ? `${lines.includes(n - 1) ? '' : ' of-first'}${lines.includes(n + 1) ? '' : ' of-last'}` : ''; };
   const whereCaret = (): void => {
     setLine(document.activeElement === editor ? lineAt(editor.value, editor.selectionStart) : null);
     if (line() !== null) setNoteOf(line());
@@ -31,7 +37,7 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
   // what may be meant comes over the line when someone goes to the text
   const [choice, setChoice] = createSignal<Choice | null>(null), owner = getOwner();
   // what a line was understood as: the caret's line, or the one a button of its note is in; and the line under the pointer
-  const [noteOf, setNoteOf] = createSignal<number | null>(null), [hovered, setHovered] = createSignal<number | null>(null);
+  const [noteOf, setNoteOf] = createSignal<number | null>(null);
   const [noted, setNoted] = createSignal<{ readonly here: Accessor<Told | null>; readonly over: Accessor<Told | null>; readonly Note: typeof notes.Note } | null>(null);
   let noteBox!: HTMLDivElement, overBox!: HTMLDivElement;
   const reserve = createMemo<Reserved | null>(() => { const told = noted()?.here() ?? null; return told === null ? null : { line: told.line, node: noteBox }; }, null, { equals: false });
@@ -102,7 +108,7 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
       <div class="rows" onFocusOut={left}>
         <div class="mirror" ref={mirror} aria-hidden="true">
           <Index each={rows()}>{(row, i) => (
-            <div class={`row ${row().kind} ${marks().get(i + 1) ?? ''}${(line() === i + 1 || state.turned() === i + 1) && row().kind !== 'blank' && row().kind !== 'name' ? ' here' : ''}`}><Set row={row()} /><Carets entries={props.entries().filter((e) => e.line === i + 1 && e.column !== null)} text={row().text} /></div>
+            <div class={`row ${row().kind} ${marks().get(i + 1) ?? ''}${(line() === i + 1 || state.turned() === i + 1) && row().kind !== 'blank' && row().kind !== 'name' ? ' here' : ''}${edges(i + 1)}`}><Set row={row()} /><Carets entries={props.entries().filter((e) => e.line === i + 1 && e.column !== null)} text={row().text} /></div>
           )}</Index>
         </div>
         <textarea
