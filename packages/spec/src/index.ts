@@ -26,3 +26,4 @@ export { search, type Hit } from './names/search.ts';
 export { completions, type Completion, type CompletionOptions, type Completions } from './complete/complete.ts';
 export { sayAssumed, type SayingAssumed } from './say/assumed.ts';
 export { understood } from './say/understood.ts';
+export { fromFree, type FreeOptions } from './free/free.ts';

@@ -3,6 +3,7 @@ import type { Document, Ranged } from '@washline/engine';
 export { measureOf, setAmount, stepped, verbIn, writtenIn } from '@washline/spec';
 export { reach, takeHold, turnLine } from './hand/levels.ts';
 export { toldOf } from './sheet/told.ts';
+export { fromFree } from '@washline/spec';
 import { completions, loadLanguage, messagesIn, readText, writtenIn, type Answer, type Completions, type MessageLanguage } from '@washline/spec';
 import { tables } from '@washline/tables';
 

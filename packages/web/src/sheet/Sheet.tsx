@@ -1,6 +1,7 @@
 import { createEffect, createMemo, createSignal, For, getOwner, Index, runWithOwner, Show, onMount, type Accessor } from 'solid-js';
 import { between, carried } from '../history.ts';
 import { say } from '../language/language.ts';
+import type * as engine from '../read.ts';
 import type { State } from '../state.ts';
 import type { Choice } from './Choice.tsx';
 import { lieOver, Margin, type Entry, type Reserved } from './Margin.tsx';
@@ -39,6 +40,7 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
   // what a line was understood as: the caret's line, or the one a button of its note is in; and the line under the pointer
   const [noteOf, setNoteOf] = createSignal<number | null>(null);
   const [noted, setNoted] = createSignal<{ readonly here: Accessor<Told | null>; readonly over: Accessor<Told | null>; readonly Note: typeof notes.Note } | null>(null);
+  const [free, setFree] = createSignal<typeof engine.fromFree | null>(null);
   let noteBox!: HTMLDivElement, overBox!: HTMLDivElement;
   const reserve = createMemo<Reserved | null>(() => { const told = noted()?.here() ?? null; return told === null ? null : { line: told.line, node: noteBox }; }, null, { equals: false });
   const [grown, setGrown] = createSignal(0);
@@ -48,9 +50,10 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
     if (fetched) return;
     fetched = true;
     try {
-      const [{ complete, toldOf, wordsIn }, { makeChoice }, { Note, toldHere }] = await Promise.all([import('../read.ts'), import('./Choice.tsx'), import('./Note.tsx')]);
+      const [{ complete, fromFree, toldOf, wordsIn }, { makeChoice }, { Note, toldHere }] = await Promise.all([import('../read.ts'), import('./Choice.tsx'), import('./Note.tsx')]);
       // of a line that is being typed nothing is said
       const here = (): number | null => { const at = noteOf(); return at === props.hold.line() ? null : at; }, over = (): number | null => (hovered() === here() ? null : hovered());
+      setFree(() => fromFree);
       setNoted(() => runWithOwner(owner, () => ({ Note, here: toldHere({ toldOf, wordsIn }, state, here), over: toldHere({ toldOf, wordsIn }, state, over) })) ?? null);
       setChoice(() => runWithOwner(owner, () => makeChoice({ state, complete, editor, mirror, taken: (at) => { props.hold.typed(at); } })) ?? null);
     } catch { fetched = false; }
@@ -89,6 +92,7 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
     queueMicrotask(() => { editor.setSelectionRange(at, at); whereCaret(); });
   });
   const key = (e: KeyboardEvent): void => {
+    asIs = e.shiftKey;
     if (choice()?.key(e) === true) { e.preventDefault(); return; }
     const command = e.ctrlKey || e.metaKey, at = line();
     // Alt and an arrow turn the amount of the caret's line by a step of its jigger
@@ -97,6 +101,21 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
     const z = e.key.toLowerCase() === 'z';
     if (z && !e.shiftKey) { e.preventDefault(); state.undo(); }
     else if ((z && e.shiftKey) || e.key.toLowerCase() === 'y') { e.preventDefault(); state.redo(); }
+  };
+  // a recipe as anybody writes it becomes the text of a spec; a spec, and what is pasted with Shift held, stays as it is
+  const [pasted, setPasted] = createSignal(false);
+  let asIs = false;
+  const paste = (e: ClipboardEvent): void => {
+    const text = e.clipboardData?.getData('text/plain') ?? '', { selectionStart: from, selectionEnd: to } = editor, all = state.text();
+    const whole = all.slice(0, from).trim() === '' && all.slice(to).trim() === '';
+    setPasted(false);
+    choice()?.close();
+    if (asIs || !text.trim().includes('\n') && !/[.;]\s/.test(text) || (!whole && all.slice(all.lastIndexOf('\n', from - 1) + 1, from).trim() !== '')) return;
+    const put = (insert: string): void => { state.apply([{ from, to, insert }], to); };
+    const made = free();
+    if (made !== null) { const spec = made(text, { whole }); if (spec !== null) { e.preventDefault(); put(spec); setPasted(true); } return; }
+    e.preventDefault();
+    void import('../read.ts').then(({ fromFree }) => { const spec = fromFree(text, { whole }); put(spec ?? text); return setPasted(spec !== null); });
   };
   const before = (e: InputEvent): void => {
     if (e.inputType === 'historyUndo') { e.preventDefault(); state.undo(); }
@@ -114,12 +133,13 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
         <textarea
           class="editor" ref={editor} data-editor id="spec" aria-label={say('spec.the')} aria-describedby="spec-how spec-line" spellcheck={false} autocapitalize="off" autocomplete="off" wrap="soft"
           aria-autocomplete="list" aria-haspopup="listbox" aria-controls={choice()?.list() ?? undefined} aria-activedescendant={choice()?.active() ?? undefined}
-          onInput={(e) => { typed(e.currentTarget.value); if (e.isComposing || !/^(insertText|delete|insertCompositionText)/.test(e.inputType)) choice()?.close(); else choice()?.typed(); }} onKeyDown={key} onBeforeInput={before} onFocus={() => { whereCaret(); void fetchAll(); }} onBlur={whereCaret} onPointerMove={over} onPointerLeave={() => setHovered(null)}
+          onInput={(e) => { typed(e.currentTarget.value); if (e.isComposing || !/^(insertText|delete|insertCompositionText)/.test(e.inputType)) choice()?.close(); else choice()?.typed(); }} onKeyDown={key} onKeyUp={() => { asIs = false; }} onPaste={paste} onBeforeInput={before} onFocus={() => { whereCaret(); void fetchAll(); }} onBlur={whereCaret} onPointerMove={over} onPointerLeave={() => setHovered(null)}
         />
         {choice()?.view}
         <div class="told-of" id="spec-line" ref={noteBox}><Show when={noted()?.here()}>{(told) => <Show when={noted()} keyed>{({ Note }) => <Note told={told()} state={state} onGrown={() => setGrown(grown() + 1)} />}</Show>}</Show></div>
         <div class="told-of over" aria-hidden="true" ref={overBox}><Show when={noted()?.over()}>{(told) => <Show when={noted()} keyed>{({ Note }) => <Note told={told()} state={state} onGrown={() => undefined} hovered />}</Show>}</Show></div>
       </div>
+      <p class="aside" role="status" data-pasted>{pasted() ? say('pasted') : ''}</p>
       <p class="aside" id="spec-how">{say('spec.how')}</p>
     </div>
   );
