@@ -27,6 +27,7 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
   });
   // a line looked at stands out in the drawing, a vessel looked at here
   createEffect(() => setNearLine(hovered() ?? line()));
+  createEffect(() => { document.documentElement.classList.toggle('typing', props.hold.line() !== null); });
   const of = createMemo(() => { const part = nearPart(), { document: spec, reading } = state.now(); return part === null ? [] : linesOfPart(spec, reading.variant, part); });
   const edges = (n: number): string => { const lines = of(); return lines.includes(n) ? `${lines.includes(n - 1) ? '' : ' of-first'}${lines.includes(n + 1) ? '' : ' of-last'}` : ''; };
   const whereCaret = (): void => {
