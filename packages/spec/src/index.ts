@@ -16,6 +16,7 @@ export { clean, fill, number } from './say/fill.ts';
 export { languageNamed, loadLanguage, messagesIn, type MessageLanguage, type Messages } from './say/messages.ts';
 export { rewritten, writtenIn } from './say/written.ts';
 export { decode } from './text/decode.ts';
+export { linkOf, textOfLink, type LinkFault } from './link/link.ts';
 export { splice, inverse, SpliceError } from './text/splice.ts';
 export { verbIn } from './text/verb-in.ts';
 export { setAmount, actionAt, measureOf } from './text/set-amount.ts';

@@ -8,6 +8,8 @@ import { sectionOf } from './hand/section.ts';
 import { language, ofBrowser, say, turnTo } from './language/language.ts';
 import { Later } from './later/Later.tsx';
 import { makeMinutes } from './later/minutes.ts';
+import { openLinks } from './link/linked.ts';
+import { LinkWord } from './link/LinkWord.tsx';
 import { Facts } from './prep/Facts.tsx';
 import type { Read } from './read.ts';
 import { Live } from './Live.tsx';
@@ -24,6 +26,7 @@ const TrueSize = lazy(() => import('./true-size/TrueSize.tsx'));
 
 export function Page() {
   const state = makeState();
+  const linked = openLinks(state);
   const system = matchMedia('(prefers-color-scheme: dark)');
   const [sheet, setSheet] = createSignal<Kind>(keptSheet() ?? (system.matches ? 'dark' : 'light'));
   const dress = (kind: Kind): void => { document.documentElement.dataset['sheet'] = kind; };
@@ -79,6 +82,7 @@ export function Page() {
       <Show when={viewed() !== GLASS || !laying()}><a class="skip" href={`#${viewed()}`} onClick={(e) => { e.preventDefault(); document.getElementById(viewed())?.focus(); }}>{viewed() === GLASS ? say('skip.glass') : say('skip.view', { view: say(viewed()) })}</a></Show>
       <main class="page">
         <div class="phone-head"><h1>{title()}</h1><p>{liquid(reading())}<br />{drinks(reading())}</p></div>
+        <p class="opened for-phone" classList={{ failed: linked.failed() }} role="status">{linked.words()}</p>
         <Show when={otherView()} keyed fallback={<Show when={!laying()} fallback={<Suspense><TrueSize onDone={(kept) => { setLaying(false); setReal(kept); }} /></Suspense>}>
           <Glass state={state} sheet={sheet} minutes={minutes} trueSize={() => (real() ? pxPerMm() : null)} onTall={setTall} onPress={setPressed} onVessel={toSection} />
           <Later state={state} sheet={sheet} minutes={minutes} />
@@ -86,6 +90,7 @@ export function Page() {
         </Show>}>{(view) => <Suspense><Dynamic component={view.shows} state={state} sheet={sheet} /></Suspense>}</Show>
         <section class="side" aria-label={say('spec')}>
           <div class="head"><h1 class="title" data-long={title().length > 26} onClick={toName}>{title()}</h1><p class="when">{drinks(reading())}</p></div>
+          <p class="opened for-sheet" classList={{ failed: linked.failed() }} role="status">{linked.words()}</p>
           <Sheet state={state} entries={entries} hold={hold} />
         </section>
         <footer class="foot">
@@ -97,6 +102,7 @@ export function Page() {
             <Show when={state.redoes() !== null}><li><button type="button" onClick={() => state.redo()}>{say('redo')}<span class="again">{state.redoes()}</span></button></li></Show>
             <Show when={!state.isDemo()}><li><button type="button" onClick={() => state.toDemo()}>{say('demo')}</button></li></Show>
             <Show when={viewed() === GLASS && !laying()}><li><button type="button" aria-pressed={real()} onClick={() => { if (real()) setReal(false); else if (pxPerMm() === null) setLaying(true); else setReal(true); }}>{say(real() ? 'true.off' : 'true')}</button><Show when={real() && tall()}><span class="unit">{say('true.tall')}</span></Show></li></Show>
+            <li><LinkWord state={state} /></li>
             <li><button type="button" onClick={() => print()}>{say('print')}</button></li>
           </ul>
           <nav aria-label={say('views')}><ul>

@@ -42,6 +42,8 @@ export interface State {
   undo(): void;
   redo(): void;
   toDemo(): void;
+  /** puts another text in the place of this one, as one thing done; false where it is the same */
+  open(text: string): boolean;
 }
 
 /** A level held by a pointer or a key: text and drawing follow at once; let go, it is one thing that was done. */
@@ -105,6 +107,11 @@ export function makeState(): State {
     saving = window.setTimeout(() => keepDraft({ text: next, history: past }), 250);
   };
   addEventListener('pagehide', () => keepDraft(text() === DEMO && history().undo.length === 0 ? null : { text: text(), history: history() }));
+  const open = (other: string): boolean => {
+    const splice = between(text(), other);
+    if (splice !== null) put(other, done(history(), text(), [splice], false, Date.now()), 0);
+    return splice !== null;
+  };
   const hold = (of: string): Hand | null => {
     const whole = engine(), start = text();
     if (whole === null) return null;
@@ -146,9 +153,7 @@ export function makeState(): State {
     },
     undo() { const moved = undone(text(), history()); if (moved !== null) put(moved.text, moved.history, moved.caret); },
     redo() { const moved = redone(text(), history()); if (moved !== null) put(moved.text, moved.history, moved.caret); },
-    toDemo() {
-      const splice = between(text(), DEMO);
-      if (splice !== null) put(DEMO, done(history(), text(), [splice], false, Date.now()), 0);
-    },
+    toDemo() { open(DEMO); },
+    open,
   };
 }

@@ -1,0 +1,1 @@
+export { linkOf, textOfLink } from '@washline/spec';
