@@ -1,11 +1,11 @@
 import type { SaidWhy } from '@washline/spec';
-import { shown } from '@washline/drawing';
+import { shown, volumeShown } from '@washline/drawing';
 import { createEffect, createMemo, createSignal, For, lazy, onCleanup, Show, Suspense } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import { keepLanguage, keepSheet, keptLanguage, keptSheet, type Sheet as Kind } from './device.ts';
 import { Glass, type Pressed } from './glass/Glass.tsx';
 import { sectionOf } from './hand/section.ts';
-import { language, ofBrowser, say, turnTo } from './language/language.ts';
+import { language, ofBrowser, say, turn as turnOf, turnTo } from './language/language.ts';
 import { Later } from './later/Later.tsx';
 import { makeMinutes } from './later/minutes.ts';
 import { openLinks } from './link/linked.ts';
@@ -20,6 +20,7 @@ import { createHold } from './sheet/typing.ts';
 import { Slip } from './slip/Slip.tsx';
 import { makeState } from './state.ts';
 import { pxPerMm } from './true-size/screen.ts';
+import { Units } from './units/Units.tsx';
 import { GLASS, turnToView, viewed, VIEWS, type ViewName } from './views/view.ts';
 
 const TrueSize = lazy(() => import('./true-size/TrueSize.tsx'));
@@ -95,7 +96,7 @@ export function Page() {
         </section>
         <footer class="foot">
           <ul>
-            <li><span class="unit">ml</span></li>
+            <li><Units state={state} /></li>
             <li><button type="button" onClick={turn}>{say(sheet() === 'dark' ? 'sheet.light' : 'sheet.dark')}</button></li>
             <li><button type="button" lang={other()} data-language={other()} onClick={speakOther}>{other() === 'de' ? 'deutsch' : 'English'}</button></li>
             <Show when={state.undoes() !== null}><li><button type="button" onClick={() => state.undo()}>{say('undo')}<span class="again">{state.undoes()}</span></button></li></Show>
@@ -119,5 +120,5 @@ export function Page() {
 }
 
 type Shown = Read['reading'];
-function liquid(reading: Shown): string { const v = reading.figures['volume']; return v === undefined ? '' : `${shown(v.value, 0)} ml`; }
+function liquid(reading: Shown): string { const v = reading.figures['volume']; turnOf(); return v === undefined ? '' : volumeShown(v.value); }
 function drinks(reading: Shown): string { const us = reading.standard_drinks['US']; return us === undefined || !Number.isFinite(us) || !(us > 0) ? '' : say('drinks', { count: shown(us, 1) }); }

@@ -1,6 +1,7 @@
+import type { DegreeUnit, VolumeUnit } from '@washline/drawing';
 import { EMPTY, type History } from './history.ts';
 
-const DRAFT = 'washline/draft', SHEET = 'washline/sheet', LANGUAGE = 'washline/language', SCREEN = 'washline/screen';
+const DRAFT = 'washline/draft', SHEET = 'washline/sheet', LANGUAGE = 'washline/language', SCREEN = 'washline/screen', UNITS = 'washline/units';
 export interface Draft { readonly text: string; readonly history: History }
 
 /** What this device keeps; a device that keeps nothing (private window, storage full) is no fault. */
@@ -27,6 +28,14 @@ export function keptLanguage(): 'en' | 'de' | null {
 }
 export function keepLanguage(language: 'en' | 'de'): void {
   try { localStorage.setItem(LANGUAGE, language); } catch { /* holds until the page is left */ }
+}
+
+/** The units chosen on this device; null where none were, and the head of the spec has its say. */
+export function keptUnits(): { readonly volume: VolumeUnit | null; readonly degree: DegreeUnit } {
+  try { const [volume, degree] = (localStorage.getItem(UNITS) ?? '').split(' '); return { volume: volume === 'ml' || volume === 'cl' || volume === 'oz' ? volume : null, degree: degree === '°F' ? '°F' : '°C' }; } catch { return { volume: null, degree: '°C' }; }
+}
+export function keepUnits(volume: VolumeUnit | null, degree: DegreeUnit): void {
+  try { localStorage.setItem(UNITS, `${volume ?? '-'} ${degree}`); } catch { /* holds until the page is left */ }
 }
 
 export type Sheet = 'light' | 'dark';

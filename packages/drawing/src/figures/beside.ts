@@ -6,7 +6,8 @@ import { iceWords } from '../glass/ice-words.ts';
 import { radiusAt } from '../glass/profile.ts';
 import { heightY } from '../glass/stand.ts';
 import { SIZE, cut, run, textWidth } from '../pen/lettering.ts';
-import { decimalsFor, shown, unitShown } from '../pen/numbers.ts';
+import { decimalsFor, degreesShown, shown, unitShown, volumeShown } from '../pen/numbers.ts';
+import { inUnits } from '../pen/units.ts';
 import type { Pad } from '../pen/pad.ts';
 import type { FigureMark } from '../shapes.ts';
 import { words } from '../words.ts';
@@ -63,17 +64,17 @@ function itemsOf(reading: Reading, frame: Frame): Item[] {
     const y = heightY(stand, layer.from_mm + (layer.to_mm - layer.from_mm) * (layer.kind === 'foam' ? 0.55 : 0.66));
     const h = layer.from_mm + (layer.to_mm - layer.from_mm) * 0.6;
     const x = stand.axis + radiusAt(glass.profile, h) * stand.scale * (layer.kind === 'foam' ? 0.8 : 0.9);
-    const volume = words(layer.kind === 'foam' ? 'layer.foam' : layer.kind === 'gel' ? 'layer.gel' : layers.filter((l) => l.kind === 'liquid').length > 1 ? 'layer.named' : 'layer.drink', { ml: shown(layer.mL, 0), name: layer.name });
+    const volume = words(layer.kind === 'foam' ? 'layer.foam' : layer.kind === 'gel' ? 'layer.gel' : layers.filter((l) => l.kind === 'liquid').length > 1 ? 'layer.named' : 'layer.drink', { ml: volumeShown(layer.mL), name: layer.name });
     const own = reading.preps[layer.name]?.figures['strength'];
     const temperature = reading.figures['temperature'];
-    const degrees = !frame.phone && temperature !== undefined && layer.kind === 'liquid' ? `, ${shown(temperature.value, 1)} °C` : '';
+    const degrees = !frame.phone && temperature !== undefined && layer.kind === 'liquid' ? `, ${degreesShown(temperature.value)}` : '';
     if (reading.figures['volume'] !== undefined && volumeOnLeader(reading)) {
       items.push(of(`layer-${i}`, x, y, 'drink', 'volume', reading.figures['volume'], words('layer.one', {}) + degrees));
     } else if (own !== undefined && layer.kind !== 'liquid') {
       items.push(of(`layer-${i}`, x, y, `prep:${layer.name}`, 'strength', own, volume));
     } else if (layer.strength !== null) {
       items.push({ id: `layer-${i}`, x, y, figure: `${shown(layer.strength, 1)} % vol`, under: volume + (i === layers.findIndex((l) => l.kind === 'liquid') ? degrees : ''), grade: null, mark: null, aloud: null, reading: null });
-    } else items.push({ id: `layer-${i}`, x, y, figure: `${shown(layer.mL, 0)} ml`, under: layer.name, grade: null, mark: null, aloud: null, reading: null });
+    } else items.push({ id: `layer-${i}`, x, y, figure: volumeShown(layer.mL), under: layer.name, grade: null, mark: null, aloud: null, reading: null });
   }
   const ice = glass.ice.filter((p) => p.to_mm > p.from_mm);
   for (const [i, p] of ice.entries()) {
@@ -86,9 +87,9 @@ function itemsOf(reading: Reading, frame: Frame): Item[] {
   return items;
 }
 
-function of(id: string, x: number, y: number, reading: string, name: string, figure: Figure, under: string): Item {
-  const decimals = decimalsFor(figure.low, figure.high, name === 'strength' ? 1 : 0);
-  return { id, x, y, under, grade: figure.grade, reading: reading === 'drink' ? null : reading, mark: markOf(reading, name, figure), aloud: figureName(reading.replace(/^prep:/, ''), name, figure), figure: `${shown(figure.value, decimals)} ${unitShown(figure.unit)}`.trim() };
+function of(id: string, x: number, y: number, reading: string, name: string, told: Figure, under: string): Item {
+  const figure = inUnits(told), decimals = decimalsFor(figure.low, figure.high, name === 'strength' ? 1 : 0);
+  return { id, x, y, under, grade: figure.grade, reading: reading === 'drink' ? null : reading, mark: markOf(reading, name, told), aloud: figureName(reading.replace(/^prep:/, ''), name, figure), figure: `${shown(figure.value, decimals)} ${unitShown(figure.unit)}`.trim() };
 }
 
 /** A leader's dash tells the grade before anything is pressed. */

@@ -1,4 +1,5 @@
-import { shown } from '../pen/numbers.ts';
+import { shown, unitShown } from '../pen/numbers.ts';
+import { inUnits } from '../pen/units.ts';
 import type { Pad } from '../pen/pad.ts';
 import { polygon } from '../pen/path.ts';
 import type { LevelMark } from '../shapes.ts';
@@ -6,8 +7,9 @@ import { words } from '../words.ts';
 
 /** A level as something to take hold of, between two x: its triangle shows when a pointer or the keyboard is there. */
 export function drawHandle(pad: Pad, mark: Omit<LevelMark, 'of'> & { readonly id: string; readonly within: string; readonly name: string }, at: { readonly y: number; readonly from: number; readonly to: number; readonly tall: number }): void {
+  const told = inUnits({ value: mark.value, low: mark.value, high: mark.value, unit: mark.unit });
   const { id: of, within, name, value, unit, perPx } = mark, { y, from, to, tall } = at;
-  pad.open({ id: `handle:${of}`, within, role: 'handle', level: { of, value, unit, perPx }, name: words('aloud.level', { name, value: shown(value, unit === 'mm' ? 1 : 0), unit: unit === 'mm' ? 'mm' : 'ml' }) });
+  pad.open({ id: `handle:${of}`, within, role: 'handle', level: { of, value, unit, perPx }, name: words('aloud.level', { name, value: shown(unit === 'mm' ? value : told.value, unit === 'mm' || told.unit !== 'mL' ? 1 : 0), unit: unit === 'mm' ? 'mm' : unitShown(told.unit) }) });
   pad.target({ x: from, y: y - tall / 2, width: to - from, height: tall });
   const x = to - 12;
   pad.path('hand', polygon([[x, y - 1], [x - 5.6, y - 11], [x + 5.6, y - 11]]));

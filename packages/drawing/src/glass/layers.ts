@@ -2,7 +2,7 @@ import type { GlassReading, Layer } from '@washline/engine';
 import type { Pad } from '../pen/pad.ts';
 import { polygon, type Point, type Step } from '../pen/path.ts';
 import { tint, type Scheme } from '../pen/tint.ts';
-import { shown } from '../pen/numbers.ts';
+import { shown, volumeShown } from '../pen/numbers.ts';
 import { words } from '../words.ts';
 import { radiusAt, smooth } from './profile.ts';
 import { heightY, type Stand } from './stand.ts';
@@ -25,7 +25,7 @@ export function drawLayers(pad: Pad, glass: GlassReading, stand: Stand, scheme: 
   for (const [i, layer] of glass.layers.entries()) {
     if (layer.to_mm <= layer.from_mm) continue;
     const from = i === 0 ? Math.min(layer.from_mm, 0) : layer.from_mm;
-    pad.open({ id: `layer:${i}`, within: 'glass', role: 'layer', layer: layer.name, name: words('aloud.layer', { name: layer.name, kind: layer.kind, from: shown(layer.from_mm, 1), to: shown(layer.to_mm, 1), ml: shown(layer.mL, 0) }) });
+    pad.open({ id: `layer:${i}`, within: 'glass', role: 'layer', layer: layer.name, name: words('aloud.layer', { name: layer.name, kind: layer.kind, from: shown(layer.from_mm, 1), to: shown(layer.to_mm, 1), ml: volumeShown(layer.mL) }) });
     const fill = tint(layer.colour, { at: 'glass', scheme, foam: layer.kind === 'foam', turbidity: layer.turbidity, strength: layer.strength });
     pad.path('fill', slab(glass, stand, from, layer.to_mm), { fill, hatch: hatchOf(layer) });
   }

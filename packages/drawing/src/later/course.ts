@@ -1,5 +1,6 @@
 import type { Figure } from '@washline/engine';
 import type { Reading } from '../reading.ts';
+import { inUnits } from '../pen/units.ts';
 
 export type CourseName = 'temperature' | 'strength' | 'volume' | 'ice_left' | 'co2';
 /** One figure of a drink that is left alone in its glass, minute by minute as the reading tells it. */
@@ -20,7 +21,7 @@ export function coursesOf(reading: Reading): Course[] {
     const first = poured === undefined || told[0] === undefined || told[0].minutes <= 0 ? [] : [{ minutes: 0, figure: poured }];
     // a drink without alcohol has no course of its strength
     const nothing = name === 'strength' && told.every(({ figure }) => figure.high < 0.05);
-    return told.length < 2 || nothing ? [] : [{ name, points: [...first, ...told] }];
+    return told.length < 2 || nothing ? [] : [{ name, points: [...first, ...told].map(({ minutes, figure }) => ({ minutes, figure: inUnits(figure) })) }];
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Figure } from '@washline/engine';
 import { pointed, words } from '../words.ts';
+import { inUnits } from './units.ts';
 
 const THIN = '\u2009';
 
@@ -40,8 +41,8 @@ export function spreadShown(figure: Pick<Figure, 'value' | 'low' | 'high' | 'ske
 }
 
 /** Value and unit, as "15.3 % vol". */
-export function figureShown(figure: Pick<Figure, 'value' | 'low' | 'high' | 'unit'>, atLeast?: number): string {
-  const unit = unitShown(figure.unit), least = atLeast ?? leastDecimals(figure.unit);
+export function figureShown(of: Pick<Figure, 'value' | 'low' | 'high' | 'unit'>, atLeast?: number): string {
+  const figure = inUnits(of), unit = unitShown(figure.unit), least = atLeast ?? leastDecimals(figure.unit);
   const number = shown(figure.value, decimalsFor(figure.low, figure.high, least));
   return unit === '' ? number : `${number} ${unit}`;
 }
@@ -49,5 +50,11 @@ export function figureShown(figure: Pick<Figure, 'value' | 'low' | 'high' | 'uni
 /** Lengths, strengths, degrees, acid and pH are never shown without a decimal. */
 export function leastDecimals(unit: string): number {
   if (unit === 'pH') return 2;
-  return unit === 'mm' || unit === '% vol' || unit === '°C' || unit === 'EUR' ? 1 : 0;
+  return unit === 'mm' || unit === '% vol' || unit === '°C' || unit === 'EUR' || unit === 'cl' || unit === 'oz' ? 1 : 0;
 }
+
+/** A volume without a spread of its own, from mL: to the whole ml, a tenth of a centilitre or an ounce. */
+export function volumeShown(mL: number): string { const { value, unit } = inUnits({ value: mL, low: mL, high: mL, unit: 'mL' }); return `${shown(value, unit === 'mL' ? 0 : 1)} ${unitShown(unit)}`; }
+
+/** A temperature without its spread, from °C. */
+export function degreesShown(celsius: number, decimals = 1): string { const { value, unit } = inUnits({ value: celsius, low: celsius, high: celsius, unit: '°C' }); return `${shown(value, unit === '°C' ? decimals : 0)} ${unit}`; }

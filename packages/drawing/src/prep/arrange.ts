@@ -9,6 +9,7 @@ import { FOLDS, MAY, foldedIn, standRow } from './fold.ts';
 import type { Flow, FlowPrep, Pour } from './flow.ts';
 import { arrangePhone } from './phone.ts';
 import { standRest } from './rest.ts';
+import { volumeShown } from '../pen/numbers.ts';
 import { levelOf, vesselFor, vesselSize, type Vessel } from './vessel.ts';
 import { writeAtReceivers } from './written.ts';
 
@@ -107,7 +108,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: 
     if (mixed !== null) {
       const level = line, width = streamWidth(volume?.value ?? 150, true);
       const land = stand.axis - (stand.axis - frame.left) * 0.12;
-      if (!board.pour(mixed, { key: 'glass', near: frame.left, lip: frame.brim, land, level }, { from: 'build', amount: volume === undefined ? '' : `${Math.round(volume.value)} ml`, mL: volume?.value ?? 150 }, 1, true)) board.overlaps += 1;
+      if (!board.pour(mixed, { key: 'glass', near: frame.left, lip: frame.brim, land, level }, { from: 'build', amount: volume === undefined ? '' : volumeShown(volume.value), mL: volume?.value ?? 150 }, 1, true)) board.overlaps += 1;
       receivers.push({ key: 'build', placed: mixed });
       const givers = biggest(flow.build.takes);
       free = row === null ? givers : flow.build.takes;

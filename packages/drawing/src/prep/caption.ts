@@ -1,6 +1,7 @@
 import type { Figure, PrepReading } from '@washline/engine';
 import { SIZE, broken, cut, run, runsWidth } from '../pen/lettering.ts';
 import { decimalsFor, figureShown, shown, spreadShown } from '../pen/numbers.ts';
+import { inUnits } from '../pen/units.ts';
 import type { Run } from '../shapes.ts';
 import { lettered, words } from '../words.ts';
 import { factsOf } from './facts.ts';
@@ -26,11 +27,11 @@ const LEAD = 24;
 
 export function captionOf(prep: FlowPrep, flow: Flow, poured: ReadonlySet<string>, short: boolean): Caption {
   const lines: CaptionLine[] = [];
-  const made = prep.reading?.yield;
+  const made = prep.reading?.yield === undefined ? undefined : inUnits(prep.reading.yield);
   if (made !== undefined) {
     const decimals = decimalsFor(made.low, made.high);
     const spread = spreadShown(made, decimals), gross = prep.reading?.gas?.siphon?.gross;
-    const full = gross === undefined ? figureShown(made) : words('of-gross', { yield: figureShown(made), gross: shown(gross.value, 0) });
+    const full = gross === undefined ? figureShown(made) : words('of-gross', { yield: figureShown(made), gross: gross.unit === 'mL' ? shown(inUnits(gross).value, inUnits(gross).unit === 'mL' ? 0 : 1) : shown(gross.value, 0) });
     lines.push({ figure: 'yield', giver: null, from: null, runs: [run(`${full}${spread === '' || short ? '' : `, ${spread}`}`, SIZE.small, 'ink2')] });
   }
   const strength = prep.reading?.figures['strength'];

@@ -1,5 +1,6 @@
 import type { Cloth, Figure, PrepGas, PrepReading } from '@washline/engine';
-import { decimalsFor, figureShown, shown, spreadShown, unitShown } from '../pen/numbers.ts';
+import { decimalsFor, degreesShown, figureShown, shown, spreadShown, unitShown } from '../pen/numbers.ts';
+import { inUnits } from '../pen/units.ts';
 import { words } from '../words.ts';
 
 /** What is told of a prep beside its yield and strength: what presses in it with the caution that goes with it, how far it is frozen, and what stays in its cloth. */
@@ -39,6 +40,6 @@ function heldOf(cloth: Cloth): string[] {
 }
 
 /** Degrees as one says them: to the whole one. */
-function degrees(figure: Figure): string { return `${shown(figure.value, 0)} °C`; }
+function degrees(figure: Figure): string { return degreesShown(figure.value, 0); }
 /** Two digits of a small amount. */
-function few(figure: Figure): string { return `${shown(figure.value, figure.value < 9.95 ? 1 : 0)} ${unitShown(figure.unit)}`; }
+function few(of: Figure): string { const figure = inUnits(of); return `${shown(figure.value, figure.value < 9.95 ? 1 : 0)} ${unitShown(figure.unit)}`; }

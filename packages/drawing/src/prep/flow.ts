@@ -1,5 +1,6 @@
 import type { Action, Amount, Document, Measure, PrepReading, Section } from '@washline/engine';
 import type { Reading } from '../reading.ts';
+import { amountIn, measureShown } from '../pen/units.ts';
 import { words } from '../words.ts';
 
 /** What is poured from where into what, as the sheet has it. */
@@ -39,7 +40,7 @@ export function flowOf(reading: Reading, document: Document | null): Flow {
 
 function flowOfReading(reading: Reading): Flow {
   const preps = Object.entries(reading.preps).map(([key, prep], i): FlowPrep => ({
-    key, name: prep.name, letter: letterOf(i), reading: prep, takes: prep.takes.map((t) => ({ from: t.prep, amount: `${Math.round(t.mL)} ml`, mL: t.mL })),
+    key, name: prep.name, letter: letterOf(i), reading: prep, takes: prep.takes.map((t) => ({ from: t.prep, amount: measureShown(t.mL), mL: t.mL })),
   }));
   return { preps, build: { letter: letterOf(preps.length), vessel: null, title: '', step: null, takes: [], bought: [], ice: false }, glass: { takes: [], bought: [] } };
 }
@@ -97,7 +98,7 @@ function pourOf(measure: Measure, text: string): Pour | null {
 }
 
 function amountText(amount: Amount, text: string): string {
-  return text.slice(amount.number.from, Math.max(amount.number.to, amount.unitSpan?.to ?? 0)).trim();
+  return (amount.low === amount.high ? amountIn(amount.low, amount.unit) : null) ?? text.slice(amount.number.from, Math.max(amount.number.to, amount.unitSpan?.to ?? 0)).trim();
 }
 
 function boughtText(measure: Measure, text: string): string {

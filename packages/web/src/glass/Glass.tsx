@@ -1,4 +1,4 @@
-import { draw, fitsAt, type Said } from '@washline/drawing';
+import { draw, fitsAt, inBoth, type Said } from '@washline/drawing';
 import { createEffect, createSignal, onCleanup, onMount, Show, type Accessor } from 'solid-js';
 import type { Sheet } from '../device.ts';
 import { presentRun } from '../hands/run.ts';
@@ -45,9 +45,9 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
       const real = props.trueSize(), fits = real !== null && reading.glass !== null && fitsAt(reading.glass, size, real);
       props.onTall(real !== null && !fits);
       // On paper one millimetre of the glass is one millimetre.
-      const drawing = draw(reading, paper
-        ? { width: (180 / 25.4) * 96, height: (186 / 25.4) * 96, mmPerPx: 25.4 / 96, scheme: 'light', document: spec, findings: said, tide }
-        : { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), ...poured, scheme: props.sheet(), document: spec, findings: said, tide });
+      const drawing = paper
+        ? inBoth(() => draw(reading, { width: (180 / 25.4) * 96, height: (186 / 25.4) * 96, mmPerPx: 25.4 / 96, scheme: 'light', document: spec, findings: said, tide }))
+        : draw(reading, { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), ...poured, scheme: props.sheet(), document: spec, findings: said, tide });
       hatch(drawing.mmPerPx);
       render(drawing);
       if (paper) { svg.style.setProperty('--true-width', `${drawing.width}mm`); svg.style.setProperty('--true-height', `${drawing.height}mm`); }

@@ -26,6 +26,9 @@ export async function turnTo(next: Language): Promise<void> {
   setSpoken((before) => ({ language: next, table, named: before.named + 1 }));
 }
 
+/** What is drawn from words is drawn anew: the units they are told in have changed. */
+export function again(): void { setSpoken((before) => ({ ...before, named: before.named + 1 })); }
+
 /** The engine's own words in German, once they have come. */
 export function name(german: Readonly<Record<string, string>>): void {
   if (values === german) return;

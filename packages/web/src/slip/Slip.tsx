@@ -1,10 +1,10 @@
 import type { Figure } from '@washline/engine';
 import type { SaidInput, SaidWhy } from '@washline/spec';
 import type { Reading } from '../read.ts';
-import { decimalsFor, factsOf, leastDecimals, shown, spreadShown, unitShown } from '@washline/drawing';
+import { decimalsFor, factsOf, inUnits, leastDecimals, shown, spreadShown, unitShown } from '@washline/drawing';
 import { For, Show, createEffect, createMemo, createResource, onCleanup, onMount, type Accessor } from 'solid-js';
 import type { Pressed } from '../glass/Glass.tsx';
-import { say } from '../language/language.ts';
+import { say, turn } from '../language/language.ts';
 import { nameOf } from './words.ts';
 
 type Drawn = Pick<Reading, 'figures' | 'preps' | 'glass'>;
@@ -12,8 +12,10 @@ type Drawn = Pick<Reading, 'figures' | 'preps' | 'glass'>;
 /** Why a figure is what it is: value, spread, grade, method, what it follows from, sources. A slip of the ruled sheet, one at a time. */
 export function Slip(props: { readonly pressed: Pressed; /** of the moment that is drawn, `minutes` after pouring */ readonly reading: Accessor<Drawn>; readonly minutes: Accessor<number>; readonly why: Accessor<SaidWhy | null>; readonly onClose: () => void }) {
   let slip!: HTMLElement;
-  const figure = createMemo(() => figureOf(props.reading(), props.pressed));
+  const figure = createMemo(() => figureIn(props.reading(), props.pressed));
   const [behind] = createResource(() => import('./sources.ts'));
+  /** both ends of what a figure would narrow to, in the units it is shown in */
+  const narrow = (one: { readonly low: number; readonly high: number }) => inUnits({ value: one.low, low: one.low, high: one.high, unit: figureOf(props.reading(), props.pressed)?.unit ?? '' });
   const pressed = (): boolean => props.pressed.figure === 'pressure';
   const caution = (): string | null => { const prep = props.reading().preps[props.pressed.reading.replace(/^prep:/, '')]; return prep === undefined ? null : factsOf(prep).caution; };
   const inputs = (): readonly SaidInput[] => (props.why()?.inputs ?? []).filter((i) => i.share >= 0.005).slice(0, 8);
@@ -66,7 +68,7 @@ export function Slip(props: { readonly pressed: Pressed; /** of the moment that 
               )}</For>
             </ol>
           </Show>
-          <For each={props.why()?.narrow ?? []}>{(one, at) => <p class="narrow" data-narrow={one.key}>{say(one.by > 0.999 ? 'slip.narrow.all' : at() === 0 ? 'slip.narrow' : 'slip.narrow.mine', { words: one.words, low: shown(one.low, decimals(f())), high: shown(one.high, decimals(f())), unit: unitShown(f().unit), by: Math.round(one.by * 100) })} {one.say === '' ? say('slip.do', { do: one.do }) : say('slip.write', { say: one.say, do: one.do })}</p>}</For>
+          <For each={props.why()?.narrow ?? []}>{(one, at) => <p class="narrow" data-narrow={one.key}>{say(one.by > 0.999 ? 'slip.narrow.all' : at() === 0 ? 'slip.narrow' : 'slip.narrow.mine', { words: one.words, low: shown(narrow(one).low, decimals(f())), high: shown(narrow(one).high, decimals(f())), unit: unitShown(f().unit), by: Math.round(one.by * 100) })} {one.say === '' ? say('slip.do', { do: one.do }) : say('slip.write', { say: one.say, do: one.do })}</p>}</For>
           <Show when={sources().length > 0}><dl><div><dt>{say('slip.sources')}</dt><dd><For each={sources()}>{(key) => <div>{behind()?.tables.cite(key) ?? key}</div>}</For></dd></div></dl></Show>
         </>
       )}</Show>
@@ -84,6 +86,9 @@ function place(slip: HTMLElement, at: DOMRect): void {
 
 function decimals(f: Figure): number { return decimalsFor(f.low, f.high, leastDecimals(f.unit)); }
 
+/** The figure in the units it is shown in. */
+function figureIn(reading: Drawn, pressed: Pressed): Figure | undefined { turn(); const figure = figureOf(reading, pressed); return figure === undefined ? undefined : inUnits(figure); }
+
 function figureOf(reading: Drawn, pressed: Pressed): Figure | undefined {
   if (pressed.reading === 'drink') return pressed.figure === 'washline' ? reading.glass?.washline : reading.figures[pressed.figure];
   const prep = reading.preps[pressed.reading.replace(/^prep:/, '')];
@@ -91,8 +96,8 @@ function figureOf(reading: Drawn, pressed: Pressed): Figure | undefined {
 }
 
 /** A factor about 1 stands on the cell it is of; all else has its number. */
-function valueOf({ value, low, high, unit }: SaidInput): string {
-  const digits = decimalsFor(low, high);
+function valueOf(input: SaidInput): string {
+  const { value, low, high, unit } = inUnits(input), digits = decimalsFor(low, high);
   return value === 1 && unit === 'share' ? say('slip.times', { low: shown(low, digits), high: shown(high, digits) }) : `${shown(value, digits)} ${unitShown(unit)}`;
 }
 
