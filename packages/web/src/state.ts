@@ -35,6 +35,8 @@ export interface State {
   readonly turned: Accessor<number | null>;
   /** turns the amount of a line by steps of its jigger; false where it has none */
   turnLine(line: number, steps: number, fine: boolean): boolean;
+  /** can the amount of a line be turned? */
+  turns(line: number): boolean;
   /** takes hold of a level of the drawing; null where nothing moves it, or before the engine has come */
   hold(of: string): Hand | null;
   type(text: string): void;
@@ -135,6 +137,7 @@ export function makeState(): State {
   };
   return {
     text, now, reader, later, minutes, hands, caret, turned, hold,
+    turns: (line) => [1, -1].some((by) => (engine()?.turnLine(now(), line, by, false) ?? []).length > 0),
     turnLine(line, by, finely) {
       const splices = engine()?.turnLine(now(), line, by, finely) ?? [], before = text();
       if (splices.length > 0) put(spliced(before, splices), done(history(), before, splices, false, Date.now()), null);

@@ -10,6 +10,7 @@ import { linesOfPart, nearPart, setNearLine } from './near.ts';
 import { letterAt } from './place.ts';
 import { rowsOf, type Row } from './rows.ts';
 import type { Told } from './told.ts';
+import { Turns } from './Turns.tsx';
 import { lineAt, typedLine, type Hold } from './typing.ts';
 
 /** The spec as a ruled sheet: one text area, its mirror that sets headings and marks, and a margin with what was found at each line. */
@@ -31,6 +32,7 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
   const of = createMemo(() => { const part = nearPart(), { document: spec, reading } = state.now(); return part === null ? [] : linesOfPart(spec, reading.variant, part); });
   const edges = (n: number): string => { const lines = of(); return lines.includes(n) ? `${lines.includes(n - 1) ? '' : ' of-first'}${lines.includes(n + 1) ? '' : ' of-last'}` : ''; };
   const whereCaret = (): void => {
+    if (document.activeElement?.closest('.turns') != null) return;
     setLine(document.activeElement === editor ? lineAt(editor.value, editor.selectionStart) : null);
     if (line() !== null) setNoteOf(line());
     props.hold.caretAt(line());
@@ -134,9 +136,10 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
         <textarea
           class="editor" ref={editor} data-editor id="spec" aria-label={say('spec.the')} aria-describedby="spec-how spec-line" spellcheck={false} autocapitalize="off" autocomplete="off" wrap="soft"
           aria-autocomplete="list" aria-haspopup="listbox" aria-controls={choice()?.list() ?? undefined} aria-activedescendant={choice()?.active() ?? undefined}
-          onInput={(e) => { typed(e.currentTarget.value); if (e.isComposing || !/^(insertText|delete|insertCompositionText)/.test(e.inputType)) choice()?.close(); else choice()?.typed(); }} onKeyDown={key} onKeyUp={() => { asIs = false; }} onPaste={paste} onBeforeInput={before} onFocus={() => { whereCaret(); void fetchAll(); }} onBlur={whereCaret} onPointerMove={over} onPointerLeave={() => setHovered(null)}
+          onInput={(e) => { typed(e.currentTarget.value); if (e.isComposing || !/^(insertText|delete|insertCompositionText)/.test(e.inputType)) choice()?.close(); else choice()?.typed(); }} onKeyDown={key} onKeyUp={() => { asIs = false; }} onPaste={paste} onBeforeInput={before} onFocus={() => { whereCaret(); void fetchAll(); }} onBlur={(e) => { if ((e.relatedTarget as Element | null)?.closest('.turns') == null) whereCaret(); }} onPointerMove={over} onPointerLeave={() => setHovered(null)}
         />
         {choice()?.view}
+        <Turns state={state} line={line} rows={rows} width={width} mirror={() => mirror} />
         <div class="told-of" id="spec-line" ref={noteBox}><Show when={noted()?.here()}>{(told) => <Show when={noted()} keyed>{({ Note }) => <Note told={told()} state={state} onGrown={() => setGrown(grown() + 1)} />}</Show>}</Show></div>
         <div class="told-of over" aria-hidden="true" ref={overBox}><Show when={noted()?.over()}>{(told) => <Show when={noted()} keyed>{({ Note }) => <Note told={told()} state={state} onGrown={() => undefined} hovered />}</Show>}</Show></div>
       </div>
