@@ -18,7 +18,7 @@ export function LinkWord(props: { readonly state: State }) {
   const close = (): void => { setField(null); button.focus(); };
   return (
     <>
-      <button type="button" ref={button} aria-expanded={field() === null ? undefined : true} onClick={() => { if (field() === null) void make(); else close(); }}>{say('link')}<span class="again" role="status">{said() === null ? '' : say(`link.${said()!}`)}</span></button>
+      <button type="button" ref={button} aria-expanded={field() === null ? undefined : true} onClick={() => { if (field() === null) void make(); else close(); }}>{say('link')}<span class="link-said" role="status">{said() === null ? '' : say(`link.${said()!}`)}</span></button>
       <Show when={field()}>{(address) => (
         <label class="link-field" onKeyDown={(e) => { if (e.key === 'Escape') close(); }}>{say('link.by-hand')}
           <input type="text" readonly value={address()} ref={(input) => queueMicrotask(() => { input.focus(); input.select(); })} onFocus={(e) => e.currentTarget.select()} />
