@@ -10,6 +10,7 @@ export { terminalLater } from './later/terminal.ts';
 export { terminalGlass } from './terminal.ts';
 export { drawHands, type DrawnHands, type HandsOptions, type Marks } from './hands/draw.ts';
 export { spreadOf, tenthsOf, type Tide } from './hands/comb.ts';
+export { differenceShown, drawCompare, type CompareOptions } from './compare/draw.ts';
 export { letterOf, sectionsOf } from './prep/flow.ts';
 export { fitsAt } from './glass/stand.ts';
 export { INKS, svgOf } from './svg.ts';

@@ -22,6 +22,7 @@ export { drinkKinds } from './program/served.ts';
 export { place } from './reading/place.ts';
 export { assumedOf } from './reading/assumed.ts';
 export type { Ranged } from './reading/carry.ts';
+export { differences, type Difference } from './reading/difference.ts';
 export { readDocument, type ReadOptions, type ReadResult } from './reading/read.ts';
 export * from './findings/codes.ts';
 export * from './heat/index.ts';

@@ -1,7 +1,7 @@
 import type { DegreeUnit, VolumeUnit } from '@washline/drawing';
 import { EMPTY, type History } from './history.ts';
 
-const DRAFT = 'washline/draft', SHEET = 'washline/sheet', LANGUAGE = 'washline/language', SCREEN = 'washline/screen', UNITS = 'washline/units';
+const DRAFT = 'washline/draft', SHEET = 'washline/sheet', LANGUAGE = 'washline/language', SCREEN = 'washline/screen', UNITS = 'washline/units', OTHER = 'washline/other';
 export interface Draft { readonly text: string; readonly history: History }
 
 /** What this device keeps; a device that keeps nothing (private window, storage full) is no fault. */
@@ -53,3 +53,7 @@ export function keptScreen(): number | null {
 export function keepScreen(dots: number): void {
   try { localStorage.setItem(SCREEN, String(dots)); } catch { /* holds until the page is left */ }
 }
+
+/** A text that was kept to hold others against; null where none was. */
+export function keptOther(): string | null { try { return localStorage.getItem(OTHER); } catch { return null; } }
+export function keepOther(text: string): void { try { localStorage.setItem(OTHER, text); } catch { /* holds until the page is left */ } }

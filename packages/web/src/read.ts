@@ -1,4 +1,4 @@
-import type { Document, Ranged } from '@washline/engine';
+import { differences, type Difference, type Document, type Ranged } from '@washline/engine';
 // What a view takes from the engine it takes from here, so that the engine stays one piece that comes after the first picture.
 export { measureOf, setAmount, stepped, verbIn, writtenIn } from '@washline/spec';
 export { reach, takeHold, turnLine } from './hand/levels.ts';
@@ -45,3 +45,17 @@ export function complete(now: Pick<Read, 'document'>, offset: number, spoken: Me
 }
 /** The engine's own words in a language that has been learnt. */
 export const wordsIn = (language: MessageLanguage): Readonly<Record<string, string>> => messagesIn(language).values;
+
+/** Figures that two drinks are held against each other by. */
+const HELD = ['strength', 'volume', 'ethanol', 'sugar', 'acidity', 'ph', 'brix', 'dilution', 'temperature', 'co2', 'energy', 'fat', 'protein', 'cost'] as const;
+export interface Held { readonly a: Reading; readonly b: Reading; readonly differences: readonly Difference[]; readonly problems: readonly [number, number];
+  /** groups of allergens of each, in the page's language */
+  readonly allergens: readonly [readonly string[], readonly string[]] }
+
+/** Two texts read side by side, each for a variant or none; ranges by differences alone. `b` less `a`. */
+export function hold(a: { readonly text: string; readonly variant: string | null }, b: { readonly text: string; readonly variant: string | null }, language: MessageLanguage): Held {
+  const [one, two] = [a, b].map(({ text, variant }) => readText(text, { tables, language, variant, quick: true, before: null })) as [Answer, Answer];
+  const told = one.ranged == null || two.ranged == null ? [] : differences(one.ranged, two.ranged, [['glass', 'washline_mm'], ...HELD.map((name) => ['drink', name] as const)]);
+  const { values } = messagesIn(language), groups = ({ reading }: Answer): string[] => [...new Set(reading.allergens.map(({ group }) => values[group] ?? group))];
+  return { a: one.reading, b: two.reading, differences: told, problems: [one.problems.length, two.problems.length], allergens: [groups(one), groups(two)] };
+}

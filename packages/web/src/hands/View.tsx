@@ -10,8 +10,8 @@ import { paintMarks } from './marks.ts';
 import { holding, presentRun, type Run } from './run.ts';
 import '../style/hands.css';
 
-/** Room kept at the top for the head, and under the drawing of the glass for the word of half an hour, px. */
-const HEAD = { wide: 172, phone: 150 }, LATER = 28;
+/** Room kept at the top for the head, and under the drawing of the glass for the rule of time, px. */
+const HEAD = { wide: 172, phone: 150 }, LATER = 40;
 /** Height of the drawing of the glass on a phone, px. */
 const PHONE = 545;
 /** The drawing's part of a sheet of A4, px. */

@@ -1,3 +1,4 @@
+import { compareAnswer } from '../compare/answer.ts';
 import { createSignal, lazy, type Accessor, type Component } from 'solid-js';
 import type { Sheet } from '../device.ts';
 import { stepsAnswer } from '../film/answer.ts';
@@ -21,6 +22,7 @@ export interface View {
 /** The views in the order of the foot. */
 export const VIEWS: readonly View[] = [
   view('hands', () => import('../hands/View.tsx'), handsAnswer),
+  view('compare', () => import('../compare/View.tsx'), compareAnswer),
   view('film', () => import('../film/Film.tsx'), stepsAnswer),
 ];
 
