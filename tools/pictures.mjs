@@ -32,11 +32,13 @@ const PICTURES = [
   { name: 'page-dark', width: 1440, height: 900, dark: true },
   { name: 'page-why', width: 1440, height: 900, press: '[data-figure="strength"]' },
   { name: 'page-phone', width: 375, height: 812 },
+  { name: 'page-later', width: 1440, height: 900, minutes: 30 },
+  ...['hands', 'compare', 'film'].flatMap((view) => [{ name: `page-${view}`, width: 1440, height: 900, view }, { name: `page-${view}-phone`, width: 375, height: 812, view, dark: true }]),
 ];
 
 mkdirSync(folder, { recursive: true });
 const browser = await chromium.launch({ executablePath: place, args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'] });
-for (const { name, width, height, change, at, dark, press } of PICTURES) {
+for (const { name, width, height, change, at, dark, press, view, minutes } of PICTURES) {
   const context = await browser.newContext({ viewport: { width, height }, colorScheme: dark ? 'dark' : 'light', serviceWorkers: 'block', reducedMotion: 'reduce' });
   const page = await context.newPage();
   await page.goto(`http://127.0.0.1:${server.address().port}/`);
@@ -53,7 +55,11 @@ for (const { name, width, height, change, at, dark, press } of PICTURES) {
       row.closest('.scroll').scrollTop = Math.max(0, row.offsetTop - 220);
     }, at);
   }
+  // the tide marks of the text as it stands
+  await page.waitForSelector('[data-tide]', { state: 'attached' });
+  if (minutes) { await page.focus('.rule'); for (let i = 0; i < minutes; i++) await page.keyboard.press('ArrowRight'); await page.evaluate(() => document.activeElement.blur()); }
   if (press) await page.click(press);
+  if (view) { await page.evaluate((name) => { location.hash = name; }, view); await page.waitForTimeout(1500); }
   await page.mouse.move(2, 2);
   await page.waitForTimeout(400);
   await page.screenshot({ path: join(folder, `${name}.png`) });
