@@ -73,7 +73,7 @@ export function Page() {
   const [laying, setLaying] = createSignal(false), [real, setReal] = createSignal(false), [tall, setTall] = createSignal(false);
   const otherView = () => VIEWS.find((view) => view.name === viewed());
   const toView = (name: ViewName, answer: () => string) => (
-    <a class="view" href={`#${name}`} aria-current={viewed() === name ? 'page' : undefined} onClick={(e) => { e.preventDefault(); if (viewed() !== name) turnToView(name); else document.getElementById(name)?.focus(); }}><b>{say(name)}</b> {answer()}</a>
+    <a class="view" href={`#${name}`} aria-current={viewed() === name ? 'page' : undefined} onClick={(e) => { e.preventDefault(); if (viewed() !== name) turnToView(name); else document.getElementById(name)?.focus(); }}><b>{say(name)}</b> <span class="answer">{answer()}</span></a>
   );
 
   return (
