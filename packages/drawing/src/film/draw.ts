@@ -1,10 +1,7 @@
 import type { GlassReading } from '@washline/engine';
-import { drawGarnish, drawRim } from '../glass/garnish.ts';
-import { drawIce } from '../glass/ice.ts';
-import { drawLayers, drawLevels } from '../glass/layers.ts';
+import { drawFilled } from '../glass/filled.ts';
 import { brimHeight, outerSize, smooth } from '../glass/profile.ts';
 import { standAt } from '../glass/stand.ts';
-import { drawWall } from '../glass/wall.ts';
 import { Pad } from '../pen/pad.ts';
 import { polygon, type Step } from '../pen/path.ts';
 import { tint, type Scheme } from '../pen/tint.ts';
@@ -110,14 +107,7 @@ function drawNet(pad: Pad, put: Put, { split, height }: FilmOptions): void {
 function drawGlass(pad: Pad, glass: GlassReading, put: Put, scheme: Scheme): void {
   const at = standAt(glass, put.k, put.axis, put.table);
   pad.open({ id: 'glass', within: null, role: 'glass', name: words('aloud.drink', { drink: '', glass: glass.name }).replace(/^\W+/, ''), washline_mm: glass.washline_mm });
-  drawGarnish(pad, glass, at, scheme);
-  drawLayers(pad, glass, at, scheme);
-  pad.open({ id: 'levels', within: 'glass', role: 'wall' });
-  drawLevels(pad, glass, at);
-  drawIce(pad, glass, at, scheme);
-  pad.open({ id: 'wall', within: 'glass', role: 'wall' });
-  drawWall(pad, glass, at, scheme);
-  drawRim(pad, glass, at);
+  drawFilled(pad, glass, at, scheme);
 }
 
 function drawBench(pad: Pad, one: FilmVessel, put: Put, scheme: Scheme): void {

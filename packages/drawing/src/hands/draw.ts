@@ -1,12 +1,9 @@
 import type { GlassReading } from '@washline/engine';
 import type { Reading } from '../reading.ts';
 import { frameOf } from '../frame.ts';
-import { drawGarnish, drawRim } from '../glass/garnish.ts';
-import { drawIce } from '../glass/ice.ts';
-import { drawLayers, drawLevels } from '../glass/layers.ts';
+import { drawFilled } from '../glass/filled.ts';
 import { brimHeight, outerSize, radiusAt } from '../glass/profile.ts';
 import { heightY, standAt, type Stand } from '../glass/stand.ts';
-import { drawWall } from '../glass/wall.ts';
 import { SIZE, run, textWidth } from '../pen/lettering.ts';
 import { counted, shown } from '../pen/numbers.ts';
 import { Pad } from '../pen/pad.ts';
@@ -57,12 +54,7 @@ export function drawHands(reading: Reading, tide: Tide, options: HandsOptions): 
   if (piece === null) return null;
   const pad = new Pad(), stand = standOf(glass, whole.stand.scale, y, { width, height, phone, head: options.head });
   pad.open({ id: 'glass', within: null, role: 'wall' });
-  drawGarnish(pad, glass, stand, scheme);
-  drawLayers(pad, glass, stand, scheme);
-  drawLevels(pad, glass, stand);
-  drawIce(pad, glass, stand, scheme);
-  drawWall(pad, glass, stand, scheme);
-  drawRim(pad, glass, stand);
+  drawFilled(pad, glass, stand, scheme);
   const x = phone ? Math.max(146, stand.axis + outerSize(glass).radius * stand.scale + 72) : Math.round(width * 0.5);
   drawTide(pad, tide, glass, stand, { washline: y, phone, edge, height, longest: Math.min(60, Math.max(12, x - (phone ? 60 : 80) - stand.axis - outerSize(glass).radius * stand.scale)) }, false);
   // parts that drew themselves are ink here: the view's own words say them
