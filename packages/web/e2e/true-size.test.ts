@@ -63,6 +63,8 @@ describe('the glass at true size', () => {
     await page.reload();
     await ready(page);
     await page.getByRole('button', { name: 'true size' }).click();
+    // the card's code comes over the line when it is first asked for, and takes the focus then
+    await page.waitForFunction(() => document.activeElement?.getAttribute('role') === 'slider');
     await page.keyboard.press('Escape');
     await page.waitForSelector('[data-drawing="glass"]');
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(375);
