@@ -57,7 +57,7 @@ function drawSide(pad: Pad, reading: Reading, glass: GlassReading, theirs: numbe
       pad.line('washline', left ? 0 : reach, y, left ? reach : width, y);
     }
     // the other's line goes on through this side, as a phantom
-    if (theirs !== null && Math.abs(theirs - y) > 3) pad.line('phantom', left ? 0 : edge + 8, theirs, left ? edge - 8 : width, theirs, { stroke: 'ink2', width: 0.9, dash: [7, 3, 1.5, 3] });
+    if (theirs !== null && Math.abs(theirs - y) > 3) pad.line('phantom', left ? 0 : edge + 8, theirs, left ? edge - 8 : width, theirs);
   }
   pad.open({ id: 'numbers', within: null, role: 'reading', reading: left ? 'side:a' : 'side:b' });
   const name = (text: string): void => { pad.text(phone ? stand.axis : left ? edge + 4 : edge - 4, phone ? stand.table + 22 : y + 62, [run(text, SIZE.small, 'ink2')], phone ? 'middle' : left ? 'start' : 'end'); };

@@ -6,7 +6,7 @@ import { heightY } from '../glass/stand.ts';
 import { SIZE, run } from '../pen/lettering.ts';
 import { shown } from '../pen/numbers.ts';
 import type { Pad } from '../pen/pad.ts';
-import { polygon } from '../pen/path.ts';
+import { rect } from '../pen/path.ts';
 import type { Reading } from '../reading.ts';
 
 /** What is told of a later moment; the drink's other figures are those of its pouring and are not shown then. */
@@ -27,12 +27,14 @@ export function thenOf(reading: Reading, minutes: number): Reading | null {
 export function drawPoured(pad: Pad, poured: GlassReading, now: GlassReading, frame: Frame): void {
   const { stand } = frame;
   pad.open({ id: 'poured', within: 'glass', role: 'rule' });
-  for (const ice of poured.ice) if (!isLoose(ice) && ice.kind !== 'sphere') {
-    for (const { x, y, width, height, turn } of blocks(poured, ice, stand)) if (turn === 0) pad.path('phantom', polygon([[x, y], [x + width, y], [x + width, y + height], [x, y + height]]), { stroke: 'ink2', width: 0.9, dash: [7, 3, 1.5, 3] });
-  } else if (ice.kind === 'sphere') pad.circle('phantom', stand.axis, heightY(stand, (ice.from_mm + ice.to_mm) / 2), ((ice.to_mm - ice.from_mm) / 2) * stand.scale, { stroke: 'ink2', width: 0.9, dash: [7, 3, 1.5, 3] });
+  for (const ice of poured.ice) {
+    if (isLoose(ice)) continue;
+    if (ice.kind === 'sphere') { pad.circle('phantom', stand.axis, heightY(stand, (ice.from_mm + ice.to_mm) / 2), ((ice.to_mm - ice.from_mm) / 2) * stand.scale); continue; }
+    for (const { x, y, width, height, turn } of blocks(poured, ice, stand)) if (turn === 0) pad.path('phantom', rect(x, y, width, height));
+  }
   const apart = Math.abs(poured.washline_mm - now.washline_mm) * stand.scale;
   if (apart < 3) return;
   const y = heightY(stand, poured.washline_mm), r = radiusAt(poured.profile, poured.washline_mm) * stand.scale;
-  pad.line('phantom', stand.axis - r, y, stand.axis + r, y, { stroke: 'ink2', width: 0.9, dash: [7, 3, 1.5, 3] });
+  pad.line('phantom', stand.axis - r, y, stand.axis + r, y);
   if (apart >= 11) pad.text(stand.axis - r + 6, y - 4, [run(shown(poured.washline_mm, 1), SIZE.note, 'ink2')]);
 }

@@ -21,27 +21,23 @@ const SMALLER = 0.6;
 /** Places for every vessel upstream of the glass at one scale: the largest at which nothing touches, the words that stand already (`said`) among it. */
 export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[]): Arrangement {
   const told = flow.preps.some((prep) => prep.reading?.gas !== undefined || (prep.reading?.cloth !== undefined && tellsOf(prep.reading.cloth)));
-  const folds = frame.phone || flow.preps.length < MAY ? [] : foldedIn(flow);
-  if (folds.length > 0) {
-    const open = flow.preps.length >= FOLDS ? null : largest(flow, reading, frame, said, told ? 'all' : 'none'), folded = foldedAt(flow, reading, frame, said, folds);
-    if (open === null || cost(open) > cost(folded)) return folded;
+  const folds = frame.phone || flow.preps.length < MAY ? [] : foldedIn(flow), at = (detail: Detail, row: readonly FlowPrep[]): Arrangement => largest(flow, reading, frame, said, detail, row);
+  const fold = (): Arrangement => { const row = at('all', folds); return cost(row) <= WELL ? row : asMuch(flow, row, (detail) => at(detail, folds)); };
+  if (folds.length > 0 && flow.preps.length >= FOLDS) return fold();
+  const whole = at(told ? 'all' : 'none', []);
+  if (folds.length > 0 && cost(whole) > 0) {
+    const folded = fold();
+    if (cost(whole) > cost(folded)) return folded;
   }
-  const whole = largest(flow, reading, frame, said, told ? 'all' : 'none');
   if (!told || frame.phone || (cost(whole) === 0 && whole.k >= SMALLER * Math.min(1.5, frame.stand.scale / 2))) return whole;
-  const plain = largest(flow, reading, frame, said, 'none'), good = (a: Arrangement): boolean => cost(a) <= cost(plain) && a.k >= SMALLER * plain.k;
-  if (good(whole)) return whole;
-  const few = largest(flow, reading, frame, said, 'figures');
-  // what presses is said, however small its vessel
-  return good(few) || flow.preps.some((prep) => prep.reading?.gas !== undefined) ? few : plain;
+  return asMuch(flow, whole, (detail) => at(detail, []));
 }
 
-/** With a row, as much told as does not cost a fall or a much smaller scale; what presses is told in any case. */
-function foldedAt(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[], folds: readonly FlowPrep[]): Arrangement {
-  const whole = largest(flow, reading, frame, said, 'all', folds);
-  if (cost(whole) <= WELL) return whole;
-  const plain = largest(flow, reading, frame, said, 'none', folds), good = (a: Arrangement): boolean => cost(a) <= cost(plain) && a.k >= SMALLER * plain.k;
+/** As much told as does not cost a fall or a much smaller scale, `whole` being with all of it; what presses is told in any case, however small its vessel. */
+function asMuch(flow: Flow, whole: Arrangement, at: (detail: Detail) => Arrangement): Arrangement {
+  const plain = at('none'), good = (a: Arrangement): boolean => cost(a) <= cost(plain) && a.k >= SMALLER * plain.k;
   if (good(whole)) return whole;
-  const few = largest(flow, reading, frame, said, 'figures', folds);
+  const few = at('figures');
   return good(few) || flow.preps.some((prep) => prep.reading?.gas !== undefined) ? few : plain;
 }
 

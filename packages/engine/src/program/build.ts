@@ -30,8 +30,9 @@ export interface BuildResult {
   readonly heaped: readonly Heaped[];
 }
 
-const MIXERS = new Set(['stir', 'shake', 'whip-shake', 'dry-shake', 'throw', 'roll', 'blend', 'flash-blend']);
-const INTO_GLASS = new Set(['strain', 'fine-strain', 'double-strain', 'pour', 'serve', 'dirty-dump']);
+/** Verbs that mix with ice or without, and those that bring what was mixed into the glass. */
+export const MIXERS: ReadonlySet<string> = new Set(['stir', 'shake', 'whip-shake', 'dry-shake', 'throw', 'roll', 'blend', 'flash-blend']);
+export const INTO_GLASS: ReadonlySet<string> = new Set(['strain', 'fine-strain', 'double-strain', 'pour', 'serve', 'dirty-dump']);
 const STRAINS = new Set(['strain', 'fine-strain', 'double-strain']);
 const ON_TOP = new Set(['float', 'sink', 'crown', 'layer']);
 

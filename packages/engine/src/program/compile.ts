@@ -4,11 +4,12 @@ import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { tellCloth } from '../preps/cloth.ts';
 import { compilePrep } from '../preps/prep.ts';
 import { seedFindings } from '../findings/seed.ts';
-import { LIQUID, OVER, WASHLINE, ICE_FROM, ICE_TO, LEVEL } from '../glass/index.ts';
+import { OVER } from '../glass/index.ts';
 import { wholeMass } from '../matter/block.ts';
 import { strengthIn, volumeAt20 } from '../liquids/index.ts';
 import { compileBuild, type BuildResult } from './build.ts';
 import { Context } from './context.ts';
+import { tellLevels } from './glass.ts';
 import { figures } from './figures.ts';
 import { compileLater, type Left } from './later.ts';
 import { order, sectionsOf, type Ordered } from './order.ts';
@@ -64,9 +65,7 @@ function drinkProbes(ctx: Context, b: BuildResult, serves: number): void {
   if (ctx.sparkling.has(b.base.liquid) || b.layers.some((l) => ctx.sparkling.has(l.block))) sparkleOf(ctx, 'drink', one, all_mL);
   if (b.iced) ctx.probe('dilution', 'drink', '%', 'ice-water-over-measures', ['crc-ice'], ({ s }, out, i) => { out[i] = s[b.dilution]!; });
   const levels = b.glass.levels;
-  for (const [name, k] of [['liquid_mm', LIQUID], ['washline_mm', LEVEL], ['top_mm', WASHLINE], ['ice_from_mm', ICE_FROM], ['ice_to_mm', ICE_TO]] as const) {
-    ctx.probe(name, 'glass', 'mm', 'stacked-frusta', ['definition'], ({ s }, out, i) => { out[i] = s[levels + k]!; });
-  }
+  tellLevels(ctx, 'glass', levels);
   ctx.probe('over_mL', 'glass', 'mL', 'stacked-frusta', ['definition'], ({ s }, out, i) => { out[i] = s[levels + OVER]!; });
   ctx.probe('ice_g', 'glass', 'g', 'mass-balance', [], ({ s }, out, i) => { out[i] = s[b.iceMass]!; });
   const base = b.base.liquid;

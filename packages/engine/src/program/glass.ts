@@ -1,5 +1,5 @@
 import type { IceWritten, Path, Step } from '../document/types.ts';
-import { brim, cutOf, pieceMass, solidShare, standInto, withBrim, STANDING, type Profile } from '../glass/index.ts';
+import { brim, cutOf, ICE_FROM, ICE_TO, LEVEL, LIQUID, pieceMass, solidShare, standInto, STANDING, WASHLINE, withBrim, type Profile } from '../glass/index.ts';
 import type { GlassShape } from '../larder/types.ts';
 import type { Context } from './context.ts';
 import { actionAt, fillOf, inHead, inIce, insteadOf, plain, type OfIce } from './words.ts';
@@ -99,6 +99,14 @@ export function iceOf(ctx: Context, ice: IceWritten | undefined, use: string, at
     ? ctx.spread(`ice/temperature/${t.celsius}`, t.celsius > -0.5 ? 'ice/temperature melting' : 'ice/temperature written', t.celsius, '°C', 'place', { at, bounds: { max: 0 } })
     : ctx.assume(cold, at, 'place', cold, t ? insteadOf(t.span, number) : said('temperature', number));
   return { kind, size, mass, celsius, count, size_mm, clear, dry: ice?.wet === false };
+}
+
+/** The levels of a glass by their names, mm from the floor. */
+export const LEVEL_NAMES = [['liquid_mm', LIQUID], ['washline_mm', LEVEL], ['top_mm', WASHLINE], ['ice_from_mm', ICE_FROM], ['ice_to_mm', ICE_TO]] as const;
+
+/** Names the levels that stand from `levels` on. @source none - geometry */
+export function tellLevels(ctx: Context, of: string, levels: number): void {
+  for (const [name, k] of LEVEL_NAMES) ctx.probe(name, of, 'mm', 'stacked-frusta', ['definition'], ({ s }, out, i) => { out[i] = s[levels + k]!; });
 }
 
 /** Offsets of what stands in one glass: mL and g/mL of liquid and foam at their temperature, mL that are firm at the floor. */

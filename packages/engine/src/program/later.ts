@@ -1,5 +1,5 @@
 import { ACCOUNT, SURROUNDINGS, areaOfPieces } from '../ice/index.ts';
-import { ICE_FROM, ICE_TO, LEVEL, LIQUID, STANDING, WASHLINE } from '../glass/index.ts';
+import { STANDING } from '../glass/index.ts';
 import { enthalpyWithIce, strengthIn, volume, volumeAt20 } from '../liquids/index.ts';
 import { addBlock, copyBlock, wholeMass } from '../matter/block.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
@@ -8,7 +8,7 @@ import { GLASS_J_GK, wallOf, wettedOf } from './ice-step.ts';
 import type { Context } from './context.ts';
 import { foamLater, type FoamThen } from './foam-later.ts';
 import { advanceFrozen, restFrozen } from './frozen.ts';
-import { coldGlass, glassMass, level } from './glass.ts';
+import { coldGlass, glassMass, level, tellLevels } from './glass.ts';
 import { CO2_G_MOL } from './sparkle.ts';
 
 /** Minutes after pouring that are told. */
@@ -91,8 +91,8 @@ export function compileLater(ctx: Context, b: BuildResult, left: Left, each = fa
 
 /** The glass at a moment: levels by the drink as it is then, with what ran out of the foam, and by the ice and the foam that are left; the gel at the floor stays. */
 function standsThen(ctx: Context, b: BuildResult, of: string, then: { readonly liquid: number; readonly celsius: number; readonly ice: number; readonly unset: BuildResult['layers']; readonly foam: FoamThen | null }): void {
-  const { liquid, celsius, ice, unset, foam } = then, levels = ctx.layout.take(STANDING), at4 = ctx.layout.take(4), serves = ctx.document.serves;
-  const contents = { liquid_mL: at4, density: at4 + 1, foam_mL: at4 + 2, foam_density: at4 + 3, base_mL: b.contents.base_mL };
+  const { liquid, celsius, ice, unset, foam } = then, levels = ctx.layout.take(STANDING), kept = ctx.layout.take(4), serves = ctx.document.serves;
+  const contents = { liquid_mL: kept, density: kept + 1, foam_mL: kept + 2, foam_density: kept + 3, base_mL: b.contents.base_mL };
   ctx.ops.push(({ s }) => {
     let mL = volume(s, liquid, s[celsius]!) + s[liquid + slot.unknown_g]!, grams = wholeMass(s, liquid);
     // a foam that did not set is in the drink
@@ -104,7 +104,5 @@ function standsThen(ctx: Context, b: BuildResult, of: string, then: { readonly l
     s[contents.foam_density] = foam && s[foam.stands]! > 0 ? s[foam.stands_g]! / s[foam.stands]! : 0.25;
   });
   level(ctx, b.glass, contents, b.glassIce, ice, levels);
-  for (const [name, k] of [['liquid_mm', LIQUID], ['washline_mm', LEVEL], ['top_mm', WASHLINE], ['ice_from_mm', ICE_FROM], ['ice_to_mm', ICE_TO]] as const) {
-    ctx.probe(name, of, 'mm', 'stacked-frusta', ['definition'], ({ s }, out, i) => { out[i] = s[levels + k]!; });
-  }
+  tellLevels(ctx, of, levels);
 }

@@ -12,6 +12,7 @@ import { carry, type Ranged } from './carry.ts';
 import { glassReading, glassThen } from './glass.ts';
 import { colourOf } from './colour.ts';
 import { figureOf } from './figure.ts';
+import { LEVEL_NAMES } from '../program/glass.ts';
 import { EACH_MIN, LATER_MIN, laterName, type Left } from '../program/later.ts';
 import { clothOf, frozenOf, gasOf } from './preps.ts';
 import { spreads, type Spreads } from './spread.ts';
@@ -32,7 +33,7 @@ export interface ReadOptions { readonly variant?: string | null; readonly why?: 
 export interface ReadResult { readonly reading: Reading; readonly problems: readonly Problem[]; readonly compiled: Compiled; readonly spreads: Spreads; /** true where the ranges are those of the reading before */ readonly carried: boolean; /** names whose why was asked and that nothing here has */ readonly notAsked: readonly NotAsked[] }
 
 /** Levels of a glass at a moment: they stand in its drawing, not in the list of figures. */
-const LEVELS = new Set(['liquid_mm', 'washline_mm', 'top_mm', 'ice_from_mm', 'ice_to_mm']);
+const LEVELS: ReadonlySet<string> = new Set(LEVEL_NAMES.map(([name]) => name));
 const INNER = /^(margin:|word:|tint_|turbid|takes\/|balance:)/;
 
 /**

@@ -3,6 +3,7 @@ import type { Difference } from '@washline/engine';
 import { createEffect, createMemo, createSignal, For, on, onCleanup, onMount, Show } from 'solid-js';
 import { makeHatches } from '../glass/hatches.ts';
 import { makeRenderer } from '../glass/render.ts';
+import { onPaper, roomOf } from '../glass/room.ts';
 import { language, say, turn } from '../language/language.ts';
 import type { Held } from '../read.ts';
 import { firstSentence } from '../sheet/sentences.ts';
@@ -23,8 +24,6 @@ export default function CompareView(props: ViewProps) {
   let box!: HTMLElement, svg!: SVGSVGElement, defs!: SVGDefsElement;
   const sides = makeSides(props.state);
   const [held, setHeld] = createSignal<(Held & { readonly text: string; readonly other: string; readonly of: string }) | null>(null);
-  const [room, setRoom] = createSignal({ width: 0, height: 0 }, { equals: (a, b) => a.width === b.width && a.height === b.height });
-  const [print, setPrint] = createSignal(false);
   const tell = (): void => {
     const against = props.state.against(), side = sides.side(), text = props.state.text();
     if (against === null || side === null) return;
@@ -33,6 +32,7 @@ export default function CompareView(props: ViewProps) {
     const strength = told.differences.find((d) => d.name === 'strength');
     tellAnswer(strength === undefined ? null : { text, words: strength.differs ? differenceShown(strength) : say('compare.alike', { figures: nameOf('strength') }) });
   };
+  const room = roomOf(() => box), print = onPaper(tell);
   createEffect(on([props.state.text, sides.side, props.state.against, language], () => {
     const timer = setTimeout(tell, held() === null ? 0 : SETTLED_MS);
     onCleanup(() => clearTimeout(timer));
@@ -47,14 +47,6 @@ export default function CompareView(props: ViewProps) {
   };
 
   onMount(() => {
-    const measure = (): void => { setRoom({ width: box.clientWidth, height: box.clientHeight }); };
-    measure();
-    const watch = new ResizeObserver(measure);
-    watch.observe(box);
-    const before = (): void => { tell(); setPrint(true); }, after = (): void => { setPrint(false); };
-    addEventListener('beforeprint', before);
-    addEventListener('afterprint', after);
-    onCleanup(() => { watch.disconnect(); removeEventListener('beforeprint', before); removeEventListener('afterprint', after); });
     const hatch = makeHatches(defs), render = makeRenderer(svg);
     createEffect(() => {
       const now = held(), size = print() ? PAPER : room(), scheme = print() ? 'light' : props.sheet();

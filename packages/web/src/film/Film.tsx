@@ -2,6 +2,7 @@ import { drawFilm, type FilmRule } from '@washline/drawing';
 import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import { makeHatches } from '../glass/hatches.ts';
 import { makeRenderer } from '../glass/render.ts';
+import { roomOf } from '../glass/room.ts';
 import { say, turn } from '../language/language.ts';
 import { writtenIn, type Read } from '../read.ts';
 import type { ViewProps } from '../views/view.ts';
@@ -78,18 +79,14 @@ export default function Film(props: ViewProps) {
     });
   });
 
-  const [room, setRoom] = createSignal({ width: 0, height: 0 }, { equals: (a, b) => a.width === b.width && a.height === b.height });
+  const room = roomOf(() => stage);
   const [laid, setLaid] = createSignal<Laid | null>(null);
   const [rule, setRule] = createSignal<FilmRule | null>(null);
   onMount(() => {
-    const measure = (): void => { setRoom({ width: stage.clientWidth, height: stage.clientHeight }); };
-    const watch = new ResizeObserver(measure);
-    watch.observe(stage);
-    measure();
     view.focus({ preventScroll: true });
     document.addEventListener('keydown', key);
     void document.fonts.ready.then(() => setLetters(letters() + 1));
-    onCleanup(() => { watch.disconnect(); document.removeEventListener('keydown', key); });
+    onCleanup(() => document.removeEventListener('keydown', key));
     const hatch = makeHatches(defs), render = makeRenderer(svg);
     createEffect(() => {
       const one = step(), size = room(), ended = place() >= steps().length;

@@ -1,6 +1,6 @@
 import { factsOf, type FilmVessel } from '@washline/drawing';
 import type { GlassReading, Line, PrepReading, Step } from '@washline/engine';
-import type { Read, Reading } from '../read.ts';
+import { INTO_GLASS, MIXERS, type Read, type Reading } from '../read.ts';
 import type { FilmStep } from './steps.ts';
 
 /** What stands there: the glass as it is served, or a vessel and what is in it. */
@@ -14,9 +14,7 @@ export interface After {
   readonly pressure: string | null;
 }
 
-const MIXERS = new Set(['stir', 'shake', 'whip-shake', 'dry-shake', 'throw', 'roll', 'blend', 'flash-blend']);
 const SHAKEN = new Set(['shake', 'whip-shake', 'dry-shake', 'throw', 'roll']);
-const INTO_GLASS = new Set(['strain', 'fine-strain', 'double-strain', 'pour', 'serve', 'dirty-dump']);
 const HEATS = new Set(['boil', 'simmer', 'reduce', 'heat', 'warm', 'scald', 'toast', 'caramelise']);
 
 /** The text with the later lines of a section taken out, so that its reading is the state after this line. */

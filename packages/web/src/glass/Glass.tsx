@@ -1,5 +1,5 @@
 import { draw, fitsAt, inBoth, type Said } from '@washline/drawing';
-import { createEffect, createSignal, onCleanup, onMount, Show, type Accessor } from 'solid-js';
+import { createEffect, onMount, Show, type Accessor } from 'solid-js';
 import type { Sheet } from '../device.ts';
 import { presentRun } from '../hands/run.ts';
 import { makeHand } from '../hand/hand.ts';
@@ -10,6 +10,7 @@ import { nearLine, partsOfLine, setNearPart } from '../sheet/near.ts';
 import { makeHatches } from './hatches.ts';
 import { makeStandOut, partAt } from './near.ts';
 import { makeRenderer } from './render.ts';
+import { onPaper, roomOf } from './room.ts';
 import type { Minutes } from '../later/minutes.ts';
 import type { State } from '../state.ts';
 
@@ -18,21 +19,11 @@ export interface Pressed { readonly reading: string; readonly figure: string; re
 /** The section drawing, laid out for the room it has and drawn again in the frame of every change. */
 export function Glass(props: { readonly state: State; readonly sheet: Accessor<Sheet>; /** CSS px per mm at which the glass is drawn; null: as large as fits */ readonly trueSize: Accessor<number | null>; /** the drink at a later minute, drawn in place of the reading */ readonly minutes: Minutes; readonly onTall: (tall: boolean) => void; readonly onPress: (pressed: Pressed) => void; readonly onVessel: (prep: string) => void }) {
   let box!: HTMLElement, svg!: SVGSVGElement, defs!: SVGDefsElement;
-  const [room, setRoom] = createSignal({ width: 0, height: 0 }, { equals: (a, b) => a.width === b.width && a.height === b.height });
-  const [print, setPrint] = createSignal(false);
+  const room = roomOf(() => box), print = onPaper();
 
   onMount(() => {
-    const measure = (): void => { setRoom({ width: box.clientWidth, height: box.clientHeight }); };
-    measure();
     // a finger on a level does not scroll the page: touch-action alone is not heeded within a drawing
     svg.addEventListener('touchstart', (e) => { if ((e.target as Element).closest('[data-level]') !== null) e.preventDefault(); }, { passive: false });
-    const watch = new ResizeObserver(measure);
-    watch.observe(box);
-    const before = (): void => { setPrint(true); }, after = (): void => { setPrint(false); };
-    addEventListener('beforeprint', before);
-    addEventListener('afterprint', after);
-    onCleanup(() => { watch.disconnect(); removeEventListener('beforeprint', before); removeEventListener('afterprint', after); });
-
     const hatch = makeHatches(defs), render = makeRenderer(svg), standOut = makeStandOut(svg);
     createEffect(() => {
       const { reading: fresh, document: spec, findings } = props.state.now();

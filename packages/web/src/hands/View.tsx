@@ -3,6 +3,7 @@ import type { SaidMatter, SaidOdds } from '@washline/spec';
 import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import { makeHatches } from '../glass/hatches.ts';
 import { makeRenderer } from '../glass/render.ts';
+import { onPaper, roomOf } from '../glass/room.ts';
 import { language, say, turn } from '../language/language.ts';
 import { toLine } from '../sheet/to-line.ts';
 import type { ViewProps } from '../views/view.ts';
@@ -22,8 +23,9 @@ const MOVES = 6;
 /** The tide marks opened: a mark for each of ten thousand hands, how many hold, what does not, and what moves the level. */
 export default function HandsView(props: ViewProps) {
   let box!: HTMLElement, svg!: SVGSVGElement, defs!: SVGDefsElement, canvas!: HTMLCanvasElement;
-  const [room, setRoom] = createSignal({ width: 0, height: 0, whole: 0 }, { equals: (a, b) => a.width === b.width && a.height === b.height && a.whole === b.whole });
-  const [print, setPrint] = createSignal(false);
+  const own = roomOf(() => box), print = onPaper();
+  /** with the height that the drawing of the glass has, px */
+  const room = () => { const { width, height } = own(); return { width, height, whole: width < 560 ? PHONE : matchMedia('(min-width: 1100px)').matches ? (box.parentElement?.clientHeight ?? height) - LATER : height }; };
   const [told, setTold] = createSignal<DrawnHands | null>(null);
   const run = (): Run | null => props.state.hands();
   const known = createMemo(() => { const r = run(); return r === null || holding(r) === null ? null : r; });
@@ -31,14 +33,6 @@ export default function HandsView(props: ViewProps) {
   const stale = (): boolean => run() !== null && presentRun(props.state) === null;
 
   onMount(() => {
-    const measure = (): void => { const { clientWidth: width, clientHeight: height } = box; setRoom({ width, height, whole: width < 560 ? PHONE : matchMedia('(min-width: 1100px)').matches ? (box.parentElement?.clientHeight ?? height) - LATER : height }); };
-    measure();
-    const watch = new ResizeObserver(measure);
-    watch.observe(box);
-    const before = (): void => { setPrint(true); }, after = (): void => { setPrint(false); };
-    addEventListener('beforeprint', before);
-    addEventListener('afterprint', after);
-    onCleanup(() => { watch.disconnect(); removeEventListener('beforeprint', before); removeEventListener('afterprint', after); });
     const hatch = makeHatches(defs), render = makeRenderer(svg);
     createEffect(() => {
       const of = known(), size = print() ? PAPER : room(), sheet = print() ? 'light' : props.sheet(), { reading } = props.state.now();

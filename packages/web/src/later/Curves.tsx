@@ -3,6 +3,7 @@ import type { Figure } from '@washline/engine';
 import { createEffect, createMemo, createSignal, For, on, onCleanup, onMount, Show, type Accessor } from 'solid-js';
 import type { Sheet } from '../device.ts';
 import { makeRenderer } from '../glass/render.ts';
+import { onPaper, roomOf } from '../glass/room.ts';
 import { say, turn } from '../language/language.ts';
 import type { Reading } from '../read.ts';
 import type { State } from '../state.ts';
@@ -16,12 +17,11 @@ const PAPER_PX = (178 / 25.4) * 96;
 export function Curves(props: { readonly state: State; readonly sheet: Accessor<Sheet>; readonly open: Accessor<boolean> }) {
   let box!: HTMLDivElement, svg!: SVGSVGElement;
   const [told, setTold] = createSignal<{ readonly text: string; readonly reading: Reading } | null>(null);
-  const [print, setPrint] = createSignal(false);
-  const [width, setWidth] = createSignal(0);
   const tell = (): void => {
     const later = props.state.later(), text = props.state.text();
     if (later !== null && told()?.text !== text) setTold({ text, reading: later(text) });
   };
+  const size = roomOf(() => box), print = onPaper(tell);
   createEffect(on([props.open, props.state.text, props.state.later], ([open]) => {
     if (!open) return;
     const timer = setTimeout(tell, told() === null ? 0 : SETTLED_MS);
@@ -31,16 +31,9 @@ export function Curves(props: { readonly state: State; readonly sheet: Accessor<
   const times = (): number[] => [...new Set(courses().flatMap((c) => c.points.map((p) => p.minutes)))].sort((a, b) => a - b);
 
   onMount(() => {
-    const measure = (): void => { setWidth(box.clientWidth); };
-    const watch = new ResizeObserver(measure);
-    watch.observe(box);
-    const before = (): void => { tell(); setPrint(true); }, after = (): void => { setPrint(false); };
-    addEventListener('beforeprint', before);
-    addEventListener('afterprint', after);
-    onCleanup(() => { watch.disconnect(); removeEventListener('beforeprint', before); removeEventListener('afterprint', after); });
     const render = makeRenderer(svg);
     createEffect(() => {
-      const now = told(), paper = print(), room = width(), sheet = props.sheet();
+      const now = told(), paper = print(), room = size().width, sheet = props.sheet();
       turn();
       if (now === null || (!paper && (!props.open() || room < 120))) return;
       const drawing = drawLater(now.reading, paper ? { width: PAPER_PX, scheme: 'light', all: true } : { width: room, scheme: sheet });
