@@ -9,7 +9,7 @@ import type * as engineOf from './read.ts';
 import type { Depth, Read, Reading } from './read.ts';
 
 export type Reader = (text: string, why?: string, depth?: Depth) => Read;
-type Engine = typeof engineOf;
+type Engine = Pick<typeof engineOf, 'read' | 'readLater' | 'readMinutes' | 'hold' | 'learn' | 'isGerman' | 'takeHold' | 'reach' | 'turnLine'>;
 
 /** So long after the last change the ranges are made whole. */
 const SETTLED_MS = 250;
@@ -77,7 +77,7 @@ export function makeState(): State {
   const minutes = createMemo(() => { const whole = engine(), spoken = language(); return whole === null ? null : (spec: string) => whole.readMinutes(spec, spoken); });
   const hands = createHands(text, language, () => engine() !== null);
   // The engine and its tables come after the first picture.
-  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then((whole) => setEngine(whole)); }));
+  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine }) => setEngine({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine })); }));
   // the frame of a change has new values with the ranges before, the next one ranges by differences; a moment later they are whole
   const [depth, setDepth] = createSignal<Depth>('whole');
   // what a hand has looked at is not read again when it comes there
