@@ -23,6 +23,15 @@ describe('the drawing of a reading', () => {
   it('sets no text over another or out of the drawing, for the worked drink', () => {
     for (const room of ROOMS) for (const scheme of ['light', 'dark'] as const) expect(collisions(draw(CLEAR_COLADA, { ...room, scheme, document: clearColada() }))).toEqual([]);
   });
+  it('sets no text over another at true size on paper, for the worked drink and for random ones', () => {
+    // the room the page gives it on a sheet of A4: 180 x 186 mm at 96 px an inch
+    const paper = { width: (180 / 25.4) * 96, height: (186 / 25.4) * 96, mmPerPx: 25.4 / 96, scheme: 'light' as const };
+    expect(collisions(draw(CLEAR_COLADA, { ...paper, document: clearColada() }))).toEqual([]);
+    fc.assert(fc.property(drinks, (d) => {
+      const { reading, document } = made(d);
+      expect(collisions(draw(reading, { ...paper, document })).filter((said) => said.includes('1 : 1'))).toEqual([]);
+    }));
+  });
   it('sets no text over another or out of the drawing, for random drinks', () => {
     fc.assert(fc.property(drinks, fc.constantFrom(...ROOMS), (d, room) => {
       const { reading, document } = made(d);

@@ -76,7 +76,7 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
     if (reading.glass === whole.glass) drawDimensions(pad, reading.glass, frame, Object.values(reading.preps).some((prep) => prep.vessel === 'siphon'));
     drawBeside(pad, reading, frame);
   }
-  const bars = options.mmPerPx === undefined ? [] : [{ x: 0, y: frame.height - 52, width: 220, height: 52 }];
+  const bars = options.mmPerPx === undefined ? [] : [{ x: 0, y: frame.height - 70, width: 240, height: 70 }];
   const places = arrange(flow, reading, frame, [...pad.boxes.map(({ box }) => box), ...bars]);
   drawUpstream(pad, flow, reading, frame, places, scheme);
   drawUnset(pad, reading, frame);
@@ -96,7 +96,7 @@ function drawBars(pad: Pad, height: number, scale: number, k: number | null, row
     pad.line('bar', x + px, y - 4, x + px, y + 4);
     pad.text(x + px + 8, y + 4, [run(text, SIZE.small, 'ink2')]);
   };
-  if (one) bar(14, 20 * scale, words('bar-true', { mm: 20 }), height - (phone ? 74 : row === null ? 34 : 52));
+  if (one) bar(14, 20 * scale, words('bar-true', { mm: 20 }), height - (phone ? 74 : 58));
   if (phone) return;
   if (k === null && one) return;
   if (k === null) bar(14, 20 * scale, words('bar-glass', { mm: 20 }));
