@@ -1,6 +1,6 @@
 // Odds and bands of whole specs against closed forms of probability (any textbook: a normal beyond a limit, a product of lognormals, quantiles of a sample).
 import { describe, expect, it } from 'vitest';
-import { compile, inKitchen, kitchenOf, normalShare, normalQuantile, spreads } from '@washline/engine';
+import { compile, inKitchen, kitchenOf, normalShare, normalQuantile, partAt, spreads } from '@washline/engine';
 import { handsText, makersOfText, parse } from '@washline/spec';
 import { tables } from '@washline/tables';
 
@@ -84,7 +84,7 @@ describe('shares of a variance', () => {
     for (let k = 0; k < n; k++) {
       if (!(s.variance[k]! > 0)) continue;
       let sum = 0;
-      for (let i = 0; i < p.inputs.length; i++) sum += s.part[i * n + k]! / s.variance[k]!;
+      for (let i = 0; i < p.inputs.length; i++) sum += partAt(s, i * n + k) / s.variance[k]!;
       expect(sum, p.probes[k]!.name).toBeCloseTo(1, 12);
       some++;
     }

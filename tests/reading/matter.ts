@@ -17,7 +17,7 @@ export function imbalance(text: string, tables: Tables, variant: string | null =
   const puts = [...[...ctx.preps.values()].flatMap((p) => p.puts), ...(build?.puts ?? [])];
   for (const p of puts) if (!p.source.prep && p.source.form !== 'ice') { count(p.source.block, s[p.g]!); scale += Math.abs(s[p.g]!); }
   for (const [extra, share] of ctx.extras) count(extra, share);
-  count(ctx.lost, -1);
+  for (const lost of ctx.losts) count(lost, -1);
   for (const prep of ctx.preps.values()) {
     for (const [kind, block] of prep.content.all) {
       const left = kind === 'liquid' ? 1 - (s[prep.yield_g]! > 0 ? s[prep.used_g]! / s[prep.yield_g]! : 0) : 1;

@@ -1,4 +1,4 @@
-import { assumedOf, compile, spreads, type Assumed, type Compiled, type Spreads } from '@washline/engine';
+import { assumedOf, compile, partAt, spreads, type Assumed, type Compiled, type Spreads } from '@washline/engine';
 import { parse, splice } from '@washline/spec';
 import { tables } from '@washline/tables';
 
@@ -48,7 +48,7 @@ function replacedOne(text: string, before: Read, figures: ReadonlyMap<string, nu
     if (q === undefined) continue;
     const width = before.s.high[k]! - before.s.low[k]!, now = after.s.high[q]! - after.s.low[q]!;
     if (now > SHIFT * width + 1e-9) return `${name} wider, ${width.toPrecision(4)} to ${now.toPrecision(4)}: ${lines}`;
-    if (i < 0 || !(before.s.variance[k]! > 0) || before.s.part[i * n + k]! < 1e-4 * before.s.variance[k]!) continue;
+    if (i < 0 || !(before.s.variance[k]! > 0) || partAt(before.s, i * n + k) < 1e-4 * before.s.variance[k]!) continue;
     moved++;
     if (after.s.variance[q]! < before.s.variance[k]!) narrower++;
   }

@@ -36,7 +36,15 @@ export function combOf({ levels, holds }: Tide, line: number, step: number, aMar
 export interface Spread { readonly known: number; readonly hold: number; readonly low: number; readonly high: number }
 
 /** How many are known, how many hold, and between which levels nineteen of twenty of those that hold lie, mm: NaN where none does. */
-export function spreadOf({ levels, holds }: Tide): Spread {
+export function spreadOf(tide: Tide): Spread {
+  let spread = spreads.get(tide);
+  if (spread === undefined) { spread = spreadOfLevels(tide); spreads.set(tide, spread); }
+  return spread;
+}
+/** A run is looked at in every frame, and does not change. */
+const spreads = new WeakMap<Tide, Spread>();
+
+function spreadOfLevels({ levels, holds }: Tide): Spread {
   const held = sorted({ levels, holds }, true);
   let hold = 0, known = 0;
   for (let i = 0; i < holds.length; i += 1) { if (holds[i] === 1) hold += 1; if (Number.isFinite(levels[i])) known += 1; }

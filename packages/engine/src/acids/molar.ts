@@ -1,7 +1,7 @@
 import { at } from '../matter/constituents.ts';
 import { ACIDS, MOLAR_MASS } from './constants.ts';
 
-const FIRST = at.citric;
+const FIRST = at.citric, MOL_G = MOLAR_MASS.map((mass) => 1 / mass);
 
 /**
  * How much of each acid there is in a litre of a liquid: what the solvers take.
@@ -10,9 +10,10 @@ const FIRST = at.citric;
  * @source goldberg-2002 formulas
  */
 export function molarInto(out: Float64Array, s: ArrayLike<number>, block: number, mL: number): number {
+  const per_L = 1000 / mL;
   let sum = 0;
   for (let i = 0; i < ACIDS; i++) {
-    const mol = (s[block + FIRST + i]! / MOLAR_MASS[i]! / mL) * 1000;
+    const mol = s[block + FIRST + i]! * MOL_G[i]! * per_L;
     out[i] = mol;
     sum += mol;
   }

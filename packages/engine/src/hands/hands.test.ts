@@ -3,13 +3,13 @@ import { normalShare, pointAt, quantiles } from '../numeric/index.ts';
 import type { Input } from '../program/inputs.ts';
 import { program, type Program } from '../program/program.ts';
 import type { Spread } from '../provenance/types.ts';
-import { drawMaker, drawsOf, runMakers } from '../program/draws.ts';
+import { drawMaker, drawsOf, keysOf, runMakers } from '../program/draws.ts';
 
 const input = (key: string, value: number, spread: Spread): Input => ({ key, value, unit: 'g', spread, grade: 'trade', source: 'none', role: 'measure', row: 'written' });
 const normal = (sd: number): Spread => ({ kind: 'normal', sd });
 const sumOf = (inputs: readonly Input[], weights: readonly number[]): Program => program(inputs, inputs.map(() => 0), 1, [], new Set(), [
   { probe: { name: 'sum', of: 'drink', unit: 'g', method: 'sum', sources: [], after: 1 << 30 }, op: ({ x }, out, i) => { let s = 0; for (let k = 0; k < weights.length; k++) s += weights[k]! * x[k]!; out[i] = s; } },
-]);
+], []);
 const ALL = Uint8Array.of(1);
 const own = (i: Input) => i.spread;
 
@@ -47,8 +47,8 @@ describe('draws of many kitchens', () => {
     const p = sumOf(three, weights), more = sumOf([input('new', 1, normal(3)), ...three], [0, ...weights]);
     const x = new Float64Array(3), y = new Float64Array(4);
     for (let maker = 0; maker < 50; maker++) {
-      drawMaker(x, p, drawsOf(p, own), 9, maker);
-      drawMaker(y, more, drawsOf(more, own), 9, maker);
+      drawMaker(x, p, drawsOf(p, own), keysOf(drawsOf(p, own), 9), maker);
+      drawMaker(y, more, drawsOf(more, own), keysOf(drawsOf(more, own), 9), maker);
       expect([...y.subarray(1)]).toEqual([...x]);
     }
   });

@@ -6,7 +6,7 @@ import { quantiles } from '../numeric/index.ts';
 import { drawsOf, runMakers, wanted, type Draws } from '../program/draws.ts';
 import type { Program } from '../program/program.ts';
 import { accept } from '../reading/accept.ts';
-import { PLAIN, spreads } from '../reading/spread.ts';
+import { PLAIN, partAt, spreads } from '../reading/spread.ts';
 import { inKitchen, kitchenOf, type Kitchen } from './kitchen.ts';
 import { anyBeyond, beyond, shareOf, type Chance } from './odds.ts';
 
@@ -117,7 +117,7 @@ export function* handsInSteps(c: Compiled, tables: Tables, asked: HandsAsked, aS
   const weigh = (k: number, what: Pick<Matter, 'figure' | 'code' | 'path'>): Matter[] => {
     const all = seen.variance[k]!;
     if (!(all > 0)) return [];
-    return program.inputs.map((input, i) => ({ ...what, input: input.key, share: seen.part[i * n + k]! / all, ...(input.at ? { at: input.at } : {}) })).filter((m) => m.share >= TOLD).sort((a, b) => b.share - a.share);
+    return program.inputs.map((input, i) => ({ ...what, input: input.key, share: partAt(seen, i * n + k) / all, ...(input.at ? { at: input.at } : {}) })).filter((m) => m.share >= TOLD).sort((a, b) => b.share - a.share);
   };
   const weighed: Weighed[] = found.map((f) => ({ ...f, by: weigh(f.probe, { code: f.is.code, path: f.is.path }) }));
   const matters = [...weighed.flatMap((f) => f.by), ...program.probes.flatMap((p, k) => (p.of === 'drink' && shown(p) && figures[nameOf(p)] ? weigh(k, { figure: nameOf(p) }) : []))];

@@ -19,6 +19,8 @@ for (const name of CONSTITUENTS) {
 const ORDER = CP_WATER.length;
 /** Heat capacity of the last block as J/K in powers of u = (t - 25)/100, and H_E as J. */
 const CAPACITY = new Float64Array(ORDER);
+/** What a power of u brings when it is integrated: 1 / (k + 1). */
+const INTEGRAL = Float64Array.from({ length: ORDER }, (_, k) => 1 / (k + 1));
 const L = excess.bcd.map(([b, c, d]) => b! + c! * 298.15 + d! * 298.15 * 298.15);
 
 /**
@@ -79,6 +81,9 @@ function expandWith(water: number): number {
   return mol * excessEnthalpyAt25(ethanol / M_ETHANOL / mol);
 }
 
+/** A step this small of Newton's is the last: its own error is its square, and less than a hundredth of that for each K. */
+const LAST_STEP = 1e-5;
+
 function capacityAt(u: number): number {
   let sum = 0;
   for (let k = ORDER - 1; k >= 0; k--) sum = sum * u + CAPACITY[k]!;
@@ -87,7 +92,7 @@ function capacityAt(u: number): number {
 
 function heatTo(u: number): number {
   let sum = 0;
-  for (let k = ORDER - 1; k >= 0; k--) sum = sum * u + CAPACITY[k]! / (k + 1);
+  for (let k = ORDER - 1; k >= 0; k--) sum = sum * u + CAPACITY[k]! * INTEGRAL[k]!;
   return 100 * u * sum;
 }
 
@@ -163,7 +168,7 @@ export function temperatureWith(water: number, enthalpy_J: number, guess: number
   for (let i = 0; i < 30; i++) {
     const step = (enthalpyNow(t) - target) / capacityNow(t);
     t -= step;
-    if (Math.abs(step) < 1e-9) return t;
+    if (Math.abs(step) < LAST_STEP) return t;
   }
   return Number.isFinite(t) ? t : NaN;
 }

@@ -8,10 +8,13 @@ const C = table.C.map((row) => Float64Array.from(row)) as readonly Float64Array[
 export const FORMULA_FROM_C = -20;
 export const FORMULA_TO_C = 40;
 
+/** Even and odd powers side by side: neither waits for the other. */
 function polynomial(coefficients: Float64Array, x: number): number {
-  let sum = 0;
-  for (let k = coefficients.length - 1; k >= 0; k--) sum = sum * x + coefficients[k]!;
-  return sum;
+  const square = x * x;
+  let even = 0, odd = 0, k = coefficients.length - 1;
+  if (k % 2 === 0) even = coefficients[k--]!;
+  for (; k > 0; k -= 2) { odd = odd * square + coefficients[k]!; even = even * square + coefficients[k - 1]!; }
+  return even + x * odd;
 }
 
 function formula(massFraction: number, celsius: number): number {

@@ -34,18 +34,18 @@ function excessSlopeAt(k: number, x: number): number {
 /** ln of the water activity with this much of the block's water liquid: product of the binaries at the same mol per kg of water. */
 function lnActivity(block: Float64Array, offset: number, water_g: number): number {
   const water = water_g / M_WATER;
-  let sum = 0;
+  let sum = 0, product = 1;
   for (let i = 1; i < N; i++) {
     const per = PER_G[i]!;
     if (per === 0) continue;
     const grams = block[offset + i]!;
     if (grams === 0) continue;
     const mol = grams * per;
-    const x = mol / (mol + water);
-    const k = 7 * i;
-    sum += Math.log(1 - x) + (x < FIT[k + 5]! ? excessAt(k, x) : FIT[k + 6]!);
+    const one = 1 / (mol + water), x = mol * one, k = 7 * i;
+    product *= water * one;                                                // 1 - x
+    sum += x < FIT[k + 5]! ? excessAt(k, x) : FIT[k + 6]!;
   }
-  return sum;
+  return Math.log(product) + sum;
 }
 
 /** Solutes of a block that lower the freezing point: mol, then the place of their fit; how many. */
@@ -82,19 +82,18 @@ export function freezingPointWith(water_g: number, near: number, out: Float64Arr
   out[0] = LOWEST_C; out[1] = 0;
   if (!(water_g > 0)) return;
   const water = water_g / M_WATER;
-  let product = 1, sum = 0, slope = 0;
+  let product = 1, sum = 0, slope = 0, whole = 0;
   for (let j = 0; j < dissolved; j++) {
-    const mol = DISSOLVED[j]!, k = FITS[j]!, all = mol + water;
-    const x = mol / all;
-    product *= 1 - x;
-    // d x / d water is -x / all
-    let steep = -1 / (1 - x);
+    const mol = DISSOLVED[j]!, k = FITS[j]!, one = 1 / (mol + water), x = mol * one;
+    // 1 - x is water's share; d x / d water is -x / (mol + water)
+    product *= water * one;
+    whole += x;
     if (x < FIT[k + 5]!) {
       sum += excessAt(k, x);
-      steep += x * excessSlopeAt(k, x);
+      slope -= x * x * one * excessSlopeAt(k, x);
     } else sum += FIT[k + 6]!;
-    slope -= (x / all) * steep;
   }
+  slope += whole / water;
   const f = depression((Math.log(product) + sum) / LN10, -near);
   out[0] = -f;
   out[1] = f > 0 && f < -LOWEST_C ? -slope / (M_WATER * LN10 * slopeIce(f)) : 0;
@@ -137,7 +136,7 @@ function depression(log10aw: number, near = 0): number {
     const step = (logIce(f) - log10aw) / slopeIce(f);
     f -= step;
     if (f > -LOWEST_C) f = -LOWEST_C;
-    if (Math.abs(step) < 1e-10) break;
+    if (Math.abs(step) < 1e-6) break;                                       // the next step would be its square
   }
   return f;
 }

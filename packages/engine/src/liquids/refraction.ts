@@ -30,10 +30,11 @@ function indexOf(x: number): number {
  * Refractive index of a mixture at 20 °C in sodium light. Each gram brings its own refraction; the volume, contraction included, is that
  * of the mixture. Fat and insolubles scatter and are left out.
  * @param block grams by constituent from `offset`
+ * @param mL its volume at 20 °C, where that is known already
  * @returns n; within 0.0002 of print for binaries inside their fits; NaN for an empty block
  * @source crc-solutions refractive index column; oiv-refraction; lorenz1880 for the mixing rule
  */
-export function refractiveIndex(block: Float64Array, offset: number): number {
+export function refractiveIndex(block: Float64Array, offset: number, mL = volume(block, offset, 20)): number {
   const water = block[offset + WATER]!, ethanol = block[offset + ETHANOL]!;
   const w = soluteShare(block, offset);
   let sum = water * R_WATER;
@@ -45,7 +46,7 @@ export function refractiveIndex(block: Float64Array, offset: number): number {
     if (R[5 * i]! === 0) scattering += grams * SPECIFIC[i]!;
     else sum += grams * refraction(i, w);
   }
-  return indexOf(sum / (volume(block, offset, 20) - scattering));
+  return indexOf(sum / (mL - scattering));
 }
 
 /** Volume of a gram of what has no refraction of its own, so that it can be taken off. */
@@ -85,14 +86,16 @@ export function brixFromIndex(n: number): number {
   if (!(n > OF_WATER)) return Number.isNaN(n) ? NaN : 0;
   if (n >= OF_MOST) return 84;
   let low = 0, high = 0.84;
-  let w = n < 1.42 ? brixFromIndexPolynomial(n) / 100 : (n - 1.333) / 0.2;
+  let w = n < 1.42 ? brixFromIndexPolynomial(n) / 100 : (n - 1.333) / 0.2, before = 0, offBefore = OF_WATER - n;
   for (let i = 0; i < 60; i++) {
     if (!(w > low && w < high)) w = (low + high) / 2;
     const off = indexOfSucrose(w) - n;
     if (off > 0) high = w; else low = w;
-    const step = (off * 1e-6) / (indexOfSucrose(w + 1e-6) - n - off);
+    // a secant through the last two points, the first of them water; the error after a step is far below that step
+    const step = (off * (w - before)) / (off - offBefore);
+    before = w; offBefore = off;
     w -= step;
-    if (Math.abs(step) < 1e-11) break;
+    if (!(Math.abs(step) > 1e-8)) break;
   }
   return 100 * w;
 }

@@ -4,11 +4,12 @@ import { brixFromIndex, indexOfSucrose, refractiveIndex } from './refraction.ts'
 /**
  * What does a refractometer scaled in sucrose show of this mixture at 20 °C? Ethanol, acids and salts count for it as sugar.
  * @param block grams by constituent from `offset`
+ * @param mL its volume at 20 °C, where that is known already
  * @returns °Brix shown, 0..84
  * @source crc-solutions refractive index column; oiv-refraction
  */
-export function refractometerBrix(block: Float64Array, offset: number): number {
-  return brixFromIndex(refractiveIndex(block, offset));
+export function refractometerBrix(block: Float64Array, offset: number, mL?: number): number {
+  return brixFromIndex(refractiveIndex(block, offset, mL));
 }
 
 /** Correction by the density and refraction of sucrose solutions, without the table. */

@@ -36,7 +36,8 @@ export function rivalShare(block: Float64Array, offset: number): number {
   const mL = volume(block, offset, 20);
   const strength = (100 * ethanol) / ETHANOL / mL;
   const weight = ramp((strength - STRONG) / (STRONG_WHOLE - STRONG)) * ramp(((1000 * sugar) / mL - SWEET) / (SWEET_WHOLE - SWEET));
-  if (weight === 0) return 0;
+  // at the edge itself what rounding leaves is nothing
+  if (!(weight > 1e-15)) return 0;
   // the same solutes in the same volume without ethanol: the water is found in three steps, each a thousandth of the last
   for (let i = 0; i < N; i++) rest[i] = block[offset + i]!;
   rest[at.ethanol] = 0;

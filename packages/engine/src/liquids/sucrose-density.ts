@@ -1,6 +1,7 @@
 import table from '../../../../data/physics/sps4.json' with { type: 'json' };
 import { densityOfWater } from './ethanol-water-density.ts';
 
+const WATER_20 = densityOfWater(20);
 const COEFFICIENTS = table.c.map((row) => Float64Array.from(row)) as readonly Float64Array[];
 
 /** (density of the solution - density of water) / mass fraction, kg/m³. */
@@ -25,7 +26,7 @@ function raise(w: number, celsius: number): number {
  * @source sps4 eq. 1; kell1975 for water
  */
 export function densityOfSucroseSolution(massFraction: number, celsius: number): number {
-  return densityOfWater(celsius) + massFraction * raise(massFraction, celsius);
+  return (celsius === 20 ? WATER_20 : densityOfWater(celsius)) + massFraction * raise(massFraction, celsius);
 }
 
 /**
@@ -38,7 +39,7 @@ export function densityOfSucroseSolution(massFraction: number, celsius: number):
 export function volumeOfSucrose(massFraction: number, celsius: number): number {
   const w = massFraction < 0 ? 0 : massFraction > 0.85 ? 0.85 : massFraction;
   const t = celsius < -10 ? -10 : celsius > 80 ? 80 : celsius;
-  const water = densityOfWater(t);
+  const water = t === 20 ? WATER_20 : densityOfWater(t);
   const q = raise(w, t);
   return (1000 * (water - q * (1 - w))) / (water * (water + w * q));
 }

@@ -30,8 +30,26 @@ export function hashOf(key: string): number {
  * @source none - definition
  */
 export function draw(seed: number, keyHash: number, maker: number): number {
-  const a = stir((seed | 0) + 0x9e3779b9);
-  const b = stir((a ^ keyHash) + 0x7f4a7c15);
+  return drawBy(keyOf(seed, keyHash), maker);
+}
+
+/**
+ * What `drawBy` takes for a seed and a key.
+ * @param seed,keyHash as in `draw`
+ * @returns a whole number, 0..2^32 - 1
+ * @source none - definition
+ */
+export function keyOf(seed: number, keyHash: number): number {
+  return stir((stir((seed | 0) + 0x9e3779b9) ^ keyHash) + 0x7f4a7c15);
+}
+
+/**
+ * `draw` for what `keyOf` gave: for many makers of one seed.
+ * @param b,maker as `keyOf` gives it, as in `draw`
+ * @returns as `draw`
+ * @source none - definition
+ */
+export function drawBy(b: number, maker: number): number {
   const high = stir(b ^ Math.imul((maker | 0) + 1, 0x9e3779b1));
   const low = stir(high + Math.imul(b ^ maker, 0x85ebca77) + 0x165667b1);
   return ((high >>> 6) * 67108864 + (low >>> 6) + 0.5) / 4503599627370496;

@@ -14,10 +14,10 @@ export function nothingLost(ctx: Context, sieved: boolean): Losses {
 /** Runs a step and writes down what it loses. @source none - definition */
 export function booked(ctx: Context, losses: Losses, where: 'cloth' | 'boiled', lose: () => void): void {
   if (losses[where] < 0) losses[where] = ctx.layout.take(BLOCK);
-  const to = losses[where];
-  ctx.ops.push(({ s }) => addBlock(s, to, ctx.lost, -1));
+  const to = losses[where], { lost } = ctx;
+  ctx.ops.push(({ s }) => addBlock(s, to, lost, -1));
   lose();
-  ctx.ops.push(({ s }) => addBlock(s, to, ctx.lost, 1));
+  ctx.ops.push(({ s }) => addBlock(s, to, lost, 1));
 }
 
 /** What no clear liquid carries: it lies in the cloth. */

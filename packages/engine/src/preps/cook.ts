@@ -14,8 +14,8 @@ const asCooked = (ctx: Context, step: Step): number => ctx.spread('model/alcohol
  */
 export function simmer(ctx: Context, v: Vat, step: Step, boilsOff: string, seconds: number): void {
   if (step.flags.includes('covered') || step.flags.includes('closed')) return;
-  const water = ctx.assume(boilsOff, step.path, 'nature'), power = asCooked(ctx, step);
-  ctx.ops.push(({ s, x }) => { boilOff(s, v.liquid, s, ctx.lost, x[water]!, ethanolKeptAfterSimmering(x[seconds]! / 60) ** x[power]!); });
+  const water = ctx.assume(boilsOff, step.path, 'nature'), power = asCooked(ctx, step), { lost } = ctx;
+  ctx.ops.push(({ s, x }) => { boilOff(s, v.liquid, s, lost, x[water]!, ethanolKeptAfterSimmering(x[seconds]! / 60) ** x[power]!); });
 }
 
 /** A peel is flamed over a drink, not the drink. */
@@ -24,6 +24,6 @@ const BESIDE = /peel|zest|twist|oil|schale|zeste|garnish|cinnamon|zimt/i;
 /** What is set alight burns part of its ethanol. @source usda-retention6 code 5003 flamed */
 export function burn(ctx: Context, v: Vat, step: Step): void {
   if (BESIDE.test(ctx.document.text.slice(step.span.from, step.span.to))) return;
-  const power = asCooked(ctx, step), kept = ethanolKeptBy('5003')!;
-  ctx.ops.push(({ s, x }) => { takeOut(s, v.liquid, ctx.lost, at.ethanol, 1 - kept ** x[power]!); });
+  const power = asCooked(ctx, step), kept = ethanolKeptBy('5003')!, { lost } = ctx;
+  ctx.ops.push(({ s, x }) => { takeOut(s, v.liquid, lost, at.ethanol, 1 - kept ** x[power]!); });
 }

@@ -91,7 +91,7 @@ function occupies(ctx: Context, step: Step, method: string): number {
 
 /** Compiles one prep: its amounts, then its matter, step by step. @source none - definition */
 export function compilePrep(ctx: Context, section: Section): PrepBuilt {
-  const v = vat(ctx, section.key);
+  const v = vat(ctx, section.key), { lost } = ctx;
   const names = new Occurrences(section.key);
   const puts = new Map<Measure, Put>();
   for (const m of measuresOf(section.lines)) puts.set(m, put(ctx, m, section.key, names));
@@ -167,7 +167,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         booked(ctx, losses, 'boiled', () => ctx.ops.push(({ s, x }) => {
           const now = volumeAt20(s, v.liquid);
           const target = to && 'share' in to ? now * to.share : to ? ((to.amount.low + to.amount.high) / 2) : now * x[left]!;
-          reduceTo(s, v.liquid, ctx.lost, target);
+          reduceTo(s, v.liquid, lost, target);
         }));
         setTemperature(ctx, v, boiling(ctx, action));
         steep.pass(action, 'keeps', -1, action.seconds ? stepSeconds(ctx, action, true, section.method) : -1);

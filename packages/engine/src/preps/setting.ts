@@ -27,6 +27,16 @@ export function agentsOf(prep: PrepBuilt): Found[] {
   return out;
 }
 
+/** What came through other preps is told by what went into them: places of earlier parts. */
+function readsThrough(ctx: Context, prep: PrepBuilt): void {
+  for (const { source: { prep: sub } } of prep.puts) {
+    if (!sub) continue;
+    ctx.parts.reads(sub.yield_g);
+    for (const put of sub.puts) ctx.parts.reads(put.g);
+    readsThrough(ctx, sub);
+  }
+}
+
 export const nameOf = (p: Put) => p.measure.thing.words;
 export const isSheet = (p: Put) => p.measure.amount?.unit === 'sheet' || p.measure.amount?.unit === 'leaf' && /gelatin/.test(p.source.ingredient?.id ?? '');
 
@@ -38,6 +48,7 @@ export const isSheet = (p: Put) => p.measure.amount?.unit === 'sheet' || p.measu
 export function settingOf(ctx: Context, prep: PrepBuilt): MarginSeed[] {
   const out: MarginSeed[] = [];
   const agents = agentsOf(prep);
+  readsThrough(ctx, prep);
   if (prep.foam) foam(out, prep, agents);
   for (const f of agents) {
     if (!f.own) continue;

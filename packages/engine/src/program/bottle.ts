@@ -3,7 +3,7 @@ import type { Ingredient } from '../larder/types.ts';
 import { composition, form, startOf } from '../larder/index.ts';
 import { volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, CONSTITUENTS, at, slot } from '../matter/constituents.ts';
-import { wholeMass } from '../matter/block.ts';
+import { scaleMatter, wholeMass } from '../matter/block.ts';
 import { countedAs } from './amounts.ts';
 import { drawnOf, saltsOf, strengthSaid, SUGARS, type Basis } from './drawn.ts';
 import type { Context, Source } from './context.ts';
@@ -38,14 +38,24 @@ export function sourceOf(ctx: Context, m: Measure, section: string): Source {
   return bottle(ctx, m, ingredient, name, strength, price ?? undefined);
 }
 
+/** A source that an earlier part may have made. */
+function read(ctx: Context, source: Source): Source {
+  ctx.parts.reads(source.block, BLOCK);
+  ctx.parts.reads(source.mL);
+  return source;
+}
+
 function prepSource(ctx: Context, prep: NonNullable<Source['prep']>): Source {
   const key = `prep ${prep.name}`;
   const known = ctx.sources.get(key);
-  if (known) return known;
+  if (known) return read(ctx, known);
   const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1), from = prep.content.phase('liquid');
+  for (let i = 0; i < BLOCK; i++) if (i !== slot.enthalpy_J) ctx.parts.reads(from + i);
+  ctx.parts.reads(prep.yield_g);
+  ctx.parts.reads(prep.mL);
   ctx.ops.push(({ s }) => {
     const m = s[prep.yield_g]!;
-    for (let i = 0; i < BLOCK; i++) s[block + i] = m > 0 ? s[from + i]! / m : 0;
+    scaleMatter(s, block, from, m > 0 ? 1 / m : 0);
     s[block + slot.enthalpy_J] = 0;
     s[mL] = m > 0 ? s[prep.mL]! / m : 1;
   });
@@ -58,7 +68,7 @@ function prepSource(ctx: Context, prep: NonNullable<Source['prep']>): Source {
 export function unknownSource(ctx: Context, m: Measure): Source {
   const key = `unknown ${m.thing.words.toLowerCase()}`;
   const known = ctx.sources.get(key);
-  if (known) return known;
+  if (known) return read(ctx, known);
   const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1);
   ctx.ops.push(({ s }) => { s[block + slot.unknown_g] = 1; s[mL] = 1; });
   const source: Source = { block, mL, form: 'liquid', start: 'start/water', known: false };
@@ -83,7 +93,7 @@ function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: str
   if (known) {
     const drawn = ctx.book.at(`bottle/${name}/strength`);
     if (drawn >= 0) ctx.book.say(drawn, strengthSaid(m, name, ctx.book.list[drawn]!.value));
-    return known;
+    return read(ctx, known);
   }
 
   const grams = new Float64Array(BLOCK);
@@ -107,7 +117,7 @@ function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: str
     s.set(grams, block);
     drawn.make(s, x, block);
     const total = wholeMass(s, block);
-    for (let i = 0; i < BLOCK; i++) s[block + i]! /= total;
+    scaleMatter(s, block, block, 1 / total);
     const v = volumeAt20(s, block);
     s[block + slot.enthalpy_J] = 0;
     s[block + slot.charge_mol] = salts.charge(s, x, block, v, total);
@@ -118,9 +128,10 @@ function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: str
     return v;
   };
   // most runs leave a bottle as it stands: its make-up at the nominal values is kept
-  const inputs = [...drawn.inputs, ...salts.inputs, ...(volumes >= 0 ? [volumes] : [])], usual = new Float64Array(BLOCK);
-  const nominal = inputs.map((i) => ctx.book.list[i]!.value);
-  const usual_mL = make(usual, Float64Array.from(ctx.book.list, (i) => i.value), 0);
+  const inputs = [...drawn.inputs, ...salts.inputs, ...(volumes >= 0 ? [volumes] : [])], usual = new Float64Array(BLOCK), { list } = ctx.book;
+  const nominal = inputs.map((i) => list[i]!.value), at_nominal = new Float64Array(list.length);
+  for (const i of inputs) at_nominal[i] = list[i]!.value;
+  const usual_mL = make(usual, at_nominal, 0);
   ctx.ops.push(({ s, x }) => {
     let same = true;
     for (let i = 0; i < inputs.length; i++) if (x[inputs[i]!] !== nominal[i]) { same = false; break; }

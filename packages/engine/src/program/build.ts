@@ -50,7 +50,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   const list = [...puts.values()];
   solveShares(ctx, list);
 
-  const tin = vat(ctx, 'tin'), glassVat = vat(ctx, 'glass');
+  const { lost } = ctx, tin = vat(ctx, 'tin'), glassVat = vat(ctx, 'glass');
   const measures = ctx.layout.take(BLOCK);                              // the measures in the vessel when ice first meets them
   const melted = ctx.layout.take(1), measured_mL = ctx.layout.take(1), dilution = ctx.layout.take(1), temperature = ctx.layout.take(1);
   const layers: LayerBuilt[] = [];
@@ -94,8 +94,8 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     const hold = ctx.assume(shaken ? 'hold/shaker' : 'hold/mixing glass', step?.path ?? ['build'], 'tool');
     const from = tin.liquid, to = glassVat.liquid, pulp = tin.content.has('solids') ? tin.content.phase('solids') : -1;
     ctx.ops.push(({ s, x }) => {
-      leaveBehind(s, from, ctx.lost, x[hold]!);
-      if (pulp >= 0) { addBlock(s, ctx.lost, pulp, 1); clearBlock(s, pulp); }
+      leaveBehind(s, from, lost, x[hold]!);
+      if (pulp >= 0) { addBlock(s, lost, pulp, 1); clearBlock(s, pulp); }
       addBlock(s, to, from, 1);
       clearBlock(s, from);
       s[glassVat.celsius] = s[tin.celsius]!;
@@ -243,7 +243,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   const mayFreeze = mayHoldIce(ctx, glassVat), frozen = ctx.layout.take(1);
   if (mayFreeze) settle(ctx, glassVat);
   ctx.ops.push(({ s }) => {
-    if (pulp >= 0) { addBlock(s, ctx.lost, pulp, 1); clearBlock(s, pulp); }
+    if (pulp >= 0) { addBlock(s, lost, pulp, 1); clearBlock(s, pulp); }
     addBlock(s, total, glassVat.liquid, 1);
     for (let i = 0; i < layers.length; i++) addBlock(s, total, layers[i]!.block, 1);
     s[frozen] = frozenShare(s, glassVat.liquid, s[glassVat.ownIce]!);

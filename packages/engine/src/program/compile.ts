@@ -5,7 +5,7 @@ import { tellCloth } from '../preps/cloth.ts';
 import { compilePrep } from '../preps/prep.ts';
 import { seedFindings } from '../findings/seed.ts';
 import { OVER } from '../glass/index.ts';
-import { wholeMass } from '../matter/block.ts';
+import { addBlock, clearBlock, wholeMass } from '../matter/block.ts';
 import { strengthIn, volumeAt20 } from '../liquids/index.ts';
 import { compileBuild, type BuildResult } from './build.ts';
 import { Context } from './context.ts';
@@ -26,9 +26,10 @@ export interface Compiled { readonly program: Program; readonly ctx: Context; re
  */
 export function compile(document: Document, tables: Tables, variant: string | null = null, shelf: readonly Section[] = [], later: Left | null = null, each = false): Compiled {
   const sections = [...shelf, ...sectionsOf(document, variant)];
-  const ctx = new Context(document, tables, sections, BLOCK);
+  const ctx = new Context(document, tables, sections);
   const ordered = order(sections);
   for (const section of ordered.preps) {
+    ctx.begin();
     const built = compilePrep(ctx, section);
     const of = `prep:${section.key}`, block = built.content.phase('liquid');
     const { volume } = figures(ctx, of, block, { temperature: built.rest_C });
@@ -42,16 +43,18 @@ export function compile(document: Document, tables: Tables, variant: string | nu
     tintProbes(ctx, of, block, volume);
     tellCloth(ctx, built);
   }
+  ctx.begin();
   const build = ordered.build && ordered.build.lines.length > 0 ? compileBuild(ctx, ordered.build) : null;
   if (build) drinkProbes(ctx, build, document.serves);
   if (build && later) compileLater(ctx, build, later, each);
+  ctx.end();
   seedFindings(ctx, build, ordered);
   for (const [i, m] of ctx.margins.entries()) {
     ctx.probe(`margin:${m.code}`, `finding:${i}`, m.unit, m.code, m.sources, m.op, true);
     for (const [word, op] of Object.entries(m.live ?? {})) ctx.probe(`word:${word}`, `finding:${i}`, '', '', [], op, true);
   }
   for (const [i, choice] of ctx.choices.entries()) for (const [word, op] of Object.entries(choice.live ?? {})) ctx.probe(`word:${word}`, `choice:${i}`, '', '', [], op, true);
-  return { program: program(ctx.book.list, ctx.book.firstOp, ctx.layout.length, ctx.ops, ctx.ofStages, ctx.probes), ctx, build, ordered, variant };
+  return { program: program(ctx.book.list, ctx.book.firstOp, ctx.layout.length, ctx.ops, ctx.ofStages, ctx.probes, ctx.parts.all(ctx.book.list.length)), ctx, build, ordered, variant };
 }
 
 function tintProbes(ctx: Context, of: string, block: number, volume: number): void {
@@ -60,7 +63,7 @@ function tintProbes(ctx: Context, of: string, block: number, volume: number): vo
 
 function drinkProbes(ctx: Context, b: BuildResult, serves: number): void {
   const one = ctx.layout.take(BLOCK);
-  ctx.ops.push(({ s }) => { for (let i = 0; i < BLOCK; i++) s[one + i] = s[b.total + i]! / serves; });
+  ctx.ops.push(({ s }) => { clearBlock(s, one); addBlock(s, one, b.total, 1 / serves); });
   const { volume: all_mL } = figures(ctx, 'drink', one, { temperature: b.temperature });
   if (ctx.sparkling.has(b.base.liquid) || b.layers.some((l) => ctx.sparkling.has(l.block))) sparkleOf(ctx, 'drink', one, all_mL);
   if (b.iced) ctx.probe('dilution', 'drink', '%', 'ice-water-over-measures', ['crc-ice'], ({ s }, out, i) => { out[i] = s[b.dilution]!; });

@@ -6,9 +6,11 @@ import type { Figure } from '../reading/types.ts';
 import { givenFor, givenInput } from './given.ts';
 import { InputBook, type Role, type Said, assumed, shareAbout, spreadAbout } from './inputs.ts';
 import { Layout, type Content } from './layout.ts';
+import { Parts } from './parts.ts';
 import type { Choice } from './meanings.ts';
 import type { Op, Probe, ProbeOp } from './program.ts';
 import type { Start } from './temperature.ts';
+import { BLOCK } from '../matter/constituents.ts';
 
 /** A thing that can be put in: its make-up for one gram, and where it comes from. */
 export interface Source {
@@ -114,7 +116,8 @@ export class Context {
   readonly ops: Op[] = [];
   /** operations that write down what a stage shows and nothing else reads */
   readonly ofStages = new Set<number>();
-  readonly book = new InputBook(() => this.ops.length);
+  readonly parts = new Parts();
+  readonly book = new InputBook(() => this.ops.length, (input) => this.parts.uses(input));
   readonly probes: { probe: Probe; op: ProbeOp }[] = [];
   readonly margins: MarginSeed[] = [];
   /** readings that were not settled: judged after the run by what the other would move */
@@ -122,8 +125,9 @@ export class Context {
   readonly preps = new Map<string, PrepBuilt>();
   readonly sources = new Map<string, Source>();
   readonly unknown: { readonly measure: Measure; readonly why: 'ingredient-unknown' | 'strength-unknown' | 'prep-missing' | 'measure-vague' }[] = [];
-  /** block into which everything goes that is strained off, boiled off or left behind; closes the mass balance */
-  readonly lost: number;
+  /** block of the open part into which everything goes that is strained off, boiled off or left behind; with those of the others it closes the mass balance */
+  lost = -1;
+  readonly losts: number[] = [];
   /** water that steps bring along (soaked sheets, ice that melted): offsets of blocks, with their sign */
   readonly extras: (readonly [number, number])[] = [];
   /** liquids to which something was added since their temperature was last worked out */
@@ -132,15 +136,21 @@ export class Context {
   readonly sparkling = new Set<number>();
   /** liquids that may hold ice of their own */
   readonly frozen = new Set<number>();
-  readonly scratch: number;
 
-  constructor(document: Document, tables: Tables, sections: readonly Section[], block: number) {
+  constructor(document: Document, tables: Tables, sections: readonly Section[]) {
     this.document = document;
     this.tables = tables;
     this.sections = sections;
-    this.lost = this.layout.take(block);
-    this.scratch = this.layout.take(block);
   }
+
+  /** Begins a part of the program: a prep, or the drink. */
+  begin(): void {
+    this.parts.begin(this.ops.length, this.layout.length, this.probes.length);
+    this.lost = this.layout.take(BLOCK);
+    this.losts.push(this.lost);
+  }
+  /** Ends it: what follows is of no part. */
+  end(): void { this.parts.end(this.ops.length, this.layout.length, this.probes.length); }
 
   /** An input about `value`, as wide as a row of the spreads table says. There is no default: a row that is missing is a fault of the tables. */
   spread(key: string, row: string, value: number, unit: string, role: Role, more: More = {}): number {

@@ -3,7 +3,8 @@ import { ACIDS, chargeAt, constantsAt, molarInto } from '../acids/index.ts';
 import type { Ingredient } from '../larder/types.ts';
 import { alcoholic, balanceOf, spreadKey } from '../larder/index.ts';
 import { ETHANOL_G_ML, strengthOf, volumeAt20 } from '../liquids/index.ts';
-import { BLOCK, CONSTITUENTS, at, slot, type Constituent } from '../matter/constituents.ts';
+import { scaleMatter } from '../matter/block.ts';
+import { CONSTITUENTS, at, slot, type Constituent } from '../matter/constituents.ts';
 import type { Context } from './context.ts';
 import type { Said } from './inputs.ts';
 import { behindThing } from './words.ts';
@@ -98,13 +99,13 @@ export function strengthSaid(m: Measure, name: string, pct: number): Said {
 
 /** The label speaks of a volume: solutes per litre stay, ethanol follows the label, water fills up to the litre. */
 function fillToLabel(s: Float64Array, block: number, strength: number, volume0: number): void {
-  for (let i = 0; i < BLOCK; i++) s[block + i]! /= volume0;
+  scaleMatter(s, block, block, 1 / volume0);
   s[block + at.ethanol] = (strength / 100) * ETHANOL_G_ML;
   let before = 0, waterBefore = 0;
   for (let i = 0; i < 8; i++) {
     const water = s[block + at.water]!;
     const off = 1 - volumeAt20(s, block);
-    if (Math.abs(off) < 1e-12) return;
+    if (Math.abs(off) < 1e-11) return;
     // a secant after the first step: what a gram of water adds to the volume
     const rate = i === 0 ? 0.98 : (water - waterBefore) / (before - off);
     before = off; waterBefore = water;

@@ -1,4 +1,4 @@
-import { draw, drawNormal, hashOf, normalQuantile, pointBy, slopesOf } from '../numeric/index.ts';
+import { draw, drawBy, hashOf, keyOf, normalQuantile, pointBy, slopesOf } from '../numeric/index.ts';
 import type { Spread } from '../provenance/types.ts';
 import type { Program } from './program.ts';
 
@@ -28,13 +28,21 @@ export function drawsOf(program: Program, spreadOf: (input: Program['inputs'][nu
 /**
  * Puts one maker's values into `x`: a pure function of seed, key and maker's number, whatever else is drawn.
  * @param x one entry an input, at the nominal where nothing is drawn
- * @param seed,maker whole numbers, the low 32 bits count
+ * @param keys as of `keysOf`
+ * @param maker a whole number, the low 32 bits count
  * @source none - definition
  */
-export function drawMaker(x: Float64Array, program: Program, draws: Draws, seed: number, maker: number): void {
-  const { index, hash, slopes } = draws, { nominal } = program;
-  for (let k = 0; k < index.length; k++) { const i = index[k]!; x[i] = pointBy(slopes, k, nominal[i]!, drawNormal(seed, hash[k]!, maker)); }
+export function drawMaker(x: Float64Array, program: Program, draws: Draws, keys: Int32Array, maker: number): void {
+  const { index, slopes } = draws, { nominal } = program;
+  for (let k = 0; k < index.length; k++) { const i = index[k]!; x[i] = pointBy(slopes, k, nominal[i]!, normalQuantile(drawBy(keys[k]!, maker))); }
 }
+
+/**
+ * Seed and key of every draw put together.
+ * @param seed a whole number, the low 32 bits count
+ * @source none - definition
+ */
+export function keysOf({ hash }: Draws, seed: number): Int32Array { return hash.map((h) => keyOf(seed, h)); }
 
 /**
  * Puts the values of one maker whose deviates are known into `x`.
@@ -78,10 +86,10 @@ export function evenDeviates(draws: Draws, seed: number, makers: number): Float6
 export function runMakers(program: Program, draws: Draws, want: Uint8Array, seed: number, from: number, to: number): Float64Array {
   const columns = wanted(want);
   const out = new Float64Array(program.probes.length), x = Float64Array.from(program.nominal);
-  const record = new Float64Array((to - from) * columns.length);
+  const record = new Float64Array((to - from) * columns.length), keys = keysOf(draws, seed);
   const w = program.workspace();
   for (let maker = from, at = 0; maker < to; maker++) {
-    drawMaker(x, program, draws, seed, maker);
+    drawMaker(x, program, draws, keys, maker);
     program.runLean(x, out, want, w);
     for (let k = 0; k < columns.length; k++) record[at++] = out[columns[k]!]!;
   }

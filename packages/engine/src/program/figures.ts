@@ -14,11 +14,12 @@ export const UNKNOWN_LIMIT = 0.05;
 export function figures(ctx: Context, of: string, block: number, options: { temperature?: number } = {}): { readonly volume: number; readonly mass: number } {
   const mol = new Float64Array(ACIDS);
   // volume and mass once, for all the figures that divide by them
-  const volume = ctx.layout.take(1), mass = ctx.layout.take(1);
+  const volume = ctx.layout.take(1), mass = ctx.layout.take(1), known = ctx.layout.take(1);
   // sweet and strong at once: no table was found, two published rules differ, and which is nearer is not known
   const rival = ctx.spread('model/sweet and strong', 'model/sweet and strong', 0, 'share', 'model', { bounds: { min: -3, max: 3 } });
   ctx.ops.push(({ s, x }) => {
     const mL = volumeAt20(s, block), part = x[rival]!;
+    s[known] = mL;
     s[volume] = (part === 0 ? mL : mL * (1 + part * rivalShare(s, block))) + s[block + slot.unknown_g]!;
     s[mass] = wholeMass(s, block);
   });
@@ -35,7 +36,7 @@ export function figures(ctx: Context, of: string, block: number, options: { temp
     return ((s[b + at.sucrose]! + s[b + at.glucose]! + s[b + at.fructose]! + s[b + at.lactose]! + s[b + at.maltose]! + s[b + at.other_sugars]!) / mL) * 1000;
   });
   put('density', 'kg/m3', 'additive-solutes', ['oiml-r22', 'crc-solutions'], (s, mL) => (s[mass]! / mL) * 1000);
-  put('brix', '°Bx', 'molar-refraction', ['crc-solutions', 'oiv-refraction', 'lorenz1880'], (s) => refractometerBrix(s, block));
+  put('brix', '°Bx', 'molar-refraction', ['crc-solutions', 'oiv-refraction', 'lorenz1880'], (s) => refractometerBrix(s, block, s[known]));
   ctx.probe('acidity', of, 'g/L', 'charge-balance-to-8.2', ['goldberg-2002'], ({ s }, out, i) => {
     const mL = s[volume]!;
     if (!(mL > 0) || s[block + slot.acids_unknown_g]! + s[block + slot.unknown_g]! > UNKNOWN_LIMIT * s[mass]!) { out[i] = NaN; return; }

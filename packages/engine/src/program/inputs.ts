@@ -36,19 +36,23 @@ export class InputBook {
   readonly firstOp: number[] = [];
   private readonly index = new Map<string, number>();
   private readonly operations: () => number;
+  private readonly used: (input: number) => void;
 
-  constructor(operations: () => number) { this.operations = operations; }
+  /** `operations`: how many there are so far; `used` is told of every input that is asked for. */
+  constructor(operations: () => number, used: (input: number) => void) { this.operations = operations; this.used = used; }
 
   /** Index of the input in `x`. @source none - definition */
   add(input: Input): number {
     const known = this.index.get(input.key);
     if (known !== undefined) {
       this.alsoAt(known, input.assumed?.splices);
+      this.used(known);
       return known;
     }
     this.index.set(input.key, this.list.length);
     this.list.push(input);
     this.firstOp.push(this.operations());
+    this.used(this.list.length - 1);
     return this.list.length - 1;
   }
 
@@ -61,7 +65,11 @@ export class InputBook {
   }
 
   /** Index of an input by its key; -1 where there is none. */
-  at(key: string): number { return this.index.get(key) ?? -1; }
+  at(key: string): number {
+    const i = this.index.get(key) ?? -1;
+    if (i >= 0) this.used(i);
+    return i;
+  }
 
   /** Says of an assumption that is in the book already where else, or in which other words, it is replaced. */
   say(i: number, said: Said): void {

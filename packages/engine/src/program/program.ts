@@ -1,4 +1,5 @@
 import type { Input } from './inputs.ts';
+import type { Part } from './parts.ts';
 
 /** One number of a reading: what it is, of what, in which unit, by which method. */
 export interface Probe { readonly name: string; readonly of: string; readonly unit: string; readonly method: string; readonly sources: readonly string[];
@@ -20,6 +21,8 @@ export interface Program {
   readonly nominal: Float64Array;
   /** by input: the first operation that can depend on it; what stands before it is the same for any value */
   readonly firstOp: Int32Array;
+  /** preps in order of making, then the drink; probes behind the last part may read anything */
+  readonly parts: readonly Part[];
   workspace(): Workspace;
   /** As `run`, but leaves out what stages alone write down: for many runs that ask for no stage. */
   runLean(x: Float64Array, out: Float64Array, want: Uint8Array, w: Workspace): void;
@@ -27,23 +30,24 @@ export interface Program {
   run(x: Float64Array, out: Float64Array, want: Uint8Array, w: Workspace): void;
   /** Carries the workspace through operations `from` up to, not including, `to` (all when absent), with its own `x`. */
   carry(w: Workspace, from: number, to?: number): void;
-  /** Evaluates the wanted probes of a workspace that was carried to its end, those alone that an operation from `from` on can move. */
-  probe(w: Workspace, out: Float64Array, want: Uint8Array, from?: number): void;
+  /** Evaluates the wanted probes of a workspace that was carried to its end, those alone that an operation from `from` on can move, `first` up to, not including, `last`. */
+  probe(w: Workspace, out: Float64Array, want: Uint8Array, from?: number, first?: number, last?: number): void;
 }
 
 /** Puts operations and probes together. @source none - definition */
-export function program(inputs: readonly Input[], firstOp: readonly number[], length: number, ops: readonly Op[], ofStages: ReadonlySet<number>, probes: readonly { readonly probe: Probe; readonly op: ProbeOp }[]): Program {
-  const nominal = Float64Array.from(inputs, (i) => i.value);
-  const compute = probes.map((p) => p.op);
+export function program(inputs: readonly Input[], firstOp: readonly number[], length: number, ops: readonly Op[], ofStages: ReadonlySet<number>, probes: readonly { readonly probe: Probe; readonly op: ProbeOp }[], parts: readonly Part[]): Program {
+  const nominal = new Float64Array(inputs.length), after = new Int32Array(probes.length), compute = probes.map((p) => p.op);
+  inputs.forEach((input, i) => { nominal[i] = input.value; });
+  probes.forEach((p, i) => { after[i] = p.probe.after; });
   const carry = (w: Workspace, from: number, to: number = ops.length) => { for (let i = from; i < to; i++) ops[i]!(w); };
-  const after = Int32Array.from(probes, (p) => p.probe.after);
-  const probe = (w: Workspace, out: Float64Array, want: Uint8Array, from = -1) => { for (let i = 0; i < compute.length; i++) if (want[i] && after[i]! > from) compute[i]!(w, out, i); };
-  const lean = ops.filter((_, i) => !ofStages.has(i));
+  const probe = (w: Workspace, out: Float64Array, want: Uint8Array, from = -1, first = 0, last = compute.length) => { for (let i = first; i < last; i++) if (want[i] && after[i]! > from) compute[i]!(w, out, i); };
+  let lean: readonly Op[] | null = null;
   return {
     inputs,
     probes: probes.map((p) => p.probe),
     nominal,
     firstOp: Int32Array.from(firstOp),
+    parts,
     workspace: () => ({ s: new Float64Array(length), x: nominal }),
     run(x, out, want, w) {
       w.s.fill(0);
@@ -54,6 +58,7 @@ export function program(inputs: readonly Input[], firstOp: readonly number[], le
     runLean(x, out, want, w) {
       w.s.fill(0);
       w.x = x;
+      lean ??= ops.filter((_, i) => !ofStages.has(i));
       for (let i = 0; i < lean.length; i++) lean[i]!(w);
       probe(w, out, want);
     },

@@ -52,7 +52,11 @@ export function startTemperature(ctx: Context, m: Measure, source: Source, occur
   const word = m.temperature?.word, melted = m.treatments.find((t): t is Treatment => t.key === 'melted');
   if (word !== undefined && VAGUE[word] !== undefined) return { input: vagueTemperature(ctx, m, word, m.temperature!.span), offset: -1 };
   if (melted) return { input: vagueTemperature(ctx, m, 'melted', { from: melted.span.to, to: melted.span.to }), offset: -1 };
-  if (source.prep) return { input: -1, offset: source.prep.rest_C, ...(source.prep.ice === undefined ? {} : { ice: source.prep.ice }) };
+  if (source.prep) {
+    ctx.parts.reads(source.prep.rest_C);
+    if (source.prep.ice !== undefined) ctx.parts.reads(source.prep.ice);
+    return { input: -1, offset: source.prep.rest_C, ...(source.prep.ice === undefined ? {} : { ice: source.prep.ice }) };
+  }
   const row = ctx.tables.assumption(source.start);
   if (!row) return { input: ctx.assume('place/room', m.path, 'place'), offset: -1 };
   // what stands in a room or a fridge is as warm as they are

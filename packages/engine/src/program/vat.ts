@@ -37,10 +37,13 @@ export function put(ctx: Context, m: Measure, section: string, names: Occurrence
   if (m.portion !== undefined && source.prep) {
     const prep = source.prep;
     const part = typeof m.portion === 'number' ? m.portion : 1;
+    ctx.parts.reads(prep.yield_g);
+    ctx.parts.adds(prep.used_g);
     ctx.ops.push(({ s }) => { s[g] = m.portion === 'rest' ? Math.max(0, s[prep.yield_g]! - s[prep.used_g]!) : part * s[prep.yield_g]!; s[prep.used_g]! += s[g]; });
     return { measure: m, source, g, start, occurrence, share: false };
   }
   const foam = source.prep?.foam && section === 'build' ? source.prep.foam : null;
+  if (source.prep?.foam) ctx.parts.reads(source.prep.foam.overrun);
   // ice is put in by the hand that builds, not by its make-up
   if (source.form === 'ice') return { measure: m, source, g, start, occurrence, share: false };
   const poured = m.amount ? pour(ctx, m, m.amount, source, occurrence) : null;
@@ -78,7 +81,7 @@ export function put(ctx: Context, m: Measure, section: string, names: Occurrence
       return { measure: m, source: vague, g, start, occurrence, share: false };
     }
   }
-  if (source.prep) { const prep = source.prep; ctx.ops.push(({ s }) => { s[prep.used_g]! += s[g]!; }); }
+  if (source.prep) { const prep = source.prep; ctx.parts.adds(prep.used_g); ctx.ops.push(({ s }) => { s[prep.used_g]! += s[g]!; }); }
   const nominal = poured?.reduce((sum, q) => q.shares.reduce((part, k) => part * ctx.book.list[k]!.value, ctx.book.list[q.input]!.value * q.factor) + sum, 0);
   return { measure: m, source, g, start, occurrence, share: false, ...(nominal === undefined ? {} : { nominal }) };
 }
@@ -114,7 +117,7 @@ export function solveShares(ctx: Context, puts: readonly Put[]): void {
       if (f && f.basis !== 'g per L') s[shares[i]!.g] = (f.basis === 'mass of whole' ? f.value : f.value / (1 + f.value)) * all;
     }
   });
-  for (const p of shares) if (p.source.prep) { const prep = p.source.prep; ctx.ops.push(({ s }) => { s[prep.used_g]! += s[p.g]!; }); }
+  for (const p of shares) if (p.source.prep) { const prep = p.source.prep; ctx.parts.adds(prep.used_g); ctx.ops.push(({ s }) => { s[prep.used_g]! += s[p.g]!; }); }
 }
 
 export function vat(ctx: Context, name: string): Vat {

@@ -1,7 +1,7 @@
 import { GRADES } from '../provenance/types.ts';
 import type { Grade } from '../provenance/types.ts';
 import type { Compiled } from '../program/compile.ts';
-import type { Spreads } from './spread.ts';
+import { partAt, type Spreads } from './spread.ts';
 import type { Figure } from './types.ts';
 
 /**
@@ -16,7 +16,7 @@ export function figureOf(c: Compiled, s: Spreads, k: number): Figure {
   const enough = 0.01 * s.variance[k]!;
   if (enough > 0) {
     for (let i = 0; i < inputs.length; i++) {
-      if (s.part[i * n + k]! < enough) continue;
+      if (partAt(s, i * n + k) < enough) continue;
       weakest = Math.max(weakest, GRADES.indexOf(inputs[i]!.grade));
       sources.add(inputs[i]!.source);
     }

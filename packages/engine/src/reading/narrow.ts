@@ -1,6 +1,6 @@
 import type { Compiled } from '../program/compile.ts';
 import { EndSums } from './ends.ts';
-import { BENT, spreads, type Spreads } from './spread.ts';
+import { BENT, partAt, spreads, type Spreads } from './spread.ts';
 import type { Narrow } from './types.ts';
 
 /** A range is not narrowed by less than this share. */
@@ -24,7 +24,7 @@ export function narrowOf(c: Compiled, s: Spreads, k: number, whole = true): Narr
   };
   const all = without(-1), bent = whole && sums.bend > BENT;
   const tried: { i: number; low: number; high: number }[] = [];
-  for (let i = 0; i < inputs.length; i++) if (s.part[i * n + k]! > 0) tried.push({ i, ...without(i) });
+  for (let i = 0; i < inputs.length; i++) if (partAt(s, i * n + k) > 0) tried.push({ i, ...without(i) });
   tried.sort((a, b) => a.high - a.low - (b.high - b.low) || a.i - b.i);
   const best = tried[0];
   if (!best) return [];

@@ -47,14 +47,18 @@ export function readDocument(document: Document, tables: Tables, options: ReadOp
   const w = program.workspace();
   const old = options.before ? carry(program, w, options.before) : null;
   const s = old ?? spreads(program, w, undefined, !options.quick);
-  const index = new Map<string, number>();
-  program.probes.forEach((p, i) => index.set(`${p.of}|${p.name}`, i));
-  const at = (of: string, name: string) => index.get(`${of}|${name}`);
+  const index = new Map<string, Map<string, number>>();
+  program.probes.forEach((p, i) => {
+    let names = index.get(p.of);
+    if (names === undefined) { names = new Map(); index.set(p.of, names); }
+    names.set(p.name, i);
+  });
+  const at = (of: string, name: string) => index.get(of)?.get(name);
   const number = (of: string, name: string) => { const i = at(of, name); return i === undefined ? NaN : s.value[i]!; };
   const figure = (i: number) => figureOf(compiled, s, i);
   const figuresOf = (of: string): Record<string, Figure> => {
     const out: Record<string, Figure> = {};
-    program.probes.forEach((p, i) => { if (p.of === of && !INNER.test(p.name) && Number.isFinite(s.value[i]!)) out[p.name] = figure(i); });
+    for (const [name, i] of index.get(of) ?? []) if (!INNER.test(name) && Number.isFinite(s.value[i]!)) out[name] = figure(i);
     return out;
   };
 

@@ -2,6 +2,7 @@ import { pointAt, quantiles, Z95 } from '../numeric/index.ts';
 import { drawsOf, evenDeviates, putMaker, wanted, type Draws } from '../program/draws.ts';
 import type { Input } from '../program/inputs.ts';
 import type { Program, Workspace } from '../program/program.ts';
+import { Moves } from './moves.ts';
 import type { Spread } from '../provenance/types.ts';
 import { EndSums } from './ends.ts';
 
@@ -10,8 +11,14 @@ export interface Spreads {
   readonly value: Float64Array; readonly low: Float64Array; readonly high: Float64Array;
   /** down and up by input and probe: `contribution[input * probes + probe]`, signed differences at the input's 2.5 and 97.5 % points */
   readonly down: Float64Array; readonly up: Float64Array;
-  /** half the difference between the two points squared, by input and probe, and their sum by probe: shares of variance are their ratios */
-  readonly part: Float64Array; readonly variance: Float64Array;
+  /** sum of `partAt` over all inputs, by probe: shares of variance are the ratios of the two */
+  readonly variance: Float64Array;
+}
+
+/** Half the difference between an input's two points, squared: `at` is `input * probes + probe`. @source none - definition */
+export function partAt({ down, up }: Pick<Spreads, 'down' | 'up'>, at: number): number {
+  const half = (up[at]! - down[at]!) / 2;
+  return half * half;
 }
 
 /** How far an input may lie; as wide as it says itself when none is given. */
@@ -19,6 +26,13 @@ export type SpreadOf = (input: Input) => Spread;
 
 /** Numbers that are shown without a range: colours, the words of a sentence, the account of heat. @source none - definition */
 export const PLAIN = /^(word:|tint_|turbid$|stands$|takes\/|balance:)/;
+
+const plain = new Map<string, boolean>();
+function isPlain(name: string): boolean {
+  let is = plain.get(name);
+  if (is === undefined) { is = PLAIN.test(name); plain.set(name, is); }
+  return is;
+}
 
 /**
  * Ranges of all probes by differences taken at each input's own 2.5 and 97.5 % points, two-sided, each side straight, put together as a sum of independent
@@ -29,41 +43,30 @@ export const PLAIN = /^(word:|tint_|turbid$|stands$|takes\/|balance:)/;
  */
 export function spreads(program: Program, w: Workspace, spreadOf: SpreadOf = (input) => input.spread, whole = true): Spreads {
   const n = program.probes.length, inputs = program.inputs.length;
-  const all = new Uint8Array(n).fill(1);
-  const ranged = Uint8Array.from(program.probes, (p) => (PLAIN.test(p.name) ? 0 : 1));
-  const value = new Float64Array(n), out = new Float64Array(n);
+  const ranged = new Uint8Array(n);
+  for (let k = 0; k < n; k++) if (!isPlain(program.probes[k]!.name)) ranged[k] = 1;
+  const moves = new Moves(program, w), { value } = moves, out = new Float64Array(n);
   const down = new Float64Array(inputs * n), up = new Float64Array(inputs * n);
-  const part = new Float64Array(inputs * n), variance = new Float64Array(n);
-  const x = Float64Array.from(program.nominal);
-  program.run(x, value, all, w);
-  // inputs stand in the order in which operations first name them: what comes before is carried once, at the nominal
-  const before: Workspace = { s: new Float64Array(w.s.length), x: program.nominal };
-  let done = 0;
-  w.x = x;
+  const variance = new Float64Array(n);
   const moved: number[] = [], huge = inputs > MOST_DRAWN;
   for (let i = 0; i < inputs; i++) {
     const input = program.inputs[i]!;
     const spread = spreadOf(input);
     if (spread.kind === 'exact') continue;
-    const from = program.firstOp[i]!;
-    program.carry(before, done, from);
-    done = from;
     moved.push(i);
     for (const side of huge ? ABOVE : BOTH) {
-      x[i] = pointAt(spread, input.value, side * Z95);
-      if (x[i] === input.value) continue;
-      w.s.set(before.s);
-      program.carry(w, from);
-      out.set(value);                                                      // what the input cannot reach stays
-      program.probe(w, out, ranged, from);
-      const keep = side < 0 ? down : up;
-      if (huge) for (let k = 0; k < n; k++) if (ranged[k] && !Number.isNaN(out[k]!)) down[i * n + k] = value[k]! - out[k]!;
-      for (let k = 0; k < n; k++) {
-        // where a point makes a figure unknowable it says nothing of how far the figure goes
-        if (ranged[k] && !Number.isNaN(out[k]!)) keep[i * n + k] = out[k]! - value[k]!;
+      const to = pointAt(spread, input.value, side * Z95);
+      if (to === input.value) continue;
+      const ranges = moves.to(i, to, out, ranged), keep = side < 0 ? down : up;
+      for (let r = 0; r < ranges.length; r += 2) {
+        for (let k = ranges[r]!, at = i * n + k; k < ranges[r + 1]!; k++, at++) {
+          // where a point makes a figure unknowable it says nothing of how far the figure goes
+          if (!ranged[k] || Number.isNaN(out[k]!)) continue;
+          keep[at] = out[k]! - value[k]!;
+          if (huge) down[at] = value[k]! - out[k]!;
+        }
       }
     }
-    x[i] = input.value;
   }
   const low = Float64Array.from(value), high = Float64Array.from(value);
   const bent = new Uint8Array(n), sums = new EndSums(), ends = new Float64Array(2);
@@ -76,14 +79,14 @@ export function spreads(program: Program, w: Workspace, spreadOf: SpreadOf = (in
       if (a === 0 && b === 0) continue;
       sums.add(a, b);
       const half = (b - a) / 2;
-      part[i * n + k] = half * half; variance[k]! += half * half;
+      variance[k]! += half * half;
     }
     sums.ends(ends);
     low[k] = value[k]! + ends[0]!; high[k] = value[k]! + ends[1]!;
     if (sums.bend > BENT && Number.isFinite(value[k]!) && !program.probes[k]!.of.includes('stage:')) { bent[k] = 1; some = true; }
   }
   if (whole && some && moved.length <= MOST_DRAWN) straighten(program, w, drawsOf(program, spreadOf), { value, low, high, down, up }, bent);
-  return { value, low, high, down, up, part, variance };
+  return { value, low, high, down, up, variance };
 }
 
 /** A figure this bent is tried on draws. @source none - definition */

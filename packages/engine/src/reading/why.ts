@@ -6,7 +6,7 @@ import type { Askable } from './asked.ts';
 import { figureOf } from './figure.ts';
 import { narrowOf } from './narrow.ts';
 import { place } from './place.ts';
-import type { Spreads } from './spread.ts';
+import { partAt, type Spreads } from './spread.ts';
 import type { Why, WhyInput } from './types.ts';
 
 /** Inputs with a smaller share of the variance are told together. */
@@ -26,7 +26,7 @@ export function whyOf(c: Compiled, s: Spreads, a: Askable, whole = true): Why {
   if (k < 0 || !Number.isFinite(s.value[k]!)) return { ...told, method: k < 0 ? '' : c.program.probes[k]!.method, sources: [], inputs: [], rest: 0, narrow: [], absent: absentOf(c, a) };
   const n = c.program.probes.length, all = s.variance[k]!;
   const { value, unit, low, high, grade, method, sources } = figureOf(c, s, k);
-  const inputs = c.program.inputs.map((input, i) => inputOf(c, input, s.down[i * n + k]!, s.up[i * n + k]!, all > 0 ? s.part[i * n + k]! / all : 0))
+  const inputs = c.program.inputs.map((input, i) => inputOf(c, input, s.down[i * n + k]!, s.up[i * n + k]!, all > 0 ? partAt(s, i * n + k) / all : 0))
     .filter((i) => i.share > SEEN).sort((x, y) => y.share - x.share);
   return { ...told, value, unit, low, high, grade, method, sources, inputs, rest: all > 0 ? Math.max(0, 1 - inputs.reduce((t, i) => t + i.share, 0)) : 0, narrow: narrowOf(c, s, k, whole) };
 }

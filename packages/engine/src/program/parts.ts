@@ -1,0 +1,71 @@
+/**
+ * A part of a program that can be run by itself: one prep, or the drink. Its operations, its places in the buffer and the probes that tell of it each stand
+ * in one row; what they read of earlier parts is named, so that a part is run again only where that has changed.
+ */
+export interface Part {
+  /** operations `from` up to, not including, `to` */
+  readonly from: number; readonly to: number;
+  /** places `start` up to, not including, `end`, of which only this part's operations write */
+  readonly start: number; readonly end: number;
+  /** probes `first` up to, not including, `last` */
+  readonly first: number; readonly last: number;
+  /** places of earlier parts that it reads, each once */
+  readonly reads: Int32Array;
+  /** places of earlier parts that it adds to: how much was taken of a prep; they are among `reads` */
+  readonly adds: Int32Array;
+  /** by input: 1 where an operation or a probe of it may read it */
+  readonly uses: Uint8Array;
+}
+
+/** Where a part begins. */
+interface Begun { readonly from: number; readonly start: number; readonly first: number; readonly reads: Set<number>; readonly adds: Set<number>; readonly uses: Set<number> }
+const NONE: Begun = { from: 0, start: 0, first: 0, reads: new Set(), adds: new Set(), uses: new Set() };
+
+/** Keeps account of the parts while a recipe is compiled. */
+export class Parts {
+  private readonly done: (Begun & { readonly to: number; readonly end: number; readonly last: number })[] = [];
+  private open: Begun | null = null;
+
+  /** Ends the part that is open, if any, and begins the next; the numbers are of operations, places and probes so far. */
+  begin(operation: number, place: number, probe: number): void {
+    this.end(operation, place, probe);
+    this.open = { from: operation, start: place, first: probe, reads: new Set(), adds: new Set(), uses: new Set() };
+  }
+
+  /** Ends the part that is open, if any: what is named from here on is of no part and may read anything. */
+  end(operation: number, place: number, probe: number): void {
+    if (this.open) this.done.push({ ...this.open, to: operation, end: place, last: probe });
+    this.open = null;
+  }
+
+  /** The open part uses an input. */
+  uses(input: number): void { this.open?.uses.add(input); }
+
+  /** The open part reads `length` places from `at` on, of an earlier part. */
+  reads(at: number, length = 1): void {
+    const { start, reads } = this.open ?? NONE;
+    for (let i = at; i < at + length; i++) if (i < start) reads.add(i);
+  }
+
+  /** The open part adds to a place of an earlier part. */
+  adds(at: number): void {
+    this.reads(at);
+    if (at < (this.open ?? NONE).start) this.open!.adds.add(at);
+  }
+
+  /** All parts, in order. */
+  all(inputs: number): Part[] {
+    return this.done.map((p) => {
+      const uses = new Uint8Array(inputs);
+      for (const i of p.uses) uses[i] = 1;
+      return { from: p.from, to: p.to, start: p.start, end: p.end, first: p.first, last: p.last, reads: listed(p.reads), adds: listed(p.adds), uses };
+    });
+  }
+}
+
+function listed(places: ReadonlySet<number>): Int32Array {
+  const out = new Int32Array(places.size);
+  let n = 0;
+  for (const at of places) out[n++] = at;
+  return out;
+}

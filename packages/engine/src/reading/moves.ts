@@ -1,0 +1,120 @@
+import type { Program, Workspace } from '../program/program.ts';
+
+/** What a part finds of earlier ones at its nominal, and what it leaves of what it adds to. */
+interface Found { readonly reads: Float64Array; readonly left: Float64Array;
+  /** the part as the nominal leaves it, as it stands before the input that is moved, and its probes at the nominal */
+  readonly final: Float64Array; readonly before: Float64Array; readonly told: Float64Array }
+
+/**
+ * Runs a program with one input moved, inputs in their order, and only as far as the move reaches: the part that names the input from the first operation that
+ * can read it, and every later part that uses the input or finds another number where it reads an earlier part. The rest is as at the nominal, bit for bit.
+ */
+export class Moves {
+  private readonly program: Program;
+  private readonly w: Workspace;
+  private readonly x: Float64Array;
+  /** the nominal, carried once through all operations as inputs come up */
+  private readonly before: Workspace;
+  private readonly final: Float64Array;
+  private readonly found: readonly Found[];
+  private readonly adds: Int32Array;
+  private readonly tail: number;
+  /** by part: 1 where it was run for the input that is moved */
+  private readonly ran: Uint8Array;
+  private done = 0;
+
+  /** all probes at the nominal */
+  readonly value: Float64Array;
+
+  /** Runs the nominal; `w` then stands at its end. */
+  constructor(program: Program, w: Workspace) {
+    const { parts } = program;
+    this.program = program;
+    this.w = w;
+    this.x = Float64Array.from(program.nominal);
+    w.s.fill(0);
+    w.x = this.x;
+    let done = 0;
+    const found: Pick<Found, 'reads' | 'left'>[] = [];
+    for (const p of parts) {
+      program.carry(w, done, p.from);
+      const reads = taken(w.s, p.reads);
+      program.carry(w, p.from, p.to);
+      done = p.to;
+      found.push({ reads, left: taken(w.s, p.adds) });
+    }
+    program.carry(w, done);
+    this.value = new Float64Array(program.probes.length);
+    program.probe(w, this.value, new Uint8Array(this.value.length).fill(1));
+    this.final = Float64Array.from(w.s);
+    this.before = { s: new Float64Array(w.s.length), x: program.nominal };
+    this.found = found.map((f, q) => { const { start, end, first, last } = parts[q]!; return { ...f, final: this.final.subarray(start, end), before: this.before.s.subarray(start, end), told: this.value.subarray(first, last) }; });
+    this.adds = Int32Array.from(new Set(parts.flatMap((p) => [...p.adds])));
+    this.tail = parts.at(-1)?.last ?? 0;
+    this.ran = new Uint8Array(parts.length);
+  }
+
+  /**
+   * Moves input `i` to `value` and evaluates the wanted probes that this can reach into `out`.
+   * @param i not less than in the call before
+   * @returns pairs of first and last: the ranges of probes that were evaluated; all others are as at the nominal
+   */
+  to(i: number, value: number, out: Float64Array, want: Uint8Array): readonly number[] {
+    const { program: { parts, firstOp }, w, x } = this, from = firstOp[i]!;
+    this.program.carry(this.before, this.done, from);
+    this.done = from;
+    x[i] = value;
+    const ranges: number[] = [];
+    let begun = false;
+    for (let q = 0; q < parts.length; q++) {
+      const p = parts[q]!;
+      if (p.to < from || (p.to === from && p.uses[i] === 0)) continue;
+      if (begun ? p.uses[i] === 1 || this.other(q) : p.uses[i] === 1) {
+        if (begun) w.s.fill(0, p.start, p.end); else this.rewind(q);
+        this.program.carry(w, begun ? p.from : Math.max(from, p.from), p.to);
+        out.set(this.found[q]!.told, p.first);
+        this.program.probe(w, out, want, from, p.first, p.last);
+        ranges.push(p.first, p.last);
+        this.ran[q] = 1;
+        begun = true;
+      } else if (begun) this.skip(q);
+    }
+    this.program.probe(w, out, want, from, this.tail);
+    ranges.push(this.tail, out.length);
+    x[i] = this.program.nominal[i]!;
+    for (let q = 0; q < parts.length; q++) {
+      if (this.ran[q] === 0) continue;
+      this.ran[q] = 0;
+      w.s.set(this.found[q]!.final, parts[q]!.start);
+    }
+    for (let k = 0; k < this.adds.length; k++) w.s[this.adds[k]!] = this.final[this.adds[k]!]!;
+    return ranges;
+  }
+
+  /** Does a part find another number than at the nominal where it reads earlier ones? What cannot be known counts as another. */
+  private other(q: number): boolean {
+    const { reads } = this.program.parts[q]!, was = this.found[q]!.reads, { s } = this.w;
+    for (let k = 0; k < reads.length; k++) if (s[reads[k]!] !== was[k]) return true;
+    return false;
+  }
+
+  /** Puts the part that names the input back to where it stood before it. */
+  private rewind(q: number): void {
+    const { s } = this.w;
+    s.set(this.found[q]!.before, this.program.parts[q]!.start);
+    for (let k = 0; k < this.adds.length; k++) s[this.adds[k]!] = this.before.s[this.adds[k]!]!;
+  }
+
+  /** A part that is as at the nominal leaves what it left there. */
+  private skip(q: number): void {
+    const { adds } = this.program.parts[q]!, { left } = this.found[q]!;
+    for (let k = 0; k < adds.length; k++) this.w.s[adds[k]!] = left[k]!;
+  }
+}
+
+/** The numbers that stand at some places. */
+function taken(s: Float64Array, places: Int32Array): Float64Array {
+  const out = new Float64Array(places.length);
+  for (let k = 0; k < places.length; k++) out[k] = s[places[k]!]!;
+  return out;
+}

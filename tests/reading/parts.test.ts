@@ -1,0 +1,98 @@
+import { readFileSync, readdirSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { compile, Moves, pointAt, Z95, type Compiled, type Part } from '@washline/engine';
+import { parse } from '@washline/spec';
+import { tables } from '@washline/tables';
+import specs from '../ranges/specs.json' with { type: 'json' };
+import { runs, spec } from './specs.ts';
+
+// Oracle: the whole program, run from its start for every input and side; and a buffer that writes down which of its places were looked at.
+const LONG_MS = 180_000;
+const demo = readdirSync('demo').filter((f) => f.endsWith('.drink')).map((f) => readFileSync(`demo/${f}`, 'utf8'));
+
+/** Figures that a move was said not to reach, or was given another number than the whole program gives. */
+function wrongMoves({ program }: Compiled): string[] {
+  const w = program.workspace(), again = program.workspace(), n = program.probes.length, all = new Uint8Array(n).fill(1), whole = new Float64Array(n), some = new Float64Array(n);
+  const moves = new Moves(program, w), x = Float64Array.from(program.nominal), wrong: string[] = [];
+  program.inputs.forEach((input, i) => {
+    for (const z of [-Z95, Z95]) {
+      x[i] = pointAt(input.spread, input.value, z);
+      if (x[i] === input.value) continue;
+      program.run(x, whole, all, again);
+      const ranges = moves.to(i, x[i]!, some, all), seen = Float64Array.from(moves.value);
+      for (let r = 0; r < ranges.length; r += 2) seen.set(some.subarray(ranges[r], ranges[r + 1]), ranges[r]);
+      program.probes.forEach((p, k) => { if (seen[k] !== whole[k] && !(Number.isNaN(seen[k]) && Number.isNaN(whole[k]))) wrong.push(`${input.key} on ${p.of} ${p.name}: ${seen[k]} for ${whole[k]}`); });
+    }
+    x[i] = input.value;
+  });
+  return wrong;
+}
+
+/** Places a buffer was read and written at, told by index. */
+function watched(s: Float64Array, reads: (at: number) => void, writes: (at: number) => void): Float64Array {
+  const each = (from: number, to: number, tell: (at: number) => void): void => { for (let k = from; k < to; k += 1) tell(k); };
+  const own = {
+    fill: (value: number, from = 0, to = s.length) => { each(from, to, writes); s.fill(value, from, to); },
+    set: (other: ArrayLike<number>, at = 0) => { each(at, at + other.length, writes); s.set(other, at); },
+    copyWithin: (at: number, from: number, to = s.length) => { each(from, to, reads); each(at, at + to - from, writes); s.copyWithin(at, from, to); },
+  };
+  return new Proxy(s, {
+    get: (_, name) => {
+      if (typeof name === 'string' && /^\d+$/.test(name)) { reads(Number(name)); return s[Number(name)]; }
+      if (name === 'length') return s.length;
+      if (typeof name === 'string' && name in own) return own[name as keyof typeof own];
+      throw new Error(`a buffer was asked for ${String(name)}`);
+    },
+    set: (_, name, value: number) => { writes(Number(name)); s[Number(name)] = value; return true; },
+  });
+}
+
+/** Where a part reads or writes what it has not named. */
+function unnamed({ program, ctx }: Compiled): string[] {
+  const { parts, inputs } = program, wrong = new Set<string>(), raw = program.workspace();
+  let part: Part = parts[0]!, read = new Set<number>(), adds = new Set<number>(), what = '';
+  const s = watched(raw.s,
+    (at) => { if ((at < part.start || at >= part.end) && !read.has(at)) wrong.add(`${what} reads place ${at} of ${parts.findIndex((p) => at >= p.start && at < p.end)}`); },
+    (at) => { if ((at < part.start || at >= part.end) && !adds.has(at)) wrong.add(`${what} writes place ${at} of ${parts.findIndex((p) => at >= p.start && at < p.end)}`); });
+  const x = watched(Float64Array.from(program.nominal), (i) => { if (part.uses[i] !== 1) wrong.add(`${what} reads ${inputs[i]!.key}`); }, () => wrong.add(`${what} writes an input`));
+  const w = { s, x }, out = new Float64Array(program.probes.length);
+  for (const [q, p] of parts.entries()) {
+    [part, read, adds] = [p, new Set(p.reads), new Set(p.adds)];
+    for (let k = p.from; k < p.to; k += 1) { what = `part ${q}, operation ${k}`; ctx.ops[k]!(w); }
+  }
+  for (const [q, p] of parts.entries()) {
+    [part, read, adds] = [p, new Set(p.reads), new Set()];
+    for (let k = p.first; k < p.last; k += 1) { what = `part ${q}, ${ctx.probes[k]!.probe.of} ${ctx.probes[k]!.probe.name}`; ctx.probes[k]!.op(w, out, k); }
+  }
+  return [...wrong];
+}
+
+describe('a part of a program', () => {
+  it('is every prep, then the drink, one behind the other with nothing between', () => {
+    const { program, ctx } = compile(parse(demo[0]!), tables);
+    expect(program.parts.length).toBe(ctx.preps.size + 1);
+    program.parts.forEach((p, q) => { expect([p.from, p.start, p.first]).toEqual(q === 0 ? [0, 0, 0] : [program.parts[q - 1]!.to, program.parts[q - 1]!.end, program.parts[q - 1]!.last]); });
+    expect(program.parts.at(-1)!.to).toBe(ctx.ops.length);
+  });
+  it('names whatever it reads of earlier ones, and writes to none but what it takes', () => {
+    for (const text of [...demo, ...specs]) {
+      const compiled = compile(parse(text), tables, null, [], 'alone', true);
+      expect(unnamed(compiled), text).toEqual([]);
+    }
+  }, LONG_MS);
+  it('does so in any drink', () => {
+    fc.assert(fc.property(spec, (text) => { expect(unnamed(compile(parse(text), tables, null, [], 'hand'))).toEqual([]); }), { numRuns: runs(120) });
+  }, LONG_MS);
+});
+
+describe('an input that is moved', () => {
+  it.each(demo.map((text) => [text.split('\n')[0]!, text] as const))('%s: gives every figure as the whole program does, bit for bit', (_, text) => {
+    const compiled = compile(parse(text), tables);
+    expect(compiled.program.inputs.length).toBeGreaterThan(5);
+    expect(wrongMoves(compiled)).toEqual([]);
+  });
+  it('does so in any drink', () => {
+    fc.assert(fc.property(spec, (text) => { expect(wrongMoves(compile(parse(text), tables))).toEqual([]); }), { numRuns: runs(80) });
+  }, LONG_MS);
+});
