@@ -9,7 +9,7 @@ import type * as engineOf from './read.ts';
 import type { Depth, Read, Reading } from './read.ts';
 
 export type Reader = (text: string, why?: string, depth?: Depth) => Read;
-type Engine = Pick<typeof engineOf, 'read' | 'readLater' | 'readMinutes' | 'hold' | 'learn' | 'isGerman' | 'takeHold' | 'reach' | 'turnLine'>;
+type Engine = Pick<typeof engineOf, 'read' | 'readLater' | 'readMinutes' | 'hold' | 'learn' | 'isGerman' | 'takeHold' | 'reach' | 'turnLine' | 'turnsLine'>;
 
 /** So long after the last change the ranges are made whole. */
 const SETTLED_MS = 250;
@@ -77,7 +77,7 @@ export function makeState(): State {
   const minutes = createMemo(() => { const whole = engine(), spoken = language(); return whole === null ? null : (spec: string) => whole.readMinutes(spec, spoken); });
   const hands = createHands(text, language, () => engine() !== null);
   // The engine and its tables come after the first picture.
-  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine }) => setEngine({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine })); }));
+  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine, turnsLine }) => setEngine({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine, turnsLine })); }));
   // the frame of a change has new values with the ranges before, the next one ranges by differences; a moment later they are whole
   const [depth, setDepth] = createSignal<Depth>('whole');
   // what a hand has looked at is not read again when it comes there
@@ -139,7 +139,7 @@ export function makeState(): State {
   };
   return {
     text, now, reader, later, minutes, hands, against: () => engine()?.hold ?? null, caret, turned, hold,
-    turns: (line) => [1, -1].some((by) => (engine()?.turnLine(now(), line, by, false) ?? []).length > 0),
+    turns: (line) => engine()?.turnsLine(now(), line) === true,
     turnLine(line, by, finely) {
       const splices = engine()?.turnLine(now(), line, by, finely) ?? [], before = text();
       if (splices.length > 0) put(spliced(before, splices), done(history(), before, splices, false, Date.now()), null);

@@ -170,7 +170,7 @@ function putWithCaptionAt(board: Board, key: string, vessel: Vessel, mL: number 
   if (!board.free(box) || said.some((other) => overlap(other, spot))) { board.overlaps += 1; return null; }
   const placed: Placed = { key, prep: null, vessel, axis, shelf, k: board.k, box, caption, captionAt: spot, mL };
   board.placed.push(placed);
-  board.taken.push(box, spot);
+  board.taken.add(box, spot);
   return placed;
 }
 
@@ -197,7 +197,7 @@ function placeDonor(board: Board, waiting: Map<string, FlowPrep>, pour: Pour, to
     if (donor === null) continue;
     if (board.pour(donor, target, pour, side, false)) { waiting.delete(prep.key); receivers.push({ key: prep.key, placed: donor }); return; }
     board.placed.length = before.placed;
-    board.taken.length = before.taken;
+    board.taken.back(before.taken);
   }
   board.missed += board.folded ? stair(prep, waiting) : 1;
 }

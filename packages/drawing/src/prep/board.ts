@@ -6,6 +6,7 @@ import { captionKept, type Caption } from './caption.ts';
 import { tellsOf } from './facts.ts';
 import { clears, streamWidth, type Fall } from './fall.ts';
 import type { Flow, FlowPrep, Pour } from './flow.ts';
+import { Taken } from './taken.ts';
 import { boxOf, vesselFor, vesselSize, type Vessel } from './vessel.ts';
 
 export interface Placed { readonly key: string; readonly prep: FlowPrep | null; readonly vessel: Vessel; readonly axis: number; readonly shelf: number; readonly k: number; readonly box: Box; readonly caption: Caption; readonly captionAt: Box; readonly mL: number | null }
@@ -45,12 +46,13 @@ export class Board {
   readonly streams: Stream[] = [];
   readonly written: Written[] = [];
   readonly poured = new Set<string>();
+  readonly taken: Taken;
   hose: Hose | null = null;
   /** preps that take no other stand in a row */
   folded = false;
   overlaps = 0;
   missed = 0;
-  constructor(readonly flow: Flow, readonly reading: Reading, readonly frame: Frame, readonly k: number, readonly taken: Box[], readonly detail: Detail = 'all') {}
+  constructor(readonly flow: Flow, readonly reading: Reading, readonly frame: Frame, readonly k: number, taken: readonly Box[], readonly detail: Detail = 'all') { this.taken = new Taken(taken); }
 
   /** What stands beside a prep's vessel, with as much as this arrangement tells. */
   caption(prep: FlowPrep): Caption {
@@ -61,7 +63,7 @@ export class Board {
 
   /** Free of everything placed so far, and inside the drawing. */
   free(box: Box, gap = 5): boolean {
-    return box.x >= 6 && box.y >= 6 && box.x + box.width <= this.frame.width - 6 && box.y + box.height <= this.frame.height - 4 && !this.taken.some((b) => overlap(b, box, gap));
+    return box.x >= 6 && box.y >= 6 && box.x + box.width <= this.frame.width - 6 && box.y + box.height <= this.frame.height - 4 && !this.taken.hits(box, gap);
   }
 
   put(prep: FlowPrep | null, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, where: readonly ('under' | 'right' | 'left' | 'under-left')[], k = this.k): Placed | null {
@@ -84,7 +86,7 @@ export class Board {
       if (spot === undefined) continue;
       const placed: Placed = { key, prep, vessel, axis, shelf, k, box, caption: tried, captionAt: spot, mL };
       this.placed.push(placed);
-      this.taken.push(box, spot);
+      this.taken.add(box, spot);
       return placed;
     }
     return null;
@@ -107,8 +109,8 @@ export class Board {
     if (label === undefined || [...this.streams.map((s) => s.label), ...this.placed.map((p) => p.captionAt)].some((words) => along.some((box) => overlap(box, words, -5)))) return false;
     this.streams.push({ from: from.key, to: to.key, amount: pour.amount, fall, label, into });
     this.poured.add(`${from.key}>${to.key}`);
-    this.taken.push(label);
-    this.taken.push(...along);
+    this.taken.add(label);
+    this.taken.add(...along);
     return true;
   }
 }

@@ -38,7 +38,7 @@ export function standRow(board: Board, preps: readonly FlowPrep[]): { readonly k
       const box = { x: axis - size.width / 2, y: shelf - size.height, width: size.width, height: size.height }, captionAt = { x, y: shelf + 8, width: caption.width, height: caption.height };
       if (!board.free(box, 3) || !board.free({ ...captionAt, width }, 3)) { x += 20; continue; }
       board.placed.push({ key: prep.key, prep, vessel, axis, shelf, k, box, caption, captionAt, mL });
-      board.taken.push(box, { ...captionAt, width });
+      board.taken.add(box, { ...captionAt, width });
       bottom = captionAt.y + captionAt.height;
       x += width + GAP;
       break;

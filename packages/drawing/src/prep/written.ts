@@ -29,7 +29,7 @@ function write(board: Board, lines: readonly { giver: string | null; text: strin
     const box: Box = { x: spot.left ?? (spot.right ?? 0) - width, y: spot.bottom - height, width, height };
     if (!board.free(box, 3)) continue;
     board.written.push({ box, lines, anchor: spot.left === undefined ? 'end' : 'start' });
-    board.taken.push(box);
+    board.taken.add(box);
     return;
   }
   if (into !== null && writeAway(board, lines, into, width)) return;
@@ -52,7 +52,7 @@ function writeAway(board: Board, lines: readonly { giver: string | null; text: s
   }
   if (best === null) return false;
   board.written.push(best.written);
-  board.taken.push(best.written.box);
+  board.taken.add(best.written.box);
   return true;
 }
 

@@ -82,7 +82,7 @@ function expandWith(water: number): number {
 }
 
 /** A step this small of Newton's is the last: its own error is its square, and less than a hundredth of that for each K. */
-const LAST_STEP = 1e-5;
+const LAST_STEP = 1e-7;
 
 function capacityAt(u: number): number {
   let sum = 0;

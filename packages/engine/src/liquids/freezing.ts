@@ -136,7 +136,7 @@ function depression(log10aw: number, near = 0): number {
     const step = (logIce(f) - log10aw) / slopeIce(f);
     f -= step;
     if (f > -LOWEST_C) f = -LOWEST_C;
-    if (Math.abs(step) < 1e-6) break;                                       // the next step would be its square
+    if (Math.abs(step) < 1e-8) break;                                       // the next step would be its square
   }
   return f;
 }

@@ -14,6 +14,16 @@ export type Op = (w: Workspace) => void;
 /** Writes `out[i]`, NaN where it cannot be known. */
 export type ProbeOp = (w: Workspace, out: Float64Array, i: number) => void;
 
+/** A run at the nominal: the buffer at its end, all probes, and of each part what it found where it reads earlier ones and what it left where it adds to them. Not to be written to. */
+export interface Usual { readonly s: Float64Array; readonly value: Float64Array; readonly found: readonly { readonly reads: Float64Array; readonly left: Float64Array }[] }
+
+/** The numbers that stand at some places. */
+function taken(s: Float64Array, places: Int32Array): Float64Array {
+  const out = new Float64Array(places.length);
+  for (let k = 0; k < places.length; k++) out[k] = s[places[k]!]!;
+  return out;
+}
+
 /** Inputs in, numbers out. Pure in `x`, bit for bit; no text, no allocation. */
 export interface Program {
   readonly inputs: readonly Input[];
@@ -23,6 +33,7 @@ export interface Program {
   readonly firstOp: Int32Array;
   /** preps in order of making, then the drink; probes behind the last part may read anything */
   readonly parts: readonly Part[];
+  readonly usual: Usual;
   workspace(): Workspace;
   /** As `run`, but leaves out what stages alone write down: for many runs that ask for no stage. */
   runLean(x: Float64Array, out: Float64Array, want: Uint8Array, w: Workspace): void;
@@ -42,12 +53,24 @@ export function program(inputs: readonly Input[], firstOp: readonly number[], le
   const carry = (w: Workspace, from: number, to: number = ops.length) => { for (let i = from; i < to; i++) ops[i]!(w); };
   const probe = (w: Workspace, out: Float64Array, want: Uint8Array, from = -1, first = 0, last = compute.length) => { for (let i = first; i < last; i++) if (want[i] && after[i]! > from) compute[i]!(w, out, i); };
   let lean: readonly Op[] | null = null;
+  const first: Workspace = { s: new Float64Array(length), x: nominal }, value = new Float64Array(compute.length), all = new Uint8Array(compute.length).fill(1);
+  let done = 0;
+  const found = parts.map((p) => {
+    carry(first, done, p.from);
+    const reads = taken(first.s, p.reads);
+    carry(first, p.from, p.to);
+    done = p.to;
+    return { reads, left: taken(first.s, p.adds) };
+  });
+  carry(first, done);
+  probe(first, value, all);
   return {
     inputs,
     probes: probes.map((p) => p.probe),
     nominal,
     firstOp: Int32Array.from(firstOp),
     parts,
+    usual: { s: first.s, value, found },
     workspace: () => ({ s: new Float64Array(length), x: nominal }),
     run(x, out, want, w) {
       w.s.fill(0);

@@ -1,5 +1,5 @@
 import type { Compiled } from '../program/compile.ts';
-import type { Program, Workspace } from '../program/program.ts';
+import type { Program } from '../program/program.ts';
 import type { Spreads } from './spread.ts';
 
 /** A compiled spec and the ranges found for it. */
@@ -11,13 +11,12 @@ export interface Ranged { readonly compiled: Compiled; readonly spreads: Spreads
  * beyond: a warning neither comes nor goes before its range is known. Null where the two do not have the same figures and inputs.
  * @source none - definition
  */
-export function carry(program: Program, w: Workspace, before: Ranged): Spreads | null {
+export function carry(program: Program, before: Ranged): Spreads | null {
   const old = before.compiled.program, was = before.spreads, n = program.probes.length;
   if (old.probes.length !== n || old.inputs.length !== program.inputs.length) return null;
   if (!program.probes.every((p, k) => p.name === old.probes[k]!.name && p.of === old.probes[k]!.of)) return null;
   if (!program.inputs.every((input, i) => input.key === old.inputs[i]!.key)) return null;
-  const value = new Float64Array(n), low = new Float64Array(n), high = new Float64Array(n);
-  program.run(Float64Array.from(program.nominal), value, new Uint8Array(n).fill(1), w);
+  const { value } = program.usual, low = new Float64Array(n), high = new Float64Array(n);
   for (let k = 0; k < n; k++) {
     const v = value[k]!, known = Number.isFinite(was.value[k]!);
     // a figure that could not be known has left no range

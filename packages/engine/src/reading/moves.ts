@@ -26,29 +26,18 @@ export class Moves {
   /** all probes at the nominal */
   readonly value: Float64Array;
 
-  /** Runs the nominal; `w` then stands at its end. */
+  /** `w` then stands at the end of the nominal. */
   constructor(program: Program, w: Workspace) {
     const { parts } = program;
     this.program = program;
     this.w = w;
     this.x = Float64Array.from(program.nominal);
-    w.s.fill(0);
+    w.s.set(program.usual.s);
     w.x = this.x;
-    let done = 0;
-    const found: Pick<Found, 'reads' | 'left'>[] = [];
-    for (const p of parts) {
-      program.carry(w, done, p.from);
-      const reads = taken(w.s, p.reads);
-      program.carry(w, p.from, p.to);
-      done = p.to;
-      found.push({ reads, left: taken(w.s, p.adds) });
-    }
-    program.carry(w, done);
-    this.value = new Float64Array(program.probes.length);
-    program.probe(w, this.value, new Uint8Array(this.value.length).fill(1));
-    this.final = Float64Array.from(w.s);
+    this.value = program.usual.value;
+    this.final = program.usual.s;
     this.before = { s: new Float64Array(w.s.length), x: program.nominal };
-    this.found = found.map((f, q) => { const { start, end, first, last } = parts[q]!; return { ...f, final: this.final.subarray(start, end), before: this.before.s.subarray(start, end), told: this.value.subarray(first, last) }; });
+    this.found = program.usual.found.map((f, q) => { const { start, end, first, last } = parts[q]!; return { ...f, final: this.final.subarray(start, end), before: this.before.s.subarray(start, end), told: this.value.subarray(first, last) }; });
     this.adds = Int32Array.from(new Set(parts.flatMap((p) => [...p.adds])));
     this.tail = parts.at(-1)?.last ?? 0;
     this.ran = new Uint8Array(parts.length);
@@ -110,11 +99,4 @@ export class Moves {
     const { adds } = this.program.parts[q]!, { left } = this.found[q]!;
     for (let k = 0; k < adds.length; k++) this.w.s[adds[k]!] = left[k]!;
   }
-}
-
-/** The numbers that stand at some places. */
-function taken(s: Float64Array, places: Int32Array): Float64Array {
-  const out = new Float64Array(places.length);
-  for (let k = 0; k < places.length; k++) out[k] = s[places[k]!]!;
-  return out;
 }

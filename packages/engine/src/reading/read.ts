@@ -45,7 +45,7 @@ export function readDocument(document: Document, tables: Tables, options: ReadOp
   const compiled = compile(document, tables, options.variant ?? null, options.shelf ?? [], options.later ?? null, options.each ?? false);
   const { program, ctx, build, ordered } = compiled;
   const w = program.workspace();
-  const old = options.before ? carry(program, w, options.before) : null;
+  const old = options.before ? carry(program, options.before) : null;
   const s = old ?? spreads(program, w, undefined, !options.quick);
   const index = new Map<string, Map<string, number>>();
   program.probes.forEach((p, i) => {

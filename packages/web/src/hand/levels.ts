@@ -1,5 +1,5 @@
 import type { Path, Splice } from '@washline/engine';
-import { actionAt, measureOf, scaled, turn, turnable } from '@washline/spec';
+import { actionAt, measureOf, scaled, stepped, turn, turnable } from '@washline/spec';
 import { spliced } from '../history.ts';
 import type { Read } from '../read.ts';
 import { sectionOf } from './section.ts';
@@ -49,6 +49,12 @@ export function feeders({ reading, document }: Read, of: string): Path[] {
 export function turnLine({ document, reading }: Read, line: number, steps: number, fine: boolean): Splice[] {
   const action = document.sections.flatMap((s) => s.lines).find((l) => l.line === line)?.actions[0];
   return action === undefined ? [] : turn(document, action.path, steps, fine, reading.variant);
+}
+
+/** Has a line an amount that can be turned by a step, one way or the other? */
+export function turnsLine({ document, reading }: Read, line: number): boolean {
+  const action = document.sections.flatMap((s) => s.lines).find((l) => l.line === line)?.actions[0], at = action === undefined ? null : turnable(document, action.path, reading.variant);
+  return at !== null && [1, -1].some((by) => stepped(at.amount.unit, at.value, by, false) !== at.value);
 }
 
 /** Takes hold of a level: of the whole drink, or of the last measure poured that moves it. Null where none does. */

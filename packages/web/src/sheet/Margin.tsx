@@ -1,9 +1,10 @@
 import type { Splice } from '@washline/engine';
 import { counted } from '@washline/drawing';
-import { createEffect, createSignal, For, Show, type Accessor } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, Show, type Accessor } from 'solid-js';
 import { presentRun } from '../hands/run.ts';
 import { say } from '../language/language.ts';
 import type { State } from '../state.ts';
+import { measured } from './measured.ts';
 import type { Row } from './rows.ts';
 import { firstSentence } from './sentences.ts';
 
@@ -20,15 +21,20 @@ export interface Entry {
 /** Findings at their lines. Where two would meet, the later one moves down. */
 export function Margin(props: { readonly entries: Accessor<readonly Entry[]>; readonly mirror: () => HTMLElement; readonly rows: Accessor<readonly Row[]>; readonly width: Accessor<number>; readonly state: State; readonly reserve: Accessor<Reserved | null> }) {
   let list!: HTMLOListElement;
+  const keys = createMemo(() => props.entries().map(({ key }) => key)), byKey = createMemo(() => new Map(props.entries().map((e) => [e.key, e])));
   createEffect(() => {
     const entries = props.entries();
     const reserve = props.reserve();
     props.width(); props.rows(); props.state.hands();
-    queueMicrotask(() => settle(list, props.mirror(), entries, reserve));
+    measured(() => settle(list, props.mirror(), entries, reserve));
   });
   return (
     <ol class="margin" ref={list} id="findings" aria-label={say('findings')} tabindex="-1">
-      <For each={props.entries()}>{(entry) => <Found entry={entry} state={props.state} line={entry.line === null ? '' : props.rows()[entry.line - 1]?.text ?? ''} onOpen={() => settle(list, props.mirror(), props.entries(), props.reserve())} />}</For>
+      <For each={keys()}>{(key) => {
+        // what is still found keeps its place in the page, with its focus, whatever its words are now
+        const entry = createMemo<Entry>((last) => byKey().get(key) ?? last, byKey().get(key) as Entry), line = (): number | null => entry().line;
+        return <Found entry={entry()} state={props.state} line={line() === null ? '' : props.rows()[(line() ?? 1) - 1]?.text ?? ''} onOpen={() => measured(() => settle(list, props.mirror(), props.entries(), props.reserve()))} />;
+      }}</For>
     </ol>
   );
 }
@@ -36,11 +42,11 @@ export function Margin(props: { readonly entries: Accessor<readonly Entry[]>; re
 /** Room at a line for what is told of it: behind what was found there. */
 export interface Reserved { readonly line: number; readonly node: HTMLElement }
 
-function settle(list: HTMLElement, mirror: HTMLElement, entries: readonly Entry[], reserve: Reserved | null): void {
+/** Measures, and gives back what puts all in place. */
+function settle(list: HTMLElement, mirror: HTMLElement, entries: readonly Entry[], reserve: Reserved | null): () => void {
   let free = 4, kept = reserve;
   const items = [...list.children] as HTMLElement[];
   const wide = getComputedStyle(list).position === 'absolute';
-  // Read everything, then write everything: one layout.
   const rowOf = (line: number | null): HTMLElement | undefined => (line === null ? undefined : mirror.children[line - 1] as HTMLElement | undefined);
   const tops = entries.map((e) => rowOf(e.line)?.offsetTop ?? 4), heights = items.map((i) => i.offsetHeight);
   const own = reserve === null ? undefined : rowOf(reserve.line), at = own?.offsetTop ?? 4, under = at + (own?.offsetHeight ?? 0), height = reserve?.node.offsetHeight ?? 0;
@@ -51,21 +57,24 @@ function settle(list: HTMLElement, mirror: HTMLElement, entries: readonly Entry[
     if (wide && height > 0) free = top + height + 8;
     kept = null;
   };
-  for (const [i, item] of items.entries()) {
-    if (kept !== null && (entries[i]?.line ?? 0) > kept.line) told();
-    const top = Math.max(free, (tops[i] ?? 4) + 2);
-    const said = wide ? `${top}px` : '';
-    if (item.style.top !== said) item.style.top = said;
-    free = top + (heights[i] ?? 0) + 8;
-  }
-  told();
+  return () => {
+    for (const [i, item] of items.entries()) {
+      if (kept !== null && (entries[i]?.line ?? 0) > kept.line) told();
+      const top = Math.max(free, (tops[i] ?? 4) + 2);
+      const said = wide ? `${top}px` : '';
+      if (item.style.top !== said) item.style.top = said;
+      free = top + (heights[i] ?? 0) + 8;
+    }
+    told();
+  };
 }
 
 /** What is told of a line under the pointer moves nothing: it lies over what stands lower, behind what was found at its own line. */
-export function lieOver(node: HTMLElement, line: number, mirror: HTMLElement, list: HTMLElement, entries: readonly Entry[]): void {
+export function lieOver(node: HTMLElement, line: number, mirror: HTMLElement, list: HTMLElement, entries: readonly Entry[]): () => void {
   const row = mirror.children[line - 1] as HTMLElement | undefined, items = [...list.children] as HTMLElement[];
   const found = entries.flatMap((e, i) => { const item = items[i]; return e.line === line && item !== undefined ? [item.offsetTop + item.offsetHeight + 4] : []; });
-  node.style.top = `${Math.max((row?.offsetTop ?? 4) + 2, ...found)}px`;
+  const top = Math.max((row?.offsetTop ?? 4) + 2, ...found);
+  return () => { node.style.top = `${top}px`; };
 }
 
 function Found(props: { readonly entry: Entry; readonly state: State; readonly line: string; readonly onOpen: () => void }) {

@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, For, getOwner, Index, runWithOwner, Show, onMount, type Accessor } from 'solid-js';
+import { createEffect, createMemo, createSignal, getOwner, Index, runWithOwner, Show, onMount, type Accessor } from 'solid-js';
 import { between, carried } from '../history.ts';
 import { say } from '../language/language.ts';
 import type * as engine from '../read.ts';
@@ -7,6 +7,7 @@ import type { Choice } from './Choice.tsx';
 import { lieOver, Margin, type Entry, type Reserved } from './Margin.tsx';
 import type * as notes from './Note.tsx';
 import { linesOfPart, nearPart, setNearLine } from './near.ts';
+import { measured } from './measured.ts';
 import { letterAt } from './place.ts';
 import { rowsOf, type Row } from './rows.ts';
 import type { Told } from './told.ts';
@@ -21,6 +22,8 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
   const [hovered, setHovered] = createSignal<number | null>(null);
   const [width, setWidth] = createSignal(0);
   const rows = createMemo(() => rowsOf(state.text(), state.now().document, state.now().reading.variant));
+  // where a remedy would write, by line: the first of each
+  const columns = createMemo(() => { const at = new Map<number, number>(); for (const e of props.entries()) if (e.line !== null && e.column !== null && !at.has(e.line)) at.set(e.line, e.column); return at; });
   const marks = createMemo(() => {
     const at = new Map<number, 'stop' | 'warn'>();
     for (const e of props.entries()) if (e.line !== null && e.severity !== 'note' && at.get(e.line) !== 'stop') at.set(e.line, e.severity === 'warn' ? 'warn' : 'stop');
@@ -47,7 +50,7 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
   let noteBox!: HTMLDivElement, overBox!: HTMLDivElement;
   const reserve = createMemo<Reserved | null>(() => { const told = noted()?.here() ?? null; return told === null ? null : { line: told.line, node: noteBox }; }, null, { equals: false });
   const [grown, setGrown] = createSignal(0);
-  createEffect(() => { const told = noted()?.over() ?? null; if (told !== null) { const list = overBox.closest('.scroll')?.querySelector<HTMLElement>('.margin'); if (list != null) queueMicrotask(() => lieOver(overBox, told.line, mirror, list, props.entries())); } });
+  createEffect(() => { const told = noted()?.over() ?? null; if (told !== null) { const list = overBox.closest('.scroll')?.querySelector<HTMLElement>('.margin'); if (list != null) measured(() => lieOver(overBox, told.line, mirror, list, props.entries())); } });
   let fetched = false;
   const fetchAll = async (): Promise<void> => {
     if (fetched) return;
@@ -130,7 +133,7 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
       <div class="rows" onFocusOut={left}>
         <div class="mirror" ref={mirror} aria-hidden="true">
           <Index each={rows()}>{(row, i) => (
-            <div class={`row ${row().kind} ${marks().get(i + 1) ?? ''}${(line() === i + 1 || state.turned() === i + 1) && row().kind !== 'blank' && row().kind !== 'name' ? ' here' : ''}${edges(i + 1)}`}><Set row={row()} /><Carets entries={props.entries().filter((e) => e.line === i + 1 && e.column !== null)} text={row().text} /></div>
+            <div class={`row ${row().kind} ${marks().get(i + 1) ?? ''}${(line() === i + 1 || state.turned() === i + 1) && row().kind !== 'blank' && row().kind !== 'name' ? ' here' : ''}${edges(i + 1)}`}><Set row={row()} /><Caret column={columns().get(i + 1) ?? null} text={row().text} width={width} /></div>
           )}</Index>
         </div>
         <textarea
@@ -162,18 +165,25 @@ function Set(props: { readonly row: Row }) {
   );
 }
 
-/** The proof-reader's caret under the place where a remedy would write. */
-function Carets(props: { readonly entries: readonly Entry[]; readonly text: string }) {
+/** The proof-reader's caret under the place where a remedy would write, a column from 1; none where nothing would. */
+function Caret(props: { readonly column: number | null; readonly text: string; readonly width: Accessor<number> }) {
   return (
-    <For each={props.entries.slice(0, 1)}>{(entry) => (
-      <span class="caret" ref={(node) => { queueMicrotask(() => placeCaret(node, entry.column ?? 1)); }}><svg width="9" height="6" aria-hidden="true"><path d="M0.5 5.5 4.5 0.5 8.5 5.5" fill="none" stroke="currentColor" stroke-width="1.4" stroke-linecap="round" /></svg></span>
-    )}</For>
+    <Show when={props.column !== null}>
+      {(() => {
+        let node!: HTMLSpanElement;
+        createEffect(() => {
+          const column = props.column ?? 1;
+          void props.text; props.width();
+          measured(() => placed(node, column));
+        });
+        return <span class="caret" ref={node}><svg width="9" height="6" aria-hidden="true"><path d="M0.5 5.5 4.5 0.5 8.5 5.5" fill="none" stroke="currentColor" stroke-width="1.4" stroke-linecap="round" /></svg></span>;
+      })()}
+    </Show>
   );
 }
 
-function placeCaret(node: HTMLElement, column: number): void {
-  const row = node.parentElement;
-  if (row === null) return;
-  const at = letterAt(row, column), own = row.getBoundingClientRect();
-  if (at !== null) { node.style.left = `${at.left - own.left - 4}px`; node.style.bottom = 'auto'; node.style.top = `${at.bottom - own.top - 3}px`; }
+/** Measures where a caret belongs, and gives back what puts it there. */
+function placed(node: HTMLElement, column: number): () => void {
+  const row = node.parentElement, at = row === null ? null : letterAt(row, column), own = row?.getBoundingClientRect();
+  return () => { if (at !== null && own !== undefined) { node.style.left = `${at.left - own.left - 4}px`; node.style.bottom = 'auto'; node.style.top = `${at.bottom - own.top - 3}px`; } };
 }
