@@ -45,6 +45,13 @@ describe('two drinks held against each other', () => {
     expect(half).toBeLessThanOrEqual(apart * 1.001);
     expect(half).toBeGreaterThan(apart * 0.5);
   });
+  it('two labels of one name that say another strength are two bottles: their ranges add, where one bottle in both goes out', () => {
+    const of = (pct: number): string => `Neat\nglass: rocks\n\nBuild:\n100 g white rum ${pct} %\n`, half = (text: string): number => { const f = readText(text, { tables, quick: true }).reading.figures['strength']!; return (f.high - f.low) / 2; };
+    const d = held(of(40), of(37.5)).find((one) => one.name === 'strength')!, apart = Math.hypot(half(of(40)), half(of(37.5)));
+    expect(d.value).toBeCloseTo(-2.5, 1);
+    expect(half(of(40))).toBeGreaterThan(0.05);
+    expect((d.high - d.low) / 2).toBeCloseTo(apart, 2);
+  });
   it('says of what differs by less than is uncertain that it is alike', () => {
     const all = held(SOUR, SOUR.replace('40 %', '40.1 %'));
     expect(all.find((d) => d.name === 'acidity')!.differs).toBe(false);

@@ -1,3 +1,4 @@
+import type { Input } from '../program/inputs.ts';
 import type { Ranged } from './carry.ts';
 import { EndSums } from './ends.ts';
 
@@ -16,7 +17,8 @@ const LEAST = 0.01;
 
 /**
  * The figures that two readings share, as differences. Both are made by one hand from one shelf: what both name by the same key (a bottle, a jigger, a glass, a place) is moved
- * together and goes out of the difference as far as it does the same to both; everything else is independent. Ranges follow from what each input does at its own ends, as those of a figure do.
+ * together and goes out of the difference as far as it does the same to both; everything else is independent. Two labels or two fruits of one name that say another number
+ * (a rum of 40 % and one of 37.5 %) are two things, not one. Ranges follow from what each input does at its own ends, as those of a figure do.
  * @param figures names as `of|name`; of `drink` or `glass`
  * @source none - variance of a difference of sums of independent parts
  */
@@ -32,7 +34,7 @@ export function differences(a: Ranged, b: Ranged, figures: readonly (readonly [o
     sums.clear();
     const shared = new Set<number>();
     for (let k = 0; k < inputsB.length; k++) {
-      const at = other.get(inputsB[k]!.key);
+      const named = other.get(inputsB[k]!.key), at = named !== undefined && isOne(inputsA[named]!, inputsB[k]!) ? named : undefined;
       let down = b.spreads.down[k * probesB.length + j]!, up = b.spreads.up[k * probesB.length + j]!;
       if (at !== undefined) { shared.add(at); down -= a.spreads.down[at * probesA.length + i]!; up -= a.spreads.up[at * probesA.length + i]!; }
       if (down !== 0 || up !== 0) sums.add(down, up);
@@ -46,4 +48,9 @@ export function differences(a: Ranged, b: Ranged, figures: readonly (readonly [o
     const value = vb - va, low = value + ends[0]!, high = value + ends[1]!;
     return [{ name, of, unit: probesB[j]!.unit, a: va, b: vb, value, low, high, differs: (low > 0 || high < 0) && Math.abs(value) > LEAST * Math.max(Math.abs(va), Math.abs(vb)) }];
   });
+}
+
+/** Is what two drinks name by one key one thing? A hand and its tools are, whatever they measure; of what is bought only what says the same number. */
+function isOne(a: Input, b: Input): boolean {
+  return a.unit === b.unit && (a.value === b.value || (b.role !== 'label' && b.role !== 'nature'));
 }
