@@ -12,7 +12,9 @@ export { drawHands, type DrawnHands, type HandsOptions, type Marks } from './han
 export { spreadOf, tenthsOf, type Tide } from './hands/comb.ts';
 export { differenceShown, drawCompare, type CompareOptions } from './compare/draw.ts';
 export { letterOf, sectionsOf } from './prep/flow.ts';
+export { outerSize } from './glass/profile.ts';
 export { fitsAt } from './glass/stand.ts';
+export { broken } from './pen/lettering.ts';
 export { INKS, svgOf } from './svg.ts';
 export { counted, figureShown, shown, spreadShown, decimalsFor, leastDecimals, unitShown, volumeShown } from './pen/numbers.ts';
 export { inBoth, inUnits, measureIn, type DegreeUnit, type VolumeUnit } from './pen/units.ts';

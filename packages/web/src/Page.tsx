@@ -3,6 +3,7 @@ import { shown, volumeShown } from '@washline/drawing';
 import { createEffect, createMemo, createSignal, For, lazy, onCleanup, Show, Suspense } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import { keepLanguage, keepSheet, keptLanguage, keptSheet, type Sheet as Kind } from './device.ts';
+import { onPaper } from './glass/room.ts';
 import { Glass, type Pressed } from './glass/Glass.tsx';
 import { sectionOf } from './hand/section.ts';
 import { language, ofBrowser, say, turn as turnOf, turnTo } from './language/language.ts';
@@ -10,6 +11,7 @@ import { Later } from './later/Later.tsx';
 import { makeMinutes } from './later/minutes.ts';
 import { openLinks } from './link/linked.ts';
 import { LinkWord } from './link/LinkWord.tsx';
+import { Card } from './paper/Card.tsx';
 import { Facts } from './prep/Facts.tsx';
 import type { Read } from './read.ts';
 import { Live } from './Live.tsx';
@@ -71,6 +73,7 @@ export function Page() {
 
   // The glass at true size: a card is laid on the screen once.
   const [laying, setLaying] = createSignal(false), [real, setReal] = createSignal(false), [tall, setTall] = createSignal(false);
+  const paper = onPaper();
   const otherView = () => VIEWS.find((view) => view.name === viewed());
   const toView = (name: ViewName, answer: () => string) => (
     <a class="view" href={`#${name}`} aria-current={viewed() === name ? 'page' : undefined} onClick={(e) => { e.preventDefault(); if (viewed() !== name) turnToView(name); else document.getElementById(name)?.focus(); }}><b>{say(name)}</b> <span class="answer">{answer()}</span></a>
@@ -81,13 +84,15 @@ export function Page() {
       <a class="skip" href="#spec" onClick={(e) => { e.preventDefault(); document.getElementById('spec')?.focus(); }}>{say('skip.spec')}</a>
       <a class="skip" href="#findings" onClick={(e) => { e.preventDefault(); document.getElementById('findings')?.focus(); }}>{say('skip.findings')}</a>
       <Show when={viewed() !== GLASS || !laying()}><a class="skip" href={`#${viewed()}`} onClick={(e) => { e.preventDefault(); document.getElementById(viewed())?.focus(); }}>{viewed() === GLASS ? say('skip.glass') : say('skip.view', { view: say(viewed()) })}</a></Show>
-      <main class="page">
+      <main class="page" classList={{ 'of-glass': viewed() === GLASS && !laying() }}>
+        <Show when={paper() && viewed() === GLASS}><header class="paper-title"><h1>{title()}</h1><p>{drinks(reading())}</p></header></Show>
         <div class="phone-head"><h1>{title()}</h1><p>{liquid(reading())}<br />{drinks(reading())}</p></div>
         <p class="opened for-phone" classList={{ failed: linked.failed() }} role="status">{linked.words()}</p>
         <Show when={otherView()} keyed fallback={<Show when={!laying()} fallback={<Suspense><TrueSize onDone={(kept) => { setLaying(false); setReal(kept); }} /></Suspense>}>
           <Glass state={state} sheet={sheet} minutes={minutes} trueSize={() => (real() ? pxPerMm() : null)} onTall={setTall} onPress={setPressed} onVessel={toSection} />
           <Later state={state} sheet={sheet} minutes={minutes} />
           <Facts now={state.now} />
+          <Show when={paper()}><Card state={state} entries={entries} /></Show>
         </Show>}>{(view) => <Suspense><Dynamic component={view.shows} state={state} sheet={sheet} /></Suspense>}</Show>
         <section class="side" aria-label={say('spec')}>
           <div class="head"><h1 class="title" data-long={title().length > 26} onClick={toName}>{title()}</h1><p class="when">{drinks(reading())}</p></div>

@@ -3,6 +3,8 @@ import { createEffect, onMount, Show, type Accessor } from 'solid-js';
 import type { Sheet } from '../device.ts';
 import { presentRun } from '../hands/run.ts';
 import { makeHand } from '../hand/hand.ts';
+import { paperHeight } from '../paper/Card.tsx';
+import { SHEET } from '../paper/fit.ts';
 import { say, turn } from '../language/language.ts';
 import { firstSentence } from '../sheet/sentences.ts';
 import '../style/near.css';
@@ -13,6 +15,8 @@ import { makeRenderer } from './render.ts';
 import { onPaper, roomOf } from './room.ts';
 import type { Minutes } from '../later/minutes.ts';
 import type { State } from '../state.ts';
+
+const PX_PER_MM = 96 / 25.4;
 
 export interface Pressed { readonly reading: string; readonly figure: string; readonly at: DOMRect; readonly from: SVGElement }
 
@@ -37,7 +41,7 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
       props.onTall(real !== null && !fits);
       // On paper one millimetre of the glass is one millimetre.
       const drawing = paper
-        ? inBoth(() => draw(reading, { width: (180 / 25.4) * 96, height: (186 / 25.4) * 96, mmPerPx: 25.4 / 96, scheme: 'light', document: spec, findings: said, tide }))
+        ? inBoth(() => draw(reading, { width: SHEET.width * PX_PER_MM, height: paperHeight(reading) * PX_PER_MM, mmPerPx: 1 / PX_PER_MM, scheme: 'light', document: spec, findings: said, tide }))
         : draw(reading, { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), ...poured, scheme: props.sheet(), document: spec, findings: said, tide });
       hatch(drawing.mmPerPx);
       render(drawing);

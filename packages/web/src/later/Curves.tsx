@@ -21,7 +21,7 @@ export function Curves(props: { readonly state: State; readonly sheet: Accessor<
     const later = props.state.later(), text = props.state.text();
     if (later !== null && told()?.text !== text) setTold({ text, reading: later(text) });
   };
-  const size = roomOf(() => box), print = onPaper(tell);
+  const size = roomOf(() => box), print = onPaper(() => { if (props.open()) tell(); });
   createEffect(on([props.open, props.state.text, props.state.later], ([open]) => {
     if (!open) return;
     const timer = setTimeout(tell, told() === null ? 0 : SETTLED_MS);
@@ -35,14 +35,14 @@ export function Curves(props: { readonly state: State; readonly sheet: Accessor<
     createEffect(() => {
       const now = told(), paper = print(), room = size().width, sheet = props.sheet();
       turn();
-      if (now === null || (!paper && (!props.open() || room < 120))) return;
+      if (now === null || !props.open() || (!paper && room < 120)) return;
       const drawing = drawLater(now.reading, paper ? { width: PAPER_PX, scheme: 'light', all: true } : { width: room, scheme: sheet });
       svg.toggleAttribute('hidden', drawing === null);
       if (drawing !== null) render(drawing);
     });
   });
   return (
-    <div ref={box} class="told" hidden={!props.open() && !print()} data-later={told()?.text === props.state.text() ? 'told' : 'asked'}>
+    <div ref={box} class="told" hidden={!props.open()} data-later={told()?.text === props.state.text() ? 'told' : 'asked'}>
       <svg ref={svg} role="group" aria-label={say('later')} />
       <Show when={courses().length > 0} fallback={<Show when={told()}><p>{say('later.none')}</p></Show>}>
         <p class="left-alone">{say('later.alone')}</p>

@@ -9,7 +9,7 @@ import type { State } from '../state.ts';
 const load = () => import('./Curves.tsx');
 const Curves = lazy(() => load().then(({ Curves: default_ }) => ({ default: default_ })));
 
-/** Half an hour in the glass, told when someone opens it, and on paper. */
+/** Half an hour in the glass, told when someone opens it; on paper a sheet of its own where it is open. */
 export function Later(props: { readonly state: State; readonly sheet: Accessor<Sheet>; readonly minutes: Minutes }) {
   const [open, setOpen] = createSignal(false);
   const [here, setHere] = createSignal(false);
