@@ -40,16 +40,16 @@ export type Pen =
 export interface FigureMark { readonly reading: string; readonly name: string; readonly value: number; readonly unit: string; readonly low: number; readonly high: number }
 
 /**
- * A level that can be taken hold of. `of`: `washline` (the whole drink), `layer:<its number from the floor>` or `prep:<its key>`; it stands at `value`, and a px
- * of the layout upwards is `perPx` more: mm in the glass, mL in a vessel.
+ * A level or an amount that can be taken hold of. `of`: `washline` (the whole drink), `layer:<its number from the floor>`, `prep:<its key>` or `amount:<path of
+ * its line>`; it stands at `value`. A px of the layout upwards is `perPx` more: mm in the glass, mL in a vessel; an amount turns by the steps of its jigger.
  */
-export interface LevelMark { readonly of: string; readonly value: number; readonly unit: 'mm' | 'mL'; readonly perPx: number }
+export interface LevelMark { readonly of: string; readonly value: number; readonly unit: string; readonly perPx: number }
 
 /** A part groups shapes that mean one thing; parts come in the order in which they are drawn and read aloud. */
 export interface Part {
   readonly id: string;
   readonly within: string | null;
-  readonly role: 'ground' | 'reading' | 'glass' | 'layer' | 'ice' | 'wall' | 'garnish' | 'washline' | 'figure' | 'leader' | 'dimension' | 'vessel' | 'fall' | 'finding' | 'rule' | 'handle' | 'tide';
+  readonly role: 'ground' | 'reading' | 'glass' | 'layer' | 'ice' | 'wall' | 'garnish' | 'washline' | 'figure' | 'leader' | 'dimension' | 'vessel' | 'fall' | 'finding' | 'rule' | 'handle' | 'amount' | 'tide';
   /** said aloud; absent where the part is only ink */
   readonly name?: string;
   readonly reading?: string;

@@ -2,7 +2,7 @@ import { differences, type Difference, type Document, type Ranged } from '@washl
 // What a view takes from the engine it takes from here, so that the engine stays one piece that comes after the first picture.
 export { INTO_GLASS, MIXERS } from '@washline/engine';
 export { measureOf, setAmount, stepped, verbIn, writtenIn } from '@washline/spec';
-export { reach, takeHold, turnLine, turnsLine } from './hand/levels.ts';
+export { amountAt, reach, takeHold, turnLine, turnsLine, typedAmount } from './hand/levels.ts';
 export { toldOf } from './sheet/told.ts';
 export { fromFree } from '@washline/spec';
 import { completions, loadLanguage, messagesIn, readText, writtenIn, type Answer, type Completions, type MessageLanguage } from '@washline/spec';

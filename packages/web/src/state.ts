@@ -9,7 +9,7 @@ import type * as engineOf from './read.ts';
 import type { Depth, Read, Reading } from './read.ts';
 
 export type Reader = (text: string, why?: string, depth?: Depth) => Read;
-type Engine = Pick<typeof engineOf, 'read' | 'readLater' | 'readMinutes' | 'hold' | 'learn' | 'isGerman' | 'takeHold' | 'reach' | 'turnLine' | 'turnsLine'>;
+type Engine = Pick<typeof engineOf, 'read' | 'readLater' | 'readMinutes' | 'hold' | 'learn' | 'isGerman' | 'takeHold' | 'reach' | 'turnLine' | 'turnsLine' | 'typedAmount' | 'amountAt'>;
 
 /** So long after the last change the ranges are made whole. */
 const SETTLED_MS = 250;
@@ -39,6 +39,10 @@ export interface State {
   turnLine(line: number, steps: number, fine: boolean): boolean;
   /** can the amount of a line be turned? */
   turns(line: number): boolean;
+  /** an amount of the drawing as it is written, to be typed over; null where it is none, or before the engine has come */
+  amount(of: string): { readonly value: number; readonly unit: string | null } | null;
+  /** puts a typed number in the place of an amount; false where it is none */
+  typeAmount(of: string, text: string): boolean;
   /** takes hold of a level of the drawing; null where nothing moves it, or before the engine has come */
   hold(of: string): Hand | null;
   type(text: string): void;
@@ -59,6 +63,8 @@ export interface Hand {
   /** brings the level as near as its steps allow, mm or mL */
   to(value: number, fine: boolean): void;
   by(steps: number, fine: boolean): void;
+  /** so many steps from where it was taken */
+  at(steps: number, fine: boolean): void;
   keep(): void;
   drop(): void;
 }
@@ -77,7 +83,7 @@ export function makeState(): State {
   const minutes = createMemo(() => { const whole = engine(), spoken = language(); return whole === null ? null : (spec: string) => whole.readMinutes(spec, spoken); });
   const hands = createHands(text, language, () => engine() !== null);
   // The engine and its tables come after the first picture.
-  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine, turnsLine }) => setEngine({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine, turnsLine })); }));
+  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine, turnsLine, typedAmount, amountAt }) => setEngine({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine, turnsLine, typedAmount, amountAt })); }));
   // the frame of a change has new values with the ranges before, the next one ranges by differences; a moment later they are whole
   const [depth, setDepth] = createSignal<Depth>('whole');
   // what a hand has looked at is not read again when it comes there
@@ -132,6 +138,7 @@ export function makeState(): State {
       words: () => here.words,
       value: () => here.value,
       to: (value, finely) => { go(whole.reach(held, value, finely === fine ? steps : 0, finely), finely); },
+      at: (many, finely) => { if (!held.at(many, finely).over) go(many, finely); },
       by: (more, finely) => { const from = finely === fine ? steps : 0; if (!held.at(from + more, finely).over) go(from + more, finely); },
       keep: () => { tried.clear(); setTurned(null); if (text() !== start) put(text(), done(history(), start, here.splices, false, Date.now()), null); },
       drop: () => { tried.clear(); setTurned(null); if (text() !== start) put(start, history(), null); },
@@ -140,6 +147,12 @@ export function makeState(): State {
   return {
     text, now, reader, later, minutes, hands, against: () => engine()?.hold ?? null, caret, turned, hold,
     turns: (line) => engine()?.turnsLine(now(), line) === true,
+    amount: (of) => engine()?.amountAt(now(), of) ?? null,
+    typeAmount(of, typed) {
+      const splices = engine()?.typedAmount(now(), of, typed) ?? null, before = text();
+      if (splices !== null && spliced(before, splices) !== before) put(spliced(before, splices), done(history(), before, splices, false, Date.now()), null);
+      return splices !== null;
+    },
     turnLine(line, by, finely) {
       const splices = engine()?.turnLine(now(), line, by, finely) ?? [], before = text();
       if (splices.length > 0) put(spliced(before, splices), done(history(), before, splices, false, Date.now()), null);

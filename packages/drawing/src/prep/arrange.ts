@@ -143,7 +143,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: 
     const shelf = Math.min(line + 30 + size.height, frame.height - 74);
     const placed = board.put(prep, prep.key, vessel, mL, right - size.width / 2, shelf, board.caption(prep), ['under-left', 'under', 'left']);
     if (placed === null) { board.missed += 2; waiting.set(prep.key, prep); continue; }
-    if (i === 0) { board.hose = { from: prep.key, amount: take.amount }; board.poured.add(`${prep.key}>glass`); }
+    if (i === 0) { board.hose = { from: prep.key, amount: take.amount, grip: take.grip }; board.poured.add(`${prep.key}>glass`); }
     right = Math.min(placed.box.x, placed.captionAt.x) - 30;
   }
   // What is bought stands in words at the vessel that takes it; letters there for what could not fall.

@@ -5,18 +5,19 @@ import { SIZE, textWidth } from '../pen/lettering.ts';
 import { captionKept, type Caption } from './caption.ts';
 import { tellsOf } from './facts.ts';
 import { clears, streamWidth, type Fall } from './fall.ts';
-import type { Flow, FlowPrep, Pour } from './flow.ts';
+import type { Bought, Flow, FlowPrep, Grip, Pour } from './flow.ts';
 import { Taken } from './taken.ts';
 import { boxOf, vesselFor, vesselSize, type Vessel } from './vessel.ts';
 
 export interface Placed { readonly key: string; readonly prep: FlowPrep | null; readonly vessel: Vessel; readonly axis: number; readonly shelf: number; readonly k: number; readonly box: Box; readonly caption: Caption; readonly captionAt: Box; readonly mL: number | null }
-export interface Stream { readonly from: string; readonly to: string; readonly amount: string; readonly fall: Fall; readonly label: Box; readonly into: boolean }
-export interface Written { readonly box: Box; readonly lines: readonly { readonly giver: string | null; readonly text: string }[]; readonly anchor: 'start' | 'end';
+export interface Stream { readonly from: string; readonly to: string; readonly amount: string; readonly grip?: Grip | undefined; readonly fall: Fall; readonly label: Box; readonly into: boolean }
+export interface WrittenLine { readonly giver: string | null; readonly text: string; readonly grip?: Grip | undefined }
+export interface Written { readonly box: Box; readonly lines: readonly WrittenLine[]; readonly anchor: 'start' | 'end';
   /** in how many columns, one beside the other; one where it is not said */
   readonly columns?: number;
   /** from the words to the vessel they go into, where they stand away from it */
   readonly leader?: readonly [from: readonly [number, number], to: readonly [number, number]] }
-export interface Hose { readonly from: string; readonly amount: string }
+export interface Hose { readonly from: string; readonly amount: string; readonly grip?: Grip | undefined }
 export interface Arrangement {
   readonly k: number;
   /** scale of the preps that stand folded in a row, px per mm; null where none does */
@@ -26,7 +27,7 @@ export interface Arrangement {
   readonly hose: Hose | null;
   readonly written: readonly Written[];
   /** raw measures that fall from above where there is no prep and no vessel before the glass */
-  readonly raw: readonly string[];
+  readonly raw: readonly Bought[];
   readonly overlaps: number;
   /** falls that were wished for and found no way */
   readonly missed: number;
@@ -107,7 +108,7 @@ export class Board {
     const label = [spot(0.5, true), spot(0.4, true), spot(0.3, true), spot(0.65, true), spot(0.5, false), spot(0.35, false)].find((box) => this.free(box, 5));
     const along = Array.from({ length: 9 }, (_, i): Box => { const v = (i + 1) / 10; return { x: fall.lip[0] + (to.land - fall.lip[0]) * v - 3, y: fall.lip[1] - fall.width / 2 + (to.level - fall.lip[1]) * v * v - 3, width: 6, height: 6 }; });
     if (label === undefined || [...this.streams.map((s) => s.label), ...this.placed.map((p) => p.captionAt)].some((words) => along.some((box) => overlap(box, words, -5)))) return false;
-    this.streams.push({ from: from.key, to: to.key, amount: pour.amount, fall, label, into });
+    this.streams.push({ from: from.key, to: to.key, amount: pour.amount, grip: pour.grip, fall, label, into });
     this.poured.add(`${from.key}>${to.key}`);
     this.taken.add(label);
     this.taken.add(...along);

@@ -5,7 +5,7 @@ import { inUnits } from '../pen/units.ts';
 import type { Run } from '../shapes.ts';
 import { lettered, words } from '../words.ts';
 import { factsOf } from './facts.ts';
-import type { FlowBuild, FlowPrep, Flow } from './flow.ts';
+import type { Flow, FlowBuild, FlowPrep, Grip } from './flow.ts';
 import type { Reading } from '../reading.ts';
 
 /** What stands beside a vessel: letter and name, then a few short lines. A line with a giver shows its letter in a circle. */
@@ -15,7 +15,7 @@ export interface Caption {
   readonly less?: Caption | undefined;
 }
 /** `sign`: a cloth is drawn before it; `small`: lettered as a note. */
-export interface CaptionLine { readonly figure: 'yield' | 'strength' | 'pressure' | 'cloth mass' | null; readonly giver: string | null; readonly from: string | null; readonly runs: readonly Run[]; readonly sign?: boolean; readonly small?: boolean }
+export interface CaptionLine { readonly figure: 'yield' | 'strength' | 'pressure' | 'cloth mass' | null; readonly giver: string | null; readonly from: string | null; readonly runs: readonly Run[]; readonly grip?: Grip | undefined; readonly sign?: boolean; readonly small?: boolean }
 /** How far down a line is from the one before, px. */
 export const lineHeight = (line: CaptionLine): number => (line.giver !== null || line.sign === true ? 19 : line.small === true ? 14 : 15);
 /** The figure a line names. */
@@ -39,7 +39,7 @@ export function captionOf(prep: FlowPrep, flow: Flow, poured: ReadonlySet<string
   for (const take of prep.takes) {
     if (poured.has(`${take.from}>${prep.key}`)) continue;
     const giver = flow.preps.find((p) => p.key === take.from);
-    if (giver !== undefined) lines.push({ figure: null, giver: giver.letter, from: take.from, runs: [run(take.amount, SIZE.small, 'ink2')] });
+    if (giver !== undefined) lines.push({ figure: null, giver: giver.letter, from: take.from, runs: [run(take.amount, SIZE.small, 'ink2')], grip: take.grip });
   }
   const name = [run(cut(lettered(prep.name), short ? 92 : 170, SIZE.name, 600), SIZE.name, 'ink', 600)];
   if (short || prep.reading === null) return caption(prep.letter, name, lines.slice(0, 2));

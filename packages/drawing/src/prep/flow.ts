@@ -3,8 +3,12 @@ import type { Reading } from '../reading.ts';
 import { amountIn, measureShown } from '../pen/units.ts';
 import { words } from '../words.ts';
 
+/** The amount of a line as something to take hold of: by its path, as it is written, and of what. */
+export interface Grip { readonly path: string; readonly value: number; readonly unit: string; readonly of: string }
 /** What is poured from where into what, as the sheet has it. */
-export interface Pour { readonly from: string; readonly amount: string; readonly mL: number | null }
+export interface Pour { readonly from: string; readonly amount: string; readonly mL: number | null; readonly grip?: Grip | undefined }
+/** What is bought, as it is written. */
+export interface Bought { readonly text: string; readonly grip?: Grip | undefined }
 export interface FlowPrep { readonly key: string; readonly name: string; readonly letter: string; readonly takes: readonly Pour[]; readonly reading: PrepReading | null }
 export interface FlowBuild {
   readonly letter: string;
@@ -14,11 +18,10 @@ export interface FlowBuild {
   /** text of the step that mixes, to find its stage again */
   readonly step: string | null;
   readonly takes: readonly Pour[];
-  /** bought measures, as written */
-  readonly bought: readonly string[];
+  readonly bought: readonly Bought[];
   readonly ice: boolean;
 }
-export interface Flow { readonly preps: readonly FlowPrep[]; readonly build: FlowBuild; readonly glass: { readonly takes: readonly Pour[]; readonly bought: readonly string[] } }
+export interface Flow { readonly preps: readonly FlowPrep[]; readonly build: FlowBuild; readonly glass: { readonly takes: readonly Pour[]; readonly bought: readonly Bought[] } }
 
 const LETTERS = 'ABCDEFGHJKLMNPRTUVWXYZ';
 
@@ -51,20 +54,20 @@ function flowOfDocument(reading: Reading, document: Document): Flow {
   const preps = prepSections.map((section, i): FlowPrep => {
     const own = reading.preps[section.key] ?? null;
     const known = new Map((own?.takes ?? []).map((t) => [t.prep, t.mL]));
-    const takes = section.lines.flatMap((l) => l.actions).flatMap((a) => measuresIn(a)).flatMap((m) => {
-      const pour = pourOf(m, document.text);
+    const takes = section.lines.flatMap((l) => l.actions).flatMap((a) => measuresIn(a)).flatMap(([m, own]) => {
+      const pour = pourOf(m, document.text, own);
       return pour === null || pour.from === section.key ? [] : [{ ...pour, mL: known.get(pour.from) ?? pour.mL }];
     });
     return { key: section.key, name: section.name, letter: letterOf(i), takes, reading: own };
   });
   const actions = sections.filter((s) => s.kind === 'build').flatMap((s) => s.lines).flatMap((l) => l.actions.map((action) => ({ action, text: l.text })));
   const mixing = actions.findIndex(({ action }) => action.kind === 'step' && MIXES[action.verb] !== undefined && !action.flags.includes('dry'));
-  const build: { takes: Pour[]; bought: string[] } = { takes: [], bought: [] }, glass: { takes: Pour[]; bought: string[] } = { takes: [], bought: [] };
+  const build: { takes: Pour[]; bought: Bought[] } = { takes: [], bought: [] }, glass: { takes: Pour[]; bought: Bought[] } = { takes: [], bought: [] };
   for (const [i, { action }] of actions.entries()) {
     const into = mixing >= 0 && i < mixing ? build : glass;
-    for (const measure of measuresIn(action)) {
-      const pour = pourOf(measure, document.text);
-      if (pour !== null) into.takes.push(pour); else if (measure.amount !== null) into.bought.push(boughtText(measure, document.text));
+    for (const [measure, own] of measuresIn(action)) {
+      const pour = pourOf(measure, document.text, own);
+      if (pour !== null) into.takes.push(pour); else if (measure.amount !== null) into.bought.push({ text: boughtText(measure, document.text), grip: own ? gripOf(measure) : undefined });
     }
   }
   const mix = mixing >= 0 ? actions[mixing] : undefined;
@@ -82,19 +85,25 @@ function flowOfDocument(reading: Reading, document: Document): Flow {
 const MIXES: Readonly<Record<string, 'stirring glass' | 'shaker'>> = { stir: 'stirring glass', shake: 'shaker', throw: 'shaker', roll: 'shaker', whip: 'shaker' };
 const SAID: Readonly<Record<string, string>> = { stir: 'stirred', shake: 'shaken', throw: 'thrown', roll: 'rolled', whip: 'whipped' };
 
-function measuresIn(action: Action): Measure[] {
-  if (action.kind === 'measure') return action.carrier === undefined ? [action] : [action, action.carrier];
-  if (action.kind === 'fill') return action.measure === null ? [] : [action.measure];
-  if (action.kind === 'step') return action.measure === undefined ? [] : [action.measure];
+/** Measures of an action, each with whether its amount is the action's own. */
+function measuresIn(action: Action): (readonly [Measure, own: boolean])[] {
+  if (action.kind === 'measure') return action.carrier === undefined ? [[action, true]] : [[action, true], [action.carrier, false]];
+  if (action.kind === 'fill') return action.measure === null ? [] : [[action.measure, true]];
+  if (action.kind === 'step') return action.measure === undefined ? [] : [[action.measure, false]];
   return [];
 }
 
-function pourOf(measure: Measure, text: string): Pour | null {
+/** What can be turned by steps is one amount, alone or a range. */
+function gripOf({ path, amount, thing }: Measure): Grip | undefined {
+  return amount === null || (amount.plus?.length ?? 0) > 0 ? undefined : { path: path.join('/'), value: (amount.low + amount.high) / 2, unit: amount.unit ?? '', of: thing.words };
+}
+
+function pourOf(measure: Measure, text: string, own: boolean): Pour | null {
   const link = measure.thing.link;
   if (link.kind !== 'prep') return null;
   const amount = measure.amount;
   if (amount === null) return { from: link.prep, amount: measure.portion === 'all' ? 'all' : measure.portion === 'rest' ? 'the rest' : '', mL: null };
-  return { from: link.prep, amount: amountText(amount, text), mL: roughly(amount) };
+  return { from: link.prep, amount: amountText(amount, text), mL: roughly(amount), grip: own ? gripOf(measure) : undefined };
 }
 
 function amountText(amount: Amount, text: string): string {

@@ -12,8 +12,8 @@ import { levelOf, vesselFor, vesselSize, type Vessel } from './vessel.ts';
  */
 export function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number, said: readonly Box[]): Arrangement {
   const board = new Board(flow, reading, frame, k, []);
-  const takes = [...flow.build.takes, ...flow.glass.takes].map((t) => ({ giver: flow.preps.find((p) => p.key === t.from)?.letter ?? null, text: t.amount }));
-  const all = [...takes, ...[...flow.build.bought, ...flow.glass.bought].map((text) => ({ giver: null, text }))];
+  const takes = [...flow.build.takes, ...flow.glass.takes].map((t) => ({ giver: flow.preps.find((p) => p.key === t.from)?.letter ?? null, text: t.amount, grip: t.grip }));
+  const all = [...takes, ...[...flow.build.bought, ...flow.glass.bought].map((one) => ({ giver: null, ...one }))];
   const lines = all.slice(0, 7).map((l) => ({ ...l, text: cut(l.text, 104, SIZE.small) }));
   const width = lines.length === 0 ? 0 : Math.max(...lines.map((l) => textWidth(l.text, SIZE.small) + (l.giver === null ? 0 : 22)));
   if (lines.length > 0) board.written.push({ box: { x: frame.width - 12 - width, y: 8, width, height: lines.length * 18 }, lines, anchor: 'end' });

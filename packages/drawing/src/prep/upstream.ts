@@ -7,15 +7,15 @@ import type { Step } from '../pen/path.ts';
 import { iceTint, tint, type Scheme } from '../pen/tint.ts';
 import { figureShown } from '../pen/numbers.ts';
 import { figureName, markOf } from '../figures/mark.ts';
-import { drawHandle } from '../figures/handle.ts';
+import { drawAmount, drawHandle } from '../figures/handle.ts';
 import type { HatchKey } from '../shapes.ts';
 import { words } from '../words.ts';
-import type { Arrangement, Placed, Written } from './board.ts';
+import type { Arrangement, Hose, Placed, Written } from './board.ts';
 import { figureOf, lineHeight } from './caption.ts';
 import { drawCloth, drawClothSign } from './cloth.ts';
 import { factsOf, showsIce, tellsOf, type Facts } from './facts.ts';
 import { drawFall, heightAt, type Fall } from './fall.ts';
-import type { Flow } from './flow.ts';
+import type { Bought, Flow } from './flow.ts';
 import { drawVessel, type Drawn } from './vessel.ts';
 
 /** Boxes that a fall runs through, for what must not stand in it. */
@@ -34,9 +34,9 @@ export function drawUpstream(pad: Pad, flow: Flow, reading: Reading, frame: Fram
     const top = reading.glass?.layers.find((l) => l.kind === 'liquid');
     const fill = stream.into && giver?.prep == null ? (top === undefined ? 'paper' : tint(top.colour, { at: 'glass', scheme, turbidity: top.turbidity, strength: top.strength })) : tintOf(giver, scheme, stream.into);
     drawFall(pad, stream.fall, fill, stream.into);
-    if (stream.amount !== '') pad.text(stream.label.x + 2, stream.label.y + 12, [run(stream.amount, stream.into ? SIZE.name : SIZE.body, 'ink', stream.into ? 600 : 500)]);
+    if (stream.amount !== '') drawAmount(pad, stream.grip, stream.label.x + 2, stream.label.y + 12, [run(stream.amount, stream.into ? SIZE.name : SIZE.body, 'ink', stream.into ? 600 : 500)], 'start', 18);
   }
-  if (at.hose !== null) drawHose(pad, reading, frame, drawn.get(at.hose.from), at.hose.amount, at, scheme);
+  if (at.hose !== null) drawHose(pad, reading, frame, drawn.get(at.hose.from), at.hose, at, scheme);
   for (const [i, list] of at.written.entries()) drawWritten(pad, list, i, frame);
   if (at.raw.length > 0) drawRaw(pad, at.raw, frame, scheme);
 }
@@ -102,7 +102,8 @@ function drawCaption(pad: Pad, placed: Placed, id: string, poured: ReadonlySet<s
       pad.open({ id: `vessel:${id}`, within: `prep:${id}`, role: 'wall' });
     } else if (line.giver !== null) {
       letter(pad, box.x + 8.5, y - 4.5, line.giver);
-      pad.text(box.x + 24, y, line.runs);
+      drawAmount(pad, line.grip, box.x + 24, y, line.runs, 'start', 18);
+      pad.open({ id: `vessel:${id}`, within: `prep:${id}`, role: 'wall' });
     } else pad.text(box.x + lead, y, line.runs);
   }
 }
@@ -124,7 +125,8 @@ function drawWritten(pad: Pad, list: Written, index: number, frame: Frame): void
     if (line.giver === null || frame.phone) {
       y += frame.phone ? 18 : 15;
       const x = list.anchor === 'end' ? right - (line.giver === null ? 0 : 22) : from;
-      pad.text(x, y - 3, [run(line.text, SIZE.small, line.giver === null ? 'ink2' : 'ink', line.giver === null ? 400 : 500)], list.anchor);
+      drawAmount(pad, line.grip, x, y - 3, [run(line.text, SIZE.small, line.giver === null ? 'ink2' : 'ink', line.giver === null ? 400 : 500)], list.anchor, frame.phone ? 18 : 15);
+      pad.open({ id: `written:${index}`, within: null, role: 'fall' });
       if (line.giver !== null) letter(pad, right - 9, y - 7, line.giver);
       continue;
     }
@@ -134,7 +136,8 @@ function drawWritten(pad: Pad, list: Written, index: number, frame: Frame): void
     pad.line('leader', x + 17, y - 12, j - 6, y - 12);
     pad.path('level', [['M', j - 8, top], ['L', j - 4.2, top + 14], ['L', j + 4.2, top + 14], ['L', j + 8, top]], { stroke: 'ink2', width: 1 });
     pad.path('level', [['M', j - 4.2, top + 14], ['L', j - 6, top + 19], ['L', j + 6, top + 19], ['L', j + 4.2, top + 14]], { stroke: 'ink2', width: 1 });
-    pad.text(x + 48, y - 8, [run(line.text, SIZE.small, 'ink', 500)]);
+    drawAmount(pad, line.grip, x + 48, y - 8, [run(line.text, SIZE.small, 'ink', 500)], 'start', 22);
+    pad.open({ id: `written:${index}`, within: null, role: 'fall' });
   }
   if (list.leader === undefined) return;
   const [from, to] = list.leader;
@@ -143,7 +146,7 @@ function drawWritten(pad: Pad, list: Written, index: number, frame: Frame): void
 }
 
 /** A rubber tube with two walls, from the nozzle to over the rim; foam leaves it as a rope of even width. */
-function drawHose(pad: Pad, reading: Reading, frame: Frame, from: Drawn | undefined, amount: string, at: Arrangement, scheme: Scheme): void {
+function drawHose(pad: Pad, reading: Reading, frame: Frame, from: Drawn | undefined, { amount, grip }: Hose, at: Arrangement, scheme: Scheme): void {
   if (from === undefined || frame.washline === null) return;
   const placed = at.placed.find((p) => p.key === at.hose?.from);
   pad.open({ id: 'hose', within: null, role: 'fall', name: words('aloud.fall', { amount, giver: placed?.prep?.name ?? '', receiver: reading.glass?.name ?? '' }) });
@@ -170,22 +173,23 @@ function drawHose(pad: Pad, reading: Reading, frame: Frame, from: Drawn | undefi
   const spots = [...(crossed ? [crest] : [[beside.x, beside.y, 'start'] as const]), [beside.x, beside.y + 18, 'start'], [beside.x, beside.y - 18, 'start'], crest, [x + 12, y + 24, 'start'], [x + 30, y + 6, 'start']] as const;
   const others = [...pad.boxes.map(({ box }) => box), ...at.placed.map((one) => one.captionAt), ...at.written.map((one) => one.box), ...at.streams.flatMap((one) => [one.label, ...alongOf(one.fall)])];
   const spot = spots.find(([x, y, anchor]) => { const box = textBox(x, y, said, anchor); return box.x > 4 && box.y > 4 && (box.y + box.height < level - 5 || box.y > level + 7) && box.x + box.width < frame.width - 4 && !others.some((other) => overlap(other, box, 2)); });
-  if (spot !== undefined) pad.text(spot[0], spot[1], said, spot[2]);
+  if (spot !== undefined) drawAmount(pad, grip, spot[0], spot[1], said, spot[2], 18);
 }
 
 /** Up to four bought measures fall from above, cut off level. */
-function drawRaw(pad: Pad, raw: readonly string[], frame: Frame, scheme: Scheme): void {
+function drawRaw(pad: Pad, raw: readonly Bought[], frame: Frame, scheme: Scheme): void {
   const level = frame.washline;
   if (level === null) return;
   const { axis } = frame.stand, half = (frame.right - frame.left) / 2, lowest = Math.max(40, Math.min(frame.brim, level) - 80);
   pad.open({ id: 'raw', within: null, role: 'fall' });
   const fill = tint('#f6f8f4', { at: 'glass', scheme }), n = raw.length;
-  for (const [i, text] of raw.entries()) {
+  for (const [i, { text, grip }] of raw.entries()) {
     const x = n === 1 ? axis : axis - half * 0.62 + (i * half * 1.24) / (n - 1);
     // Inner streams begin higher, so that their words stand over the outer ones.
     const left = i < n / 2, top = lowest - 22 * (left ? i : n - 1 - i);
     pad.path('fall', [['M', x - 5, top], ['L', x + 5, top], ['L', x + 3, level], ['L', x - 3, level], ['Z']], { fill });
     pad.path('arrowhead', [['M', x, level - 1], ['L', x - 1.8, level - 10], ['L', x + 1.8, level - 10], ['Z']]);
-    pad.text(left ? x - 11 : x + 11, top + 10, [run(text, SIZE.body, 'ink', 500)], left ? 'end' : 'start');
+    drawAmount(pad, grip, left ? x - 11 : x + 11, top + 10, [run(text, SIZE.body, 'ink', 500)], left ? 'end' : 'start', 18);
+    pad.open({ id: 'raw', within: null, role: 'fall' });
   }
 }

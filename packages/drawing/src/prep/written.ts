@@ -1,6 +1,6 @@
 import { SIZE, textWidth } from '../pen/lettering.ts';
 import { overlap, type Box } from '../pen/pad.ts';
-import type { Board, Placed, Written } from './board.ts';
+import type { Board, Placed, Written, WrittenLine } from './board.ts';
 import type { Pour } from './flow.ts';
 
 /** What is bought stands in words at the vessel that takes it; letters there for what could not fall. */
@@ -9,20 +9,20 @@ export function writeAtReceivers(board: Board, takes: readonly Pour[]): void {
   const letter = (key: string): string | null => flow.preps.find((p) => p.key === key)?.letter ?? null;
   const build = board.placed.find((p) => p.key === 'build');
   if (build !== undefined) {
-    const lines = [...takes.filter((t) => !board.poured.has(`${t.from}>build`)).map((t) => ({ giver: letter(t.from), text: t.amount })), ...flow.build.bought.map((text) => ({ giver: null, text }))];
+    const lines = [...takes.filter((t) => !board.poured.has(`${t.from}>build`)).map((t) => ({ giver: letter(t.from), text: t.amount, grip: t.grip })), ...flow.build.bought.map((one) => ({ giver: null, ...one }))];
     if (lines.length > 0) write(board, lines, [{ right: build.box.x - 9, bottom: build.shelf }, { right: build.box.x - 9, bottom: build.shelf - 20 }, { right: build.box.x - 9, bottom: build.box.y + lines.length * 16 }], board.folded ? build : null);
   }
   // A mixing vessel that found no room: what goes into it is said at the glass.
   const mixed = build === undefined ? { takes: flow.build.takes, bought: flow.build.bought } : { takes: [], bought: [] };
-  const rest = [...mixed.takes, ...flow.glass.takes].filter((t) => !board.poured.has(`${t.from}>glass`)).map((t) => ({ giver: letter(t.from), text: t.amount }));
+  const rest = [...mixed.takes, ...flow.glass.takes].filter((t) => !board.poured.has(`${t.from}>glass`)).map((t) => ({ giver: letter(t.from), text: t.amount, grip: t.grip }));
   const bought = flow.preps.length === 0 && flow.build.vessel === null ? flow.glass.bought.slice(4) : flow.glass.bought;
-  const lines = [...rest, ...[...mixed.bought, ...bought].map((text) => ({ giver: null, text }))];
+  const lines = [...rest, ...[...mixed.bought, ...bought].map((one) => ({ giver: null, ...one }))];
   // a wheel or a slice on the rim reaches beyond it
   const aside = (board.reading.glass?.garnish.length ?? 0) > 0 ? 34 : 14;
   if (lines.length > 0) write(board, lines, [{ left: frame.right + aside, bottom: Math.min(frame.brim, (frame.washline ?? frame.brim) - 84) - 6 }, { left: frame.right + aside, bottom: Math.min(frame.brim, (frame.washline ?? frame.brim) - 84) - 60 }]);
 }
 
-function write(board: Board, lines: readonly { giver: string | null; text: string }[], spots: readonly { right?: number; left?: number; bottom: number }[], into: Placed | null = null): void {
+function write(board: Board, lines: readonly WrittenLine[], spots: readonly { right?: number; left?: number; bottom: number }[], into: Placed | null = null): void {
   const width = Math.max(...lines.map((l) => textWidth(l.text, SIZE.small) + (l.giver === null ? 0 : 48)));
   const height = lines.reduce((sum, l) => sum + (l.giver === null ? 15 : 24), 0);
   for (const spot of spots) {
@@ -37,7 +37,7 @@ function write(board: Board, lines: readonly { giver: string | null; text: strin
 }
 
 /** Away from the vessel, in two columns or one, as near to its mouth as there is room; a leader says where it goes. */
-function writeAway(board: Board, lines: readonly { giver: string | null; text: string }[], into: Placed, column: number): boolean {
+function writeAway(board: Board, lines: readonly WrittenLine[], into: Placed, column: number): boolean {
   const mouth = [into.axis - into.box.width * 0.08, into.box.y + into.box.height * 0.35] as const;
   let best: { readonly written: Written; readonly far: number } | null = null;
   for (const columns of lines.length > 2 ? [2, 1] : [1]) {

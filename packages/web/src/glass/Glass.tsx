@@ -3,6 +3,7 @@ import { createEffect, onMount, Show, type Accessor } from 'solid-js';
 import type { Sheet } from '../device.ts';
 import { presentRun } from '../hands/run.ts';
 import { makeHand } from '../hand/hand.ts';
+import { Typed } from '../hand/Typed.tsx';
 import { paperHeight } from '../paper/Card.tsx';
 import { SHEET } from '../paper/fit.ts';
 import { say, turn } from '../language/language.ts';
@@ -73,6 +74,7 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
         onPointerDown={hand.down} onPointerMove={hand.move} onPointerUp={hand.up} onPointerCancel={hand.cancel} onLostPointerCapture={hand.up}
         onPointerOver={(e) => { hand.over(e); setNearPart(partAt(e.target, svg)); }} onPointerLeave={() => { hand.leave(); setNearPart(null); }} onFocusIn={(e) => { hand.over(e); setNearPart(partAt(e.target, svg)); }} onFocusOut={() => { hand.leave(); setNearPart(null); }}
       ><defs ref={defs} /></svg>
+      <Show when={hand.typing()} keyed>{(at) => <Typed at={at} typed={hand.typed} />}</Show>
       <Show when={hand.said()}>{(said) => <p class="at-hand" classList={{ end: said().end }} style={{ left: `${said().x}px`, top: `${said().y}px` }}>{said().words}</p>}</Show>
     </figure>
   );

@@ -11,7 +11,7 @@ export function makeRenderer(svg: SVGSVGElement): (drawing: Drawing) => void {
   const parts = new Map<string, Kept>(), shapes = new Map<string, Kept>();
   return (drawing) => {
     set(svg, 'viewBox', `0 0 ${round(drawing.width)} ${round(drawing.height)}`);
-    const held = svg.contains(document.activeElement) ? document.activeElement as SVGElement : null;
+    const held = svg.contains(document.activeElement) ? document.activeElement as SVGElement : null, ringed = held?.matches(':focus-visible') === true;
     // What is gone goes first: what stays is then in its place and keeps the focus.
     const live = new Set(drawing.parts.map((part) => part.id)), drawn = new Set(drawing.shapes.map((shape) => shape.id));
     for (const [id, kept] of shapes) if (!drawn.has(id)) { kept.node.remove(); kept.hatch?.remove(); shapes.delete(id); }
@@ -41,7 +41,7 @@ export function makeRenderer(svg: SVGSVGElement): (drawing: Drawing) => void {
       const said = JSON.stringify(shape);
       if (said !== kept.said) { ink(kept.node, hatch, shape); kept.said = said; }
     }
-    if (held?.isConnected === true && document.activeElement !== held) held.focus({ preventScroll: true });
+    if (held?.isConnected === true && document.activeElement !== held) held.focus({ preventScroll: true, focusVisible: ringed });
   };
 }
 

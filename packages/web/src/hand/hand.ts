@@ -3,17 +3,21 @@ import type { Hand, State } from '../state.ts';
 
 /** What stands beside a level that a hand is at: the line it would turn, or turns. */
 export interface Said { readonly words: string; readonly x: number; readonly y: number; /** which end of the words stands at x */ readonly end: boolean }
-interface Held { readonly hand: Hand; readonly said: Said | null; readonly y: number; readonly at: number; readonly per: number; moved: boolean }
+interface Held { readonly hand: Hand; readonly of: string; readonly said: Said | null; readonly y: number; readonly at: number; readonly per: number; moved: boolean }
+/** An amount that is typed over: where it stands, and what it was. */
+export interface Typing { readonly of: string; readonly name: string; readonly x: number; readonly y: number; readonly width: number; readonly height: number; readonly value: string; readonly unit: string }
 
 /** A pointer is not yet a drag, px. */
 const STILL = 3;
+/** So far a pointer goes for one step of an amount, px. */
+const A_STEP = 8;
 /** A pointer rests before it is told what it would move, ms. */
 const REST_MS = 120;
 const STEPS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 5, PageDown: -5 };
 
 /** Levels taken by pointer, finger or key: all three turn the same lines by the same steps. */
 export function makeHand(state: Accessor<State>, box: Accessor<HTMLElement>) {
-  const [said, setSaid] = createSignal<Said | null>(null);
+  const [said, setSaid] = createSignal<Said | null>(null), [typing, setTyping] = createSignal<Typing | null>(null);
   let held: Held | null = null, frame = 0, rest = 0, last: { readonly y: number; readonly fine: boolean } | null = null;
   const partOf = (target: EventTarget | null): SVGElement | null => (target as Element | null)?.closest<SVGElement>('[data-level]') ?? null;
   const numbers = (part: SVGElement) => ({ of: part.dataset['level'] ?? '', at: Number(part.dataset['at']), per: Number(part.dataset['per']) });
@@ -24,6 +28,7 @@ export function makeHand(state: Accessor<State>, box: Accessor<HTMLElement>) {
     const own = hand.getBoundingClientRect(), around = box().getBoundingClientRect(), of = part?.dataset['level'] ?? '';
     // within the glass left of the triangle; of the whole drink over its number; at a vessel on its right
     if (of === 'washline') return { words, x: around.width - 16, y: Math.max(4, own.top - around.top - 54), end: true };
+    if (of.startsWith('amount:')) return own.right - around.left + 170 < around.width ? { words, x: own.right - around.left + 8, y: own.top - around.top, end: false } : { words, x: own.left - around.left - 8, y: own.top - around.top, end: true };
     if (of.startsWith('layer:')) return { words, x: own.left - around.left - 6, y: own.top - around.top - 6, end: true };
     return { words, x: Math.min(own.right - around.left + 14, around.width - 160), y: own.top - around.top - 4, end: false };
   };
@@ -31,7 +36,12 @@ export function makeHand(state: Accessor<State>, box: Accessor<HTMLElement>) {
   const follow = (): void => {
     frame = 0;
     if (held === null || last === null) return;
-    const { hand, said: began, at, per } = held;
+    const { hand, said: began, at, per, of } = held;
+    if (of.startsWith('amount:')) {
+      hand.at(Math.round((held.y - last.y) / A_STEP), last.fine);
+      if (began !== null) setSaid({ ...began, words: hand.words() });
+      return;
+    }
     hand.to(at + (held.y - last.y) * per, last.fine);
     // reckoned, not measured: asking where things are now would lay the page out twice in a frame
     if (began !== null) setSaid({ ...began, words: hand.words(), y: began.y + (at - hand.value()) / per });
@@ -47,8 +57,26 @@ export function makeHand(state: Accessor<State>, box: Accessor<HTMLElement>) {
   addEventListener('keydown', escape, true);
   onCleanup(() => removeEventListener('keydown', escape, true));
 
+  /** Opens an amount to be typed over, beginning with what was typed already. */
+  const type = (of: string, begun: string): void => {
+    const part = again(of), amount = state().amount(of);
+    if (part === null || amount === null) return;
+    const own = part.querySelector('text')?.getBoundingClientRect() ?? part.getBoundingClientRect(), around = box().getBoundingClientRect();
+    setSaid(null);
+    setTyping({ of, name: part.getAttribute('aria-label') ?? '', x: own.left - around.left, y: own.top - around.top, width: own.width, height: own.height, value: begun === '' ? String(amount.value) : begun, unit: amount.unit ?? '' });
+  };
+  /** Ends the typing; the amount has the focus again. `text` null: nothing was meant. False where it is no amount. */
+  const typed = (text: string | null): boolean => {
+    const at = typing();
+    if (at === null) return true;
+    if (text !== null && !state().typeAmount(at.of, text)) return false;
+    setTyping(null);
+    queueMicrotask(() => again(at.of)?.focus({ preventScroll: true }));
+    return true;
+  };
+
   return {
-    said,
+    said, typing, typed,
     down: (e: PointerEvent & { readonly currentTarget: SVGSVGElement }): void => {
       const part = partOf(e.target);
       if (part === null || e.button !== 0 || held !== null) return;
@@ -58,7 +86,7 @@ export function makeHand(state: Accessor<State>, box: Accessor<HTMLElement>) {
       if (hand === null) return;
       e.preventDefault();
       e.currentTarget.setPointerCapture(e.pointerId);
-      held = { hand, said: tell(part, hand.words()), y: e.clientY, at, per, moved: false };
+      held = { hand, of, said: tell(part, hand.words()), y: e.clientY, at, per, moved: false };
     },
     move: (e: PointerEvent): void => {
       if (held === null) return;
@@ -68,14 +96,23 @@ export function makeHand(state: Accessor<State>, box: Accessor<HTMLElement>) {
       last = { y: e.clientY, fine: e.shiftKey };
       if (frame === 0) frame = requestAnimationFrame(follow);
     },
-    up: (): void => { if (held !== null) end(true); },
+    up: (): void => {
+      if (held === null) return;
+      const { of, moved } = held;
+      end(true);
+      // an amount that was pressed and not drawn is typed over
+      if (!moved && of.startsWith('amount:')) type(of, '');
+    },
     cancel: (): void => { if (held !== null) end(false); },
     /** True where the key was one of a level's own. */
     key: (e: KeyboardEvent): boolean => {
       const part = partOf(e.target), steps = STEPS[e.key];
-      if (part === null || e.ctrlKey || e.metaKey || e.altKey || (steps === undefined && e.key !== 'Home' && e.key !== 'End')) return false;
+      if (part === null || e.ctrlKey || e.metaKey || e.altKey) return false;
+      const { of } = numbers(part), amount = of.startsWith('amount:');
+      if (amount && (e.key === 'Enter' || /^[0-9]$/.test(e.key))) { e.preventDefault(); type(of, e.key === 'Enter' ? '' : e.key); return true; }
+      if (steps === undefined && (amount || (e.key !== 'Home' && e.key !== 'End'))) return false;
       e.preventDefault();
-      const { of } = numbers(part), hand = state().hold(of);
+      const hand = state().hold(of);
       if (hand === null) return true;
       if (steps !== undefined) hand.by(steps, e.shiftKey); else if (e.key === 'Home') hand.to(0, false); else if (!of.startsWith('prep:')) hand.to(1000, false);
       const words = hand.words();

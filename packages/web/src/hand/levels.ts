@@ -1,5 +1,6 @@
 import type { Path, Splice } from '@washline/engine';
-import { actionAt, measureOf, scaled, stepped, turn, turnable } from '@washline/spec';
+import { sectionsOf } from '@washline/drawing';
+import { actionAt, measureOf, scaled, setAmount, stepped, turn, turnable } from '@washline/spec';
 import { spliced } from '../history.ts';
 import type { Read } from '../read.ts';
 import { sectionOf } from './section.ts';
@@ -24,9 +25,24 @@ const STIRS = { mm: 0.02, mL: 0.05 };
 /** Steps that are looked at either way. */
 const MOST = 400;
 
-/** Where a level stands in a reading: mm in the glass, mL in a vessel; null where there is none. */
-export function valueOf({ reading }: Read, of: string): number | null {
+/** The path and the amount that `amount:<path>` names, as it is written; null where there is none. */
+export function amountAt({ document, reading }: Pick<Read, 'document' | 'reading'>, of: string): { readonly path: Path; readonly value: number; readonly unit: string | null } | null {
+  const key = of.slice('amount:'.length), path = sectionsOf(document, reading.variant).flatMap((s) => s.lines).flatMap((l) => l.actions).find((action) => action.path.join('/') === key)?.path;
+  const at = path === undefined ? null : turnable(document, path, reading.variant);
+  return path === undefined || at === null ? null : { path, value: at.value, unit: at.amount.unit };
+}
+
+/** The splices that put a typed number in the place of an amount, its unit staying; null where it is none, or not more than nothing. */
+export function typedAmount(now: Read, of: string, text: string): Splice[] | null {
+  const at = amountAt(now, of), [, whole = '', top = '', under = ''] = /^\s*(\d+(?:[.,]\d+)?)?\s*(?:(\d+)\s*[/⁄]\s*(\d+))?\s*$/.exec(text) ?? [];
+  const value = Number(whole.replace(',', '.')) + (top === '' ? 0 : Number(top) / Number(under));
+  return at === null || !Number.isFinite(value) || value <= 0 ? null : setAmount(now.document, at.path, value, now.reading.variant, true);
+}
+
+/** Where a level stands in a reading: mm in the glass, mL in a vessel, an amount in its own unit; null where there is none. */
+export function valueOf({ reading, document }: Read, of: string): number | null {
   const [kind, key] = [of.slice(0, of.indexOf(':')), of.slice(of.indexOf(':') + 1)];
+  if (kind === 'amount') return amountAt({ reading, document }, of)?.value ?? null;
   if (of === 'washline') return reading.glass?.washline_mm ?? null;
   if (kind === 'layer') return reading.glass?.layers[Number(key)]?.to_mm ?? null;
   return reading.preps[key]?.yield.value ?? null;
@@ -62,6 +78,8 @@ export function takeHold(from: Stand, of: string, glance: Glance): Lever | null 
   const start = valueOf(from.now, of);
   if (start === null) return null;
   if (of === 'washline') return lever(from, of, null, glance);
+  const amount = of.startsWith('amount:') ? amountAt(from.now, of) : null;
+  if (amount !== null) return lever(from, of, amount.path, glance);
   for (const path of feeders(from.now, of)) {
     const one = lever(from, of, path, glance), up = one.at(1, false), down = one.at(-1, false);
     if (Math.max(Math.abs(up.value - start), Math.abs(down.value - start)) > (of.startsWith('prep:') ? STIRS.mL : STIRS.mm)) return one;
