@@ -215,7 +215,7 @@ describe('larder', () => {
 
 describe('asked wrongly', () => {
   it.each([
-    [['frob']], [['read']], [['read', '--frob', 'x']], [['mix']], [['open', '--port', 'x']], [['open', '--port', '70000']], [['open', '--share']], [['open', '--book', 'postgres://localhost/x']], [['verify', '--only']], [['larder', 'qwxzqwxz']],
+    [['frob']], [['read']], [['read', '--frob', 'x']], [['mix']], [['open', '--port', 'x']], [['open', '--port', '70000']], [['open', '--book', 'postgres://localhost/x']], [['verify', '--only']], [['larder', 'qwxzqwxz']],
   ])('%j ends with 2 and one sentence', async (args) => {
     const plain = await washline(args);
     expect([plain.status, plain.out]).toEqual([2, '']);

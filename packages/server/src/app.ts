@@ -1,5 +1,7 @@
+import { getConnInfo } from '@hono/node-server/conninfo';
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { readBody } from './body.ts';
+import { doorAnswer } from './door.ts';
 import { fileAnswer } from './files.ts';
 import { refusal } from './guard.ts';
 import { guardAnswer } from './headers.ts';
@@ -7,13 +9,16 @@ import { describe, nameOperations } from './openapi.ts';
 import { problemAnswer } from './problem.ts';
 import { ReadRequest } from './schemas.ts';
 import type { Serving } from './serving.ts';
+import { sharedNames } from './share.ts';
 
 /** The answers of the server, without a port: requests in, responses out. `port` is what the Host must name. */
 export function makeApp(serving: Serving, port: () => number): OpenAPIHono {
   const app = new OpenAPIHono();
   nameOperations(app);
   app.use('*', async (context, next) => {
-    const refused = refusal(context.req.raw.headers, context.req.path, port());
+    const { share } = serving, { raw, path } = context.req;
+    const refused = refusal(raw.headers, path, port(), share === undefined ? [] : sharedNames())
+      ?? (share === undefined ? null : await doorAnswer(share, raw, path, getConnInfo(context).remote.address));
     if (refused) context.res = refused; else await next();
     guardAnswer(context.res);
   });

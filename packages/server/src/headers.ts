@@ -3,7 +3,7 @@ const POLICY = [
   "manifest-src 'self'", "base-uri 'none'", "form-action 'none'", "frame-ancestors 'none'",
 ].join('; ');
 
-/** What every answer carries. No Strict-Transport-Security: this is plain http on one's own machine. */
+/** What every answer carries, unless it says otherwise itself. No Strict-Transport-Security: this is plain http on one's own machine. */
 const GUARDS: Readonly<Record<string, string>> = {
   'content-security-policy': POLICY,
   'x-content-type-options': 'nosniff',
@@ -15,5 +15,5 @@ const GUARDS: Readonly<Record<string, string>> = {
 };
 
 export function guardAnswer(answer: Response): void {
-  for (const [name, value] of Object.entries(GUARDS)) answer.headers.set(name, value);
+  for (const [name, value] of Object.entries(GUARDS)) if (!answer.headers.has(name)) answer.headers.set(name, value);
 }

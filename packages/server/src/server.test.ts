@@ -6,7 +6,7 @@ import { connect } from 'node:net';
 import { networkInterfaces, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { startServer, type Started } from './index.ts';
+import { Share, startServer, type Started } from './index.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'washline-server-'));
 const webDir = join(folder, 'page');
@@ -190,5 +190,69 @@ describe('the port', () => {
   });
   it('that is taken rejects with the system’s word', async () => {
     await expect(startServer({ port: server.port, webDir, store: 'folder', version: '0', read: () => ({ reading: null, problems: [] }) })).rejects.toMatchObject({ code: 'EADDRINUSE' });
+  });
+});
+
+describe('shared with a phone', () => {
+  const hosts = Object.values(networkInterfaces()).flat().filter((one) => one?.family === 'IPv4' && !one.internal).map((one) => one?.address ?? '');
+  const share = new Share('ABCD-2345');
+  let open: Started;
+  beforeAll(async () => { open = await startServer({ port: 0, webDir, store: 'folder', version: '0.1.0', share, read: (text) => ({ reading: { drink: text }, problems: [] }) }); });
+  afterAll(() => open.close());
+  /** A request by way of the network, as another machine's would come: from an address that is not this machine's loop. */
+  const by = (host: string, method: string, path: string, headers: Record<string, string> = {}, body?: string): Promise<Answer> => new Promise((resolve, reject) => {
+    const sent = request({ host, port: open.port, method, path, headers }, (answer) => {
+      const parts: Buffer[] = [];
+      answer.on('data', (part: Buffer) => parts.push(part));
+      answer.on('end', () => resolve({ status: answer.statusCode ?? 0, headers: answer.headers, text: Buffer.concat(parts).toString('utf8') }));
+    });
+    sent.on('error', reject);
+    sent.end(body);
+  });
+  const form = { 'content-type': 'application/x-www-form-urlencoded' };
+
+  it('says where, and asks nothing of its own machine', async () => {
+    expect(open.shared).toEqual(hosts.map((host) => `http://${host}:${open.port}`));
+    expect((await by('127.0.0.1', 'GET', '/')).status).toBe(200);
+  });
+  it.runIf(hosts.length > 0)('gives another machine a page with one field, no file and no answer before the code', async () => {
+    const host = hosts[0]!, page = await by(host, 'GET', '/', { accept: 'text/html', 'accept-language': 'de-DE' });
+    expect(page.status).toBe(401);
+    expect(page.text).toContain('name="code"');
+    expect(page.text).toContain('lang="de"');
+    expect(page.headers['content-security-policy']).toContain("form-action 'self'");
+    expect(page.headers['x-frame-options']).toBe('DENY');
+    for (const [method, path] of [['GET', '/assets/main-1a2b.js'], ['GET', '/api/health'], ['POST', '/api/read']] as const) {
+      const answer = await by(host, method, path, { ...json }, method === 'POST' ? '{"spec":"x"}' : undefined);
+      expect([path, answer.status, answer.headers['content-type']]).toEqual([path, 401, 'application/problem+json']);
+    }
+  });
+  it.runIf(hosts.length > 0)('lets in whoever types the code, small letters or not, and by a mark that scripts cannot read', async () => {
+    const host = hosts[0]!, wrong = await by(host, 'POST', '/code', form, 'code=AAAA-2222');
+    expect([wrong.status, wrong.headers['set-cookie']]).toEqual([401, undefined]);
+    expect(wrong.text).toContain('not the code');
+    const right = await by(host, 'POST', '/code', form, 'code=abcd2345');
+    expect([right.status, right.headers['location']]).toEqual([303, '/']);
+    const [cookie = ''] = right.headers['set-cookie'] as string[];
+    expect(cookie).toMatch(/^washline=[\w-]{32}; Path=\/; HttpOnly; SameSite=Strict$/);
+    const known = { cookie: cookie.split(';')[0]! };
+    expect((await by(host, 'GET', '/', known)).text).toContain('Washline');
+    expect(JSON.parse((await by(host, 'POST', '/api/read', { ...json, ...known }, '{"spec":"x"}')).text)).toEqual({ drink: 'x' });
+    expect((await by(host, 'GET', '/', { cookie: 'washline=x', accept: 'text/html' })).status).toBe(401);
+  });
+  it.runIf(hosts.length > 0)('answers to its own addresses only, and to no other page', async () => {
+    expect((await by(hosts[0]!, 'GET', '/', { host: `example.com:${open.port}` })).status).toBe(403);
+    expect((await by(hosts[0]!, 'POST', '/code', { ...form, origin: 'http://example.com' }, 'code=ABCD-2345')).status).toBe(403);
+  });
+  it('hears nobody for a minute after ten wrong codes', () => {
+    const one = new Share('ABCD-2345');
+    for (let i = 0; i < 10; i += 1) expect(one.enter('AAAA-AAAA', 1000 + i)).toBe('wrong');
+    expect(one.enter('ABCD-2345', 2000)).toBe('wait');
+    expect(one.enter('ABCD-2345', 61_100)).toBe('in');
+  });
+  it('makes a code of letters that are not taken for others, another every time', () => {
+    const codes = Array.from({ length: 200 }, () => new Share().code);
+    for (const code of codes) expect(code).toMatch(/^[2-9A-HJKMNP-TV-Z]{4}-[2-9A-HJKMNP-TV-Z]{4}$/);
+    expect(new Set(codes).size).toBe(200);
   });
 });

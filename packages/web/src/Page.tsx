@@ -110,6 +110,7 @@ export function Page() {
             <Show when={viewed() === GLASS && !laying()}><li><button type="button" aria-pressed={real()} onClick={() => { if (real()) setReal(false); else if (pxPerMm() === null) setLaying(true); else setReal(true); }}>{say(real() ? 'true.off' : 'true')}</button><Show when={real() && tall()}><span class="unit">{say('true.tall')}</span></Show></li></Show>
             <li><LinkWord state={state} /></li>
             <li><button type="button" onClick={() => print()}>{say('print')}</button></li>
+            <Show when={!isSecureContext}><li class="plain-http">{say('plain')}</li></Show>
           </ul>
           <nav aria-label={say('views')}><ul>
             <li>{toView(GLASS, level)}</li>

@@ -14,23 +14,25 @@ const TRIES = 20;
 
 /** `washline open`: serves the page until it is interrupted. */
 export async function open(world: World, flags: OpenFlags): Promise<number> {
-  if (flags.share) return refuse(world, flags.json, { code: 'share-missing', message: say('open.share') });
   if (flags.book !== undefined && /^\w+:\/\//.test(flags.book)) return refuse(world, flags.json, { code: 'book-missing', message: say('open.book', { book: flags.book }) });
   const written = flags.port ?? (world.env['PORT'] || undefined);
   if (written !== undefined && !(/^\d{1,5}$/.test(written) && Number(written) <= 65535)) return refuse(world, flags.json, { code: 'port-wrong', message: say('open.port', { port: written }) });
   const webDir = fileURLToPath(new URL('packages/web/dist', ROOT));
-  const [{ startServer }, readText] = await Promise.all([import('@washline/server'), loadReader()]);
+  const [{ Share, startServer }, readText] = await Promise.all([import('@washline/server'), loadReader()]);
+  const share = flags.share ? new Share() : undefined;
   const first = written === undefined ? DEFAULT_PORT : Number(written);
   for (let port = first; ; port += 1) {
     try {
       const server = await startServer({
         port, webDir, store: 'folder', version: VERSION, read: (text, options) => readText(text, options), onFault: (error) => { world.stderr.write(`${say('open.fault', { what: error.message.split('\n')[0] ?? '' })}\n`); },
-        ...(flags.book === undefined ? {} : { bookDir: flags.book }),
+        ...(flags.book === undefined ? {} : { bookDir: flags.book }), ...(share === undefined ? {} : { share }),
       });
-      if (flags.json) world.stdout.write(`${JSON.stringify({ address: server.address, port: server.port })}\n`);
+      if (flags.json) world.stdout.write(`${JSON.stringify({ address: server.address, port: server.port, ...(share === undefined ? {} : { shared: server.shared, code: share.code }) })}\n`);
       else {
         if (!existsSync(webDir)) world.stderr.write(`${say('open.unbuilt')}\n`);
-        world.stdout.write(`${say('open.address', { address: server.address })}\n${say('open.end')}\n`);
+        world.stdout.write(`${say('open.address', { address: server.address })}\n`);
+        if (share !== undefined) world.stdout.write(`${server.shared.length === 0 ? say('open.alone') : `${say('open.shared', { addresses: server.shared.join(', '), code: share.code })}\n${say('open.plain')}`}\n`);
+        world.stdout.write(`${say('open.end')}\n`);
       }
       await interrupted();
       await server.close();
