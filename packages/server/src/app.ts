@@ -1,5 +1,6 @@
 import { getConnInfo } from '@hono/node-server/conninfo';
 import { OpenAPIHono } from '@hono/zod-openapi';
+import { compress } from 'hono/compress';
 import { readBody } from './body.ts';
 import { doorAnswer } from './door.ts';
 import { fileAnswer } from './files.ts';
@@ -15,6 +16,8 @@ import { sharedNames } from './share.ts';
 export function makeApp(serving: Serving, port: () => number): OpenAPIHono {
   const app = new OpenAPIHono();
   nameOperations(app);
+  // a phone in the same network waits for what is sent, not for what is packed
+  app.use('*', compress());
   app.use('*', async (context, next) => {
     const { share } = serving, { raw, path } = context.req;
     const refused = refusal(raw.headers, path, port(), share === undefined ? [] : sharedNames())

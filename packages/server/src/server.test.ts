@@ -183,6 +183,17 @@ describe('the page', () => {
   });
 });
 
+describe('what is sent', () => {
+  it('is packed for who can unpack it, and is known again by a weak tag (RFC 9110)', async () => {
+    writeFileSync(join(webDir, 'assets', 'long-3c4d.js'), `export const long = '${'x'.repeat(5000)}';`);
+    const plain = await ask('GET', '/assets/long-3c4d.js'), packed = await ask('GET', '/assets/long-3c4d.js', { 'accept-encoding': 'gzip' });
+    expect(plain.headers['content-encoding']).toBeUndefined();
+    expect(packed.headers['content-encoding']).toBe('gzip');
+    expect(packed.text.length).toBeLessThan(plain.text.length / 10);
+    for (const tag of [plain.headers['etag'], packed.headers['etag']]) expect((await ask('GET', '/assets/long-3c4d.js', { 'if-none-match': String(tag), 'accept-encoding': 'gzip' })).status).toBe(304);
+  });
+});
+
 describe('the port', () => {
   it('is named as localhost', () => { expect(server.address).toBe(`http://localhost:${server.port}`); });
   it.each(Object.values(networkInterfaces()).flat().filter((one) => one?.family === 'IPv4' && !one.internal).map((one) => one?.address ?? ''))('is not open at %s, where other machines reach this one', async (host) => {
