@@ -38,6 +38,8 @@ export interface DrawOptions {
   readonly poured?: { readonly glass: GlassReading; readonly minutes: number } | undefined;
   readonly document?: Document | null | undefined;
   readonly findings?: readonly Said[] | undefined;
+  /** g of what each line puts in, by its path: amounts are lettered so where grams were chosen */
+  readonly weights?: Readonly<Record<string, number>> | undefined;
   /** the levels of many hands, where they were run for this very text */
   readonly tide?: Tide | undefined;
 }
@@ -49,7 +51,7 @@ export interface DrawOptions {
 export function draw(whole: Reading, options: DrawOptions): Drawing {
   const pad = new Pad();
   const { scheme } = options;
-  const flow = flowOf(whole, options.document ?? null);
+  const flow = flowOf(whole, options.document ?? null, options.weights);
   const upstream = flow.preps.length > 0 || flow.build.vessel !== null;
   const frame = frameOf(whole.glass, { width: options.width, height: options.height, upstream, stopped: (options.findings ?? []).some((f) => f.severity === 'stop'), pxPerMm: options.mmPerPx === undefined ? undefined : 1 / options.mmPerPx });
   const shape = whole.glass ?? EMPTY_GLASS;

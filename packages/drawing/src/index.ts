@@ -17,7 +17,7 @@ export { fitsAt } from './glass/stand.ts';
 export { broken } from './pen/lettering.ts';
 export { INKS, svgOf } from './svg.ts';
 export { counted, figureShown, shown, spreadShown, decimalsFor, leastDecimals, unitShown, volumeShown } from './pen/numbers.ts';
-export { inBoth, inUnits, measureIn, type DegreeUnit, type VolumeUnit } from './pen/units.ts';
+export { inBoth, inUnits, measureIn, sentenceIn, type DegreeUnit, type VolumeUnit } from './pen/units.ts';
 export { speak } from './words.ts';
 export { tint, type Scheme } from './pen/tint.ts';
 export { hatches, type Hatch } from './pen/hatch.ts';

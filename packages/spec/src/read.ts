@@ -1,4 +1,4 @@
-import { readDocument, type Document, type Left, type Problem, type Ranged, type Tables, type Why } from '@washline/engine';
+import { readDocument, weightsOf, type Document, type Left, type Problem, type Ranged, type Tables, type Why } from '@washline/engine';
 import { prepared } from './prepared.ts';
 import { problem } from './problems/codes.ts';
 import { inShort, nearTo } from './say/asked.ts';
@@ -30,7 +30,9 @@ export interface ReadTextOptions {
 export type SaidReading = Omit<Said, 'why'> & { readonly why?: SaidWhy | readonly SaidWhy[] };
 export interface Answer { readonly reading: SaidReading; readonly problems: readonly SaidProblem[]; readonly document: Document;
   /** where `before` was given: what to give as the next one; null where the ranges are themselves carried */
-  readonly ranged?: Ranged | null }
+  readonly ranged?: Ranged | null;
+  /** with `before`: g of what each line puts in, by its path */
+  readonly weights?: Readonly<Record<string, number>> }
 
 const START = { from: 0, to: 0 };
 
@@ -43,5 +45,5 @@ export function readText(text: string, options: ReadTextOptions): Answer {
   for (const { name, names } of notAsked) asked.push(problem('figure-unknown', null, 1, 1, START, { figure: name, near: nearTo(name, names).join(', ') || '-', all: inShort(names).join(', ') }));
   const { why, ...said } = sayReading(reading, options.file, { language, written: writtenIn(document) });
   const messages = messagesIn(language);
-  return { reading: { ...said, ...(why === undefined ? {} : { why: Array.isArray(why) ? why.map((one) => sayWhy(one as Why, document, messages)) : sayWhy(why as Why, document, messages) }) }, problems: [...asked.map((p) => sayProblem(p, options.file, language)), ...ofBench.map((p) => sayProblem(p, options.benchFile ?? 'bench', language)), ...problems.map((p) => sayProblem(p, options.file, language))], document, ...(options.before === undefined ? {} : { ranged: carried ? null : { compiled, spreads } }) };
+  return { reading: { ...said, ...(why === undefined ? {} : { why: Array.isArray(why) ? why.map((one) => sayWhy(one as Why, document, messages)) : sayWhy(why as Why, document, messages) }) }, problems: [...asked.map((p) => sayProblem(p, options.file, language)), ...ofBench.map((p) => sayProblem(p, options.benchFile ?? 'bench', language)), ...problems.map((p) => sayProblem(p, options.file, language))], document, ...(options.before === undefined ? {} : { ranged: carried ? null : { compiled, spreads }, weights: weightsOf(compiled) }) };
 }

@@ -66,4 +66,30 @@ describe('units of the drawing', () => {
     expect(faults).toEqual([]);
     await page.context().close();
   });
+
+  it('amounts are told as they are weighed: a rum of 40 % by the alcoholometric tables, a syrup by its own density', async () => {
+    const { page, faults } = await open(browser, site.address);
+    await paste(page, SOUR);
+    await page.selectOption('[data-units]', 'g');
+    // OIML R 22: 948.05 kg/m3 at 40 % vol, 20 °C; ICUMSA SPS-4: 1229.6 kg/m3 at 50 % sucrose
+    await page.waitForFunction(() => document.querySelector('.drawing svg')?.textContent?.includes('g white rum') === true);
+    const now = await drawn(page), grams = (of: string): number => Number(new RegExp(`(\\d+(?:\\.\\d)?) g ${of}`).exec(now)?.[1]);
+    expect(grams('white rum')).toBe(Math.round(60 * 0.94805));
+    expect(grams('simple syrup')).toBeCloseTo(15 * 1.2296, 1);
+    expect(grams('lime juice')).toBeGreaterThan(22.5);
+    expect(await page.textContent('[data-figure="volume"]')).toMatch(/ml/);
+    expect(await text(page)).toBe(SOUR);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it('what was found is told in them too', async () => {
+    const { page } = await open(browser, site.address);
+    await paste(page, 'Set fat\n\nRum (fat wash):\n300 ml white rum 40 %\n40 g virgin coconut oil, melted at 40 °C\nrest 4 h at 20 °C\nfreeze 12 h at -18 °C\nstrain through cheesecloth\n\nBuild:\n60 ml rum\n');
+    await page.waitForSelector('.finding');
+    expect(await page.locator('.margin').innerText()).toMatch(/\d °C/);
+    await page.selectOption('[data-degrees]', '°F');
+    expect(await page.locator('.finding .head, .finding p').allInnerTexts().then((all) => all.join(' '))).toMatch(/68 °F/);
+    await page.context().close();
+  });
 });

@@ -1,4 +1,4 @@
-import { figureShown } from '@washline/drawing';
+import { figureShown, sentenceIn } from '@washline/drawing';
 import { createEffect, createSignal, onCleanup, type Accessor } from 'solid-js';
 import { say } from './language/language.ts';
 import type { Read } from './read.ts';
@@ -11,7 +11,7 @@ export function Live(props: { readonly now: Accessor<Read> }) {
     const { reading, findings: found, carried } = props.now();
     if (carried) return;
     const first = findings === null;
-    const stop = found.filter((f) => f.severity === 'stop').map((f) => f.message).join(' ');
+    const stop = found.filter((f) => f.severity === 'stop').map((f) => sentenceIn(f.message)).join(' ');
     const change = found.length - (findings ?? found.length);
     findings = found.length;
     if (first) { stops = stop; return; }

@@ -45,7 +45,7 @@ export function Page() {
   const reading = (): Shown => state.now().reading;
   // Nothing is said of a line while it is being typed.
   const hold = createHold();
-  const entries = createMemo<readonly Entry[]>((before) => same(before, entriesOf(state.now()).filter((e) => e.line === null || e.line !== hold.line())), []);
+  const entries = createMemo<readonly Entry[]>((before) => (turnOf(), same(before, entriesOf(state.now()).filter((e) => e.line === null || e.line !== hold.line()))), []);
   const told = (): Read => ({ ...state.now(), findings: state.now().findings.filter((f) => f.where.line === undefined || f.where.line !== hold.line()) });
   // Taken apart only while someone looks, and after the slip stands: what would narrow a figure is tried out.
   const [why, setWhy] = createSignal<SaidWhy | null>(null);

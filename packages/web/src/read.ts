@@ -13,7 +13,9 @@ export type Told = Reading['findings'][number];
 export type Trouble = Answer['problems'][number];
 export interface Read { readonly reading: Reading; readonly document: Document; readonly findings: readonly Told[]; readonly problems: readonly Trouble[];
   /** true where the ranges are still those of the text before */
-  readonly carried: boolean }
+  readonly carried: boolean;
+  /** g of what each line puts in, by its path */
+  readonly weights?: Readonly<Record<string, number>> | undefined }
 /** Where the ranges of a reading come from: those of the text before, carried along; differences alone; differences and draws. */
 export type Depth = 'carried' | 'quick' | 'whole';
 
@@ -21,9 +23,9 @@ let before: Ranged | null = null;
 
 /** A text read in this browser: the same engine and tables as the command line. `why` names one figure of the drink to be taken apart. */
 export function read(text: string, why?: string, language: MessageLanguage = 'en', depth: Depth = 'whole'): Read {
-  const { reading, problems, document, ranged } = readText(text, why === undefined ? { tables, language, quick: depth !== 'whole', before: depth === 'carried' ? before : null } : { tables, language, why });
+  const { reading, problems, document, ranged, weights } = readText(text, why === undefined ? { tables, language, quick: depth !== 'whole', before: depth === 'carried' ? before : null } : { tables, language, why });
   before = ranged ?? before;
-  return { reading, document, findings: reading.findings, problems, carried: ranged === null };
+  return { reading, document, findings: reading.findings, problems, carried: ranged === null, weights };
 }
 
 /** The same text with what the drink is in its glass for half an hour, apart from the reading that is drawn. */

@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { figureShown } from './numbers.ts';
-import { amountIn, inBoth, inUnits, measureIn, measureShown } from './units.ts';
+import { amountIn, inBoth, inUnits, measureIn, measureShown, sentenceIn, weightIn } from './units.ts';
 
 afterEach(() => { measureIn(null, '°C'); });
 const figure = { value: 276.3, low: 268, high: 284, unit: 'mL' };
@@ -17,6 +17,23 @@ describe('units the drawing is lettered in', () => {
       const told = (decimals === undefined ? Number(whole ?? 0) + Number(parts ?? 0) / Number(over ?? 1) : Number(decimals)) * (unit === 'oz' ? 29.5735 : unit === 'dash' ? 0.8 : 4);
       expect(Math.abs(told - mL) / mL, `${mL} ml is ${measureShown(mL)}`).toBeLessThan(0.06);
     }
+  });
+  it('a sentence tells its °C and ml in the units chosen, exact fixed points among them; what is no unit stays', () => {
+    const said = 'The fat is set at 20 °C: it melts at 28.5 °C, freezes at -18 °C and −40 °C. Put 30 ml to it, 2 h below 0 °C; 30 mlb and 5 C stay.';
+    expect(sentenceIn(said)).toBe(said);
+    // 0 °C is 32 °F, 100 °C is 212 °F, -40 is the same in both (BIPM, SI brochure)
+    measureIn('oz', '°F');
+    expect(sentenceIn(said)).toBe('The fat is set at 68 °F: it melts at 83.3 °F, freezes at 0 °F and −40 °F. Put 1 oz to it, 2 h below 32 °F; 30 mlb and 5 C stay.');
+    expect(sentenceIn('hält 100 °C, 12,5 ml')).toContain('212 °F');
+    measureIn('cl', '°C');
+    expect(sentenceIn('add 30 ml at 20 °C')).toBe('add 3 cl at 20 °C');
+  });
+  it('what is weighed is told in grams where they were chosen, as fine as a kitchen scale reads', () => {
+    expect(weightIn(56.9, 'ml')).toBeNull();
+    measureIn('g', '°C');
+    expect([weightIn(56.88, 'ml'), weightIn(9.84, 'ml'), weightIn(0.412, 'dash'), weightIn(15, 'g'), weightIn(undefined, 'ml')]).toEqual(['57 g', '9.8 g', '0.41 g', null, null]);
+    expect(inUnits(figure).unit).toBe('mL');
+    expect([measureShown(45), amountIn(45, 'ml')]).toEqual(['45 ml', null]);
   });
   it('an amount follows only where another unit was chosen than it is written in', () => {
     expect(amountIn(60, 'ml')).toBeNull();

@@ -1,8 +1,8 @@
 import { convert, fahrenheitFromCelsius, type Figure } from '@washline/engine';
 import { pointed, words } from '../words.ts';
 
-/** What volumes are told in; null: figures in ml, amounts in the unit they are written in. */
-export type VolumeUnit = 'ml' | 'cl' | 'oz';
+/** What volumes are told in; null: figures in ml, amounts in the unit they are written in; `g`: amounts as they are weighed, all else in ml. */
+export type VolumeUnit = 'ml' | 'cl' | 'oz' | 'g';
 export type DegreeUnit = '°C' | '°F';
 const NAMES = { ml: 'ml', cl: 'cl', oz: 'us_fl_oz' } as const;
 let volume: VolumeUnit | null = null, degree: DegreeUnit = '°C', both = false;
@@ -16,7 +16,7 @@ export function inBoth<T>(drawn: () => T): T { both = true; try { return drawn()
 /** A figure in the units it is shown in: volumes and temperatures by themselves, all else as it is. Done twice it is done once. */
 export function inUnits<T extends Pick<Figure, 'value' | 'low' | 'high' | 'unit'>>(figure: T): T {
   const by = (to: (value: number) => number, unit: string): T => ({ ...figure, value: to(figure.value), low: to(figure.low), high: to(figure.high), unit });
-  if (figure.unit === 'mL' && volume !== null && volume !== 'ml') { const to = NAMES[volume]; return by((value) => convert(value, 'ml', to), volume); }
+  if (figure.unit === 'mL' && volume !== null && volume !== 'ml' && volume !== 'g') { const to = NAMES[volume]; return by((value) => convert(value, 'ml', to), volume); }
   if (figure.unit === '°C' && degree === '°F') return by(fahrenheitFromCelsius, '°F');
   return figure;
 }
@@ -28,8 +28,24 @@ function metric(mL: number): string { return volume === 'cl' && !both ? `${plain
 /** An amount that is written in a unit of volume, in the unit chosen; null where it stays as it is written: none was chosen, it is that unit, or it is no exact volume. */
 export function amountIn(value: number, unit: string | null): string | null {
   const factor = unit === null ? undefined : WRITTEN[unit];
-  return factor === undefined || (!both && (volume === null || unit === volume)) ? null : measureShown(value * factor);
+  return factor === undefined || (!both && (volume === null || volume === 'g' || unit === volume)) ? null : measureShown(value * factor);
 }
+/** What a line puts in as it is weighed, where grams were chosen and it is not written in them; else null. */
+export function weightIn(grams: number | undefined, unit: string | null): string | null {
+  return volume !== 'g' || both || grams === undefined || unit === 'g' || unit === 'kg' ? null : `${pointed(grams.toFixed(grams < 1 ? 2 : grams < 20 ? 1 : 0))} g`;
+}
+
+/** A sentence with what it says in °C and in ml told in the units chosen; its words, and what would be written into a spec, stay. */
+export function sentenceIn(text: string): string {
+  if (degree === '°C' && (volume === null || volume === 'ml' || volume === 'g')) return text;
+  return text.replace(TOLD, (said, sign: string, number: string, unit: string) => {
+    const value = Number(`${sign === '' ? '' : '-'}${number.replace(',', '.')}`), digits = (number.split(/[.,]/)[1] ?? '').length;
+    if (unit === '°C') return degree === '°C' ? said : `${pointed((Number(fahrenheitFromCelsius(value).toFixed(digits)) + 0).toFixed(digits)).replace('-', '−')} °F`;
+    return volume === null || volume === 'ml' || volume === 'g' ? said : measureShown(value);
+  });
+}
+const TOLD = /([-−]?)(\d+(?:[.,]\d+)?)[ \u00a0](°C|ml)(?![\p{L}\d])/gu;
+
 /** Units whose mL are exact wherever they are written; an ounce is not among them, for a head may say whose. */
 const WRITTEN: Readonly<Record<string, number>> = { ml: 1, cl: 10, dl: 100, l: 1000 };
 

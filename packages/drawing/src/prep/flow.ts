@@ -1,6 +1,6 @@
 import type { Action, Amount, Document, Measure, PrepReading, Section } from '@washline/engine';
 import type { Reading } from '../reading.ts';
-import { amountIn, measureShown } from '../pen/units.ts';
+import { amountIn, measureShown, weightIn } from '../pen/units.ts';
 import { words } from '../words.ts';
 
 /** The amount of a line as something to take hold of: by its path, as it is written, and of what. */
@@ -37,8 +37,9 @@ export function sectionsOf(document: Document, variant: string | null): Section[
     && (s.variant === variant || (s.variant === null && !document.sections.some((o) => o.variant === variant && variant !== null && o.kind === s.kind && o.key === s.key))));
 }
 
-export function flowOf(reading: Reading, document: Document | null): Flow {
-  return document === null ? flowOfReading(reading) : flowOfDocument(reading, document);
+/** `weights`: g of what each line puts in, by its path, for whoever weighs. */
+export function flowOf(reading: Reading, document: Document | null, weights?: Readonly<Record<string, number>>): Flow {
+  return document === null ? flowOfReading(reading) : flowOfDocument(reading, document, weights);
 }
 
 function flowOfReading(reading: Reading): Flow {
@@ -48,14 +49,16 @@ function flowOfReading(reading: Reading): Flow {
   return { preps, build: { letter: letterOf(preps.length), vessel: null, title: '', step: null, takes: [], bought: [], ice: false }, glass: { takes: [], bought: [] } };
 }
 
-function flowOfDocument(reading: Reading, document: Document): Flow {
+function flowOfDocument(reading: Reading, document: Document, weights?: Readonly<Record<string, number>>): Flow {
+  // a carrier's weight is not that of its line
+  const weighed = (measure: Measure, own: boolean): string | null => (own && measure.amount !== null && measure.amount.low === measure.amount.high ? weightIn(weights?.[measure.path.join('/')], measure.amount.unit) : null);
   const sections = sectionsOf(document, reading.variant);
   const prepSections = sections.filter((s) => s.kind === 'prep');
   const preps = prepSections.map((section, i): FlowPrep => {
     const own = reading.preps[section.key] ?? null;
     const known = new Map((own?.takes ?? []).map((t) => [t.prep, t.mL]));
     const takes = section.lines.flatMap((l) => l.actions).flatMap((a) => measuresIn(a)).flatMap(([m, own]) => {
-      const pour = pourOf(m, document.text, own);
+      const pour = pourOf(m, document.text, own, weighed(m, own));
       return pour === null || pour.from === section.key ? [] : [{ ...pour, mL: known.get(pour.from) ?? pour.mL }];
     });
     return { key: section.key, name: section.name, letter: letterOf(i), takes, reading: own };
@@ -66,8 +69,8 @@ function flowOfDocument(reading: Reading, document: Document): Flow {
   for (const [i, { action }] of actions.entries()) {
     const into = mixing >= 0 && i < mixing ? build : glass;
     for (const [measure, own] of measuresIn(action)) {
-      const pour = pourOf(measure, document.text, own);
-      if (pour !== null) into.takes.push(pour); else if (measure.amount !== null) into.bought.push({ text: boughtText(measure, document.text), grip: own ? gripOf(measure) : undefined });
+      const pour = pourOf(measure, document.text, own, weighed(measure, own));
+      if (pour !== null) into.takes.push(pour); else if (measure.amount !== null) into.bought.push({ text: boughtText(measure, document.text, weighed(measure, own)), grip: own ? gripOf(measure) : undefined });
     }
   }
   const mix = mixing >= 0 ? actions[mixing] : undefined;
@@ -98,20 +101,20 @@ function gripOf({ path, amount, thing }: Measure): Grip | undefined {
   return amount === null || (amount.plus?.length ?? 0) > 0 ? undefined : { path: path.join('/'), value: (amount.low + amount.high) / 2, unit: amount.unit ?? '', of: thing.words };
 }
 
-function pourOf(measure: Measure, text: string, own: boolean): Pour | null {
+function pourOf(measure: Measure, text: string, own: boolean, weighed: string | null): Pour | null {
   const link = measure.thing.link;
   if (link.kind !== 'prep') return null;
   const amount = measure.amount;
   if (amount === null) return { from: link.prep, amount: measure.portion === 'all' ? 'all' : measure.portion === 'rest' ? 'the rest' : '', mL: null };
-  return { from: link.prep, amount: amountText(amount, text), mL: roughly(amount), grip: own ? gripOf(measure) : undefined };
+  return { from: link.prep, amount: weighed ?? amountText(amount, text), mL: roughly(amount), grip: own ? gripOf(measure) : undefined };
 }
 
 function amountText(amount: Amount, text: string): string {
   return (amount.low === amount.high ? amountIn(amount.low, amount.unit) : null) ?? text.slice(amount.number.from, Math.max(amount.number.to, amount.unitSpan?.to ?? 0)).trim();
 }
 
-function boughtText(measure: Measure, text: string): string {
-  const amount = measure.amount === null ? '' : amountText(measure.amount, text);
+function boughtText(measure: Measure, text: string, weighed: string | null): string {
+  const amount = measure.amount === null ? '' : weighed ?? amountText(measure.amount, text);
   return `${amount} ${measure.thing.words}`.trim();
 }
 

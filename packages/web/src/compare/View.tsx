@@ -1,4 +1,4 @@
-import { differenceShown, drawCompare, figureShown } from '@washline/drawing';
+import { differenceShown, drawCompare, figureShown, sentenceIn } from '@washline/drawing';
 import type { Difference } from '@washline/engine';
 import { createEffect, createMemo, createSignal, For, on, onCleanup, onMount, Show } from 'solid-js';
 import { makeHatches } from '../glass/hatches.ts';
@@ -43,7 +43,7 @@ export default function CompareView(props: ViewProps) {
   /** findings and allergens that the first or the second has alone */
   const only = (now: Held, which: 0 | 1): string[] => {
     const [mine, other] = which === 0 ? [now.a, now.b] : [now.b, now.a], codes = new Set(other.findings.map((f) => f.code)), groups = now.allergens[1 - which] ?? [];
-    return [...mine.findings.filter((f) => f.severity !== 'note' && !codes.has(f.code)).map((f) => `${say(f.severity)}: ${firstSentence(f.message).head}`), ...now.allergens[which].filter((name) => !groups.includes(name)).map((name) => say('compare.allergen', { name }))];
+    return [...mine.findings.filter((f) => f.severity !== 'note' && !codes.has(f.code)).map((f) => `${say(f.severity)}: ${firstSentence(sentenceIn(f.message)).head}`), ...now.allergens[which].filter((name) => !groups.includes(name)).map((name) => say('compare.allergen', { name }))];
   };
 
   onMount(() => {

@@ -1,4 +1,4 @@
-import { drawFilm, type FilmRule } from '@washline/drawing';
+import { drawFilm, sentenceIn, type FilmRule } from '@washline/drawing';
 import { createEffect, createMemo, createSignal, For, onCleanup, onMount, Show } from 'solid-js';
 import { makeHatches } from '../glass/hatches.ts';
 import { makeRenderer } from '../glass/render.ts';
@@ -150,7 +150,7 @@ export default function Film(props: ViewProps) {
         <Show when={step()?.pours != null ? step() : null}>{(one) => <Poured step={one()} text={props.state.now().document.text} poured={shotOf(one().id)} comma={writtenIn(props.state.now().document) === 'de'} onPour={pour} />}</Show>
         <Show when={ended()}><Shot state={props.state} steps={steps()} shots={keep.filming().shots} onTaken={taken} /></Show>
         <ul class="film-cautions" ref={cautions} data-long={said().length > 3 ? '' : undefined} tabindex={said().length > 3 ? 0 : undefined}>
-          <For each={said()}>{(c) => <li class={c.severity} data-caution={c.code}><svg viewBox="0 0 10 14" aria-hidden="true"><path d={MARK[c.severity]} /></svg><Show when={c.code !== PRESSES}><b>{say(c.severity)}:</b> </Show>{c.message}</li>}</For>
+          <For each={said()}>{(c) => <li class={c.severity} data-caution={c.code}><svg viewBox="0 0 10 14" aria-hidden="true"><path d={MARK[c.severity]} /></svg><Show when={c.code !== PRESSES}><b>{say(c.severity)}:</b> </Show>{sentenceIn(c.message)}</li>}</For>
         </ul>
       </div>
       <Foot steps={steps()} place={place()} keep={keep} awake={awake()} as={after().state === null ? (rule() === null || ended() ? null : say('film.nothing')) : after().as === null ? null : say('film.as', { words: after().as ?? '' })} current={step()?.id ?? ''} say={spell} onGo={go} onLeave={leave} />

@@ -1,4 +1,4 @@
-import { draw, fitsAt, inBoth, type Said } from '@washline/drawing';
+import { draw, fitsAt, inBoth, sentenceIn, type Said } from '@washline/drawing';
 import { createEffect, onMount, Show, type Accessor } from 'solid-js';
 import type { Sheet } from '../device.ts';
 import { presentRun } from '../hands/run.ts';
@@ -31,19 +31,19 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
     svg.addEventListener('touchstart', (e) => { if ((e.target as Element).closest('[data-level]') !== null) e.preventDefault(); }, { passive: false });
     const hatch = makeHatches(defs), render = makeRenderer(svg), standOut = makeStandOut(svg);
     createEffect(() => {
-      const { reading: fresh, document: spec, findings } = props.state.now();
+      const { reading: fresh, document: spec, findings, weights } = props.state.now();
       const paper = print(), later = paper ? null : props.minutes.drawn(), reading = later ?? fresh, tide = presentRun(props.state) ?? undefined;
       const poured = later !== null && fresh.glass !== null ? { poured: { glass: fresh.glass, minutes: props.minutes.minute() } } : {};
       turn();
       const size = room();
       if (size.width < 40 || size.height < 40) return;
-      const said: Said[] = findings.map((f) => ({ severity: f.severity, ...firstSentence(f.message), path: f.where.path }));
+      const said: Said[] = findings.map((f) => ({ severity: f.severity, ...firstSentence(sentenceIn(f.message)), path: f.where.path }));
       const real = props.trueSize(), fits = real !== null && reading.glass !== null && fitsAt(reading.glass, size, real);
       props.onTall(real !== null && !fits);
       // On paper one millimetre of the glass is one millimetre.
       const drawing = paper
         ? inBoth(() => draw(reading, { width: SHEET.width * PX_PER_MM, height: paperHeight(reading) * PX_PER_MM, mmPerPx: 1 / PX_PER_MM, scheme: 'light', document: spec, findings: said, tide }))
-        : draw(reading, { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), ...poured, scheme: props.sheet(), document: spec, findings: said, tide });
+        : draw(reading, { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), ...poured, scheme: props.sheet(), document: spec, findings: said, tide, weights });
       hatch(drawing.mmPerPx);
       render(drawing);
       if (paper) { svg.style.setProperty('--true-width', `${drawing.width}mm`); svg.style.setProperty('--true-height', `${drawing.height}mm`); }

@@ -1,3 +1,4 @@
+import { sentenceIn } from '@washline/drawing';
 import type { Read } from '../read.ts';
 import type { Entry } from './Margin.tsx';
 
@@ -10,7 +11,7 @@ export function entriesOf(now: Read): Entry[] {
   for (const [i, f] of now.findings.entries()) {
     const line = f.where.line ?? null, splice = f.remedy?.splices[0];
     const at = splice === undefined ? null : placeOf(now.document.text, splice.from);
-    list.push({ key: `f${i}${f.code}`, code: f.code, severity: f.severity, message: f.message, line, column: at !== null && at.line === line ? at.column : null, odds: f.odds ?? null, fix: f.remedy ?? null });
+    list.push({ key: `f${i}${f.code}`, code: f.code, severity: f.severity, message: sentenceIn(f.message), line, column: at !== null && at.line === line ? at.column : null, odds: f.odds ?? null, fix: f.remedy ?? null });
   }
   return list.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || WEIGHT[a.severity] - WEIGHT[b.severity]);
 }

@@ -5,7 +5,7 @@ import { again, say } from '../language/language.ts';
 import type { State } from '../state.ts';
 import '../style/units.css';
 
-const VOLUMES: readonly VolumeUnit[] = ['ml', 'cl', 'oz'], DEGREES: readonly DegreeUnit[] = ['°C', '°F'];
+const VOLUMES: readonly VolumeUnit[] = ['ml', 'cl', 'oz', 'g'], DEGREES: readonly DegreeUnit[] = ['°C', '°F'];
 
 /** The units of drawing, slip and facts, as two words of the foot. The text of the spec is never rewritten by them. */
 export function Units(props: { readonly state: State }) {
@@ -26,7 +26,7 @@ export function Units(props: { readonly state: State }) {
   return (
     <>
       <select class="unit" aria-label={say('units.volume')} data-units onChange={(e) => { choose(VOLUMES.find((unit) => unit === e.currentTarget.value) ?? null, degree()); }}>
-        <For each={VOLUMES}>{(unit) => <option value={unit} selected={shows() === unit}>{unit === 'oz' ? say('units.oz') : unit}</option>}</For>
+        <For each={VOLUMES}>{(unit) => <option value={unit} selected={shows() === unit}>{unit === 'oz' || unit === 'g' ? say(`units.${unit}`) : unit}</option>}</For>
       </select>
       <select class="unit" aria-label={say('units.degree')} data-degrees onChange={(e) => { choose(volume(), e.currentTarget.value === '°F' ? '°F' : '°C'); }}>
         <For each={DEGREES}>{(unit) => <option value={unit} selected={degree() === unit}>{unit}</option>}</For>
