@@ -1,7 +1,7 @@
 import type { DegreeUnit, VolumeUnit } from '@washline/drawing';
 import { EMPTY, type History } from './history.ts';
 
-const DRAFT = 'washline/draft', SHEET = 'washline/sheet', LANGUAGE = 'washline/language', SCREEN = 'washline/screen', UNITS = 'washline/units', OTHER = 'washline/other';
+const DRAFT = 'washline/draft', SHEET = 'washline/sheet', LANGUAGE = 'washline/language', SCREEN = 'washline/screen', UNITS = 'washline/units', OTHER = 'washline/other', BENCH = 'washline/bench';
 export interface Draft { readonly text: string; readonly history: History }
 
 /** What this device keeps; a device that keeps nothing (private window, storage full) is no fault. */
@@ -21,6 +21,10 @@ export function keepDraft(draft: Draft | null): void {
     if (draft === null) localStorage.removeItem(DRAFT); else localStorage.setItem(DRAFT, JSON.stringify(draft));
   } catch { /* the text stays in the page */ }
 }
+
+/** The bench of this device; '' where there is none. */
+export function keptBench(): string { try { return localStorage.getItem(BENCH) ?? ''; } catch { return ''; } }
+export function keepBench(text: string): void { try { if (text.trim() === '') localStorage.removeItem(BENCH); else localStorage.setItem(BENCH, text); } catch { /* holds until the page is left */ } }
 
 /** The language chosen on this device; null where none was. */
 export function keptLanguage(): 'en' | 'de' | null {

@@ -1,6 +1,6 @@
 import { batch, createEffect, createMemo, createSignal, type Accessor } from 'solid-js';
 import type { Splice } from '@washline/engine';
-import { keepDraft, keptDraft } from './device.ts';
+import { keepBench, keepDraft, keptBench, keptDraft } from './device.ts';
 import { between, carried, done, EMPTY, lineAfter, redone, spliced, undone, type History } from './history.ts';
 import { DEMO, DEMO_READ, unread } from './demo.ts';
 import { createHands, type Run } from './hands/run.ts';
@@ -9,7 +9,7 @@ import type * as engineOf from './read.ts';
 import type { Depth, Read, Reading } from './read.ts';
 
 export type Reader = (text: string, why?: string, depth?: Depth) => Read;
-type Engine = Pick<typeof engineOf, 'read' | 'readLater' | 'readMinutes' | 'hold' | 'learn' | 'isGerman' | 'takeHold' | 'reach' | 'turnLine' | 'turnsLine' | 'typedAmount' | 'amountAt'>;
+type Engine = Pick<typeof engineOf, 'read' | 'readLater' | 'readMinutes' | 'hold' | 'learn' | 'isGerman' | 'takeHold' | 'reach' | 'turnLine' | 'turnsLine' | 'typedAmount' | 'amountAt' | 'setBench'>;
 
 /** So long after the last change the ranges are made whole. */
 const SETTLED_MS = 250;
@@ -33,6 +33,9 @@ export interface State {
   readonly undoes: Accessor<string | null>;
   readonly redoes: Accessor<string | null>;
   readonly isDemo: Accessor<boolean>;
+  /** what somebody owns, as a text; '' where nothing is said */
+  readonly bench: Accessor<string>;
+  setBench(text: string): void;
   /** the line a hand is turning, from 1 */
   readonly turned: Accessor<number | null>;
   /** turns the amount of a line by steps of its jigger; false where it has none */
@@ -76,21 +79,23 @@ export function makeState(): State {
   const [history, setHistory] = createSignal<History>(kept?.history ?? EMPTY);
   const [caret, setCaret] = createSignal<number | null>(null, { equals: false });
   let count = 0;
+  const [bench, setBench] = createSignal(keptBench());
   const [engine, setEngine] = createSignal<Engine | null>(null);
   const [learnt, setLearnt] = createSignal(false);
   const reader = createMemo<Reader | null>(() => { const whole = engine(), spoken = language(); learnt(); return whole === null ? null : (spec, why, depth) => whole.read(spec, why, spoken, depth); });
-  const later = createMemo(() => { const whole = engine(), spoken = language(); return whole === null ? null : (spec: string) => whole.readLater(spec, spoken); });
-  const minutes = createMemo(() => { const whole = engine(), spoken = language(); return whole === null ? null : (spec: string) => whole.readMinutes(spec, spoken); });
-  const hands = createHands(text, language, () => engine() !== null);
+  const later = createMemo(() => { const whole = engine(), spoken = language(); bench(); return whole === null ? null : (spec: string) => whole.readLater(spec, spoken); });
+  const minutes = createMemo(() => { const whole = engine(), spoken = language(); bench(); return whole === null ? null : (spec: string) => whole.readMinutes(spec, spoken); });
+  const hands = createHands(text, language, () => engine() !== null, bench);
   // The engine and its tables come after the first picture.
-  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine, turnsLine, typedAmount, amountAt }) => setEngine({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine, turnsLine, typedAmount, amountAt })); }));
+  requestAnimationFrame(() => setTimeout(() => { void import('./read.ts').then(({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine, turnsLine, typedAmount, amountAt, setBench: toBench }) => { toBench(bench()); return setEngine({ read, readLater, readMinutes, hold: held, learn, isGerman, takeHold, reach, turnLine, turnsLine, typedAmount, amountAt, setBench: toBench }); }); }));
   // the frame of a change has new values with the ranges before, the next one ranges by differences; a moment later they are whole
   const [depth, setDepth] = createSignal<Depth>('whole');
   // what a hand has looked at is not read again when it comes there
   const tried = new Map<string, Read>();
   const now = createMemo<Read>(() => {
-    const reads = reader(), spec = text();
-    if (reads === null && spec !== DEMO) return unread(spec);
+    const reads = reader(), spec = text(), plain = bench().trim() === '';
+    // what the page was built with was read without a bench
+    if (reads === null && (spec !== DEMO || !plain)) return unread(spec);
     const fresh = reads === null ? DEMO_READ : (depth() === 'carried' ? tried.get(spec) : undefined) ?? reads(spec, undefined, depth());
     if (!fresh.carried) count += 1;
     const root = document.documentElement;
@@ -145,7 +150,7 @@ export function makeState(): State {
     };
   };
   return {
-    text, now, reader, later, minutes, hands, against: () => engine()?.hold ?? null, caret, turned, hold,
+    text, now, reader, later, minutes, hands, against: () => { bench(); return engine()?.hold ?? null; }, caret, turned, hold,
     turns: (line) => engine()?.turnsLine(now(), line) === true,
     amount: (of) => engine()?.amountAt(now(), of) ?? null,
     typeAmount(of, typed) {
@@ -161,6 +166,13 @@ export function makeState(): State {
     undoes: () => { const last = history().undo.at(-1); return last === undefined ? null : lineAfter(text(), last.back); },
     redoes: () => { const last = history().redo.at(-1); return last === undefined ? null : lineAfter(text(), last.forward); },
     isDemo: () => text() === DEMO,
+    bench,
+    setBench(next) {
+      keepBench(next);
+      tried.clear();
+      engine()?.setBench(next);
+      batch(() => { setDepth('whole'); setBench(next); });
+    },
     type(next) {
       const splice = between(text(), next);
       if (splice !== null) put(next, done(history(), text(), [splice], true, Date.now()), null);

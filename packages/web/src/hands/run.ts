@@ -5,7 +5,7 @@ import { say } from '../language/language.ts';
 import type { State } from '../state.ts';
 
 /** What the worker is asked; a newer `id` ends an older run. */
-export interface Asked { readonly id: number; readonly text: string; readonly language: MessageLanguage; readonly makers: number; readonly seed: number; readonly profile: string }
+export interface Asked { readonly id: number; readonly text: string; readonly language: MessageLanguage; readonly bench?: string; readonly makers: number; readonly seed: number; readonly profile: string }
 /** What it tells: bands, odds and what matters; every hand's level (mm) and whether it holds; how long it took, ms. */
 export interface Told extends Pick<EachHandAnswer, 'levels' | 'holds' | 'moves'> { readonly id: number; readonly hands: SaidHands; readonly problems: number; readonly ms: number }
 /** A run with the text it is of. */
@@ -20,7 +20,7 @@ const SETTLED_MS = 450;
  * Many hands for the present text, run in a worker a moment after the last change, once the engine has come; the last run stays until the next is there
  * (its `text` says of what it is). Where no worker can be had there is none.
  */
-export function createHands(text: Accessor<string>, language: Accessor<MessageLanguage>, here: Accessor<boolean>): Accessor<Run | null> {
+export function createHands(text: Accessor<string>, language: Accessor<MessageLanguage>, here: Accessor<boolean>, bench: Accessor<string>): Accessor<Run | null> {
   const [run, setRun] = createSignal<Run | null>(null);
   let worker: Worker | null = null, id = 0, asked: Asked | null = null;
   const ask = (): void => {
@@ -28,10 +28,12 @@ export function createHands(text: Accessor<string>, language: Accessor<MessageLa
       worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
       worker.onmessage = ({ data }: MessageEvent<Told>) => { if (asked !== null && data.id === id) setRun({ ...data, text: asked.text, language: asked.language }); };
     }
-    asked = { id: ++id, text: text(), language: language(), ...DEFAULT };
+    asked = { id: ++id, text: text(), language: language(), ...(bench().trim() === '' ? {} : { bench: bench() }), ...DEFAULT };
     worker.postMessage(asked, { transfer: [] });
   };
-  createEffect(on([text, language, here], () => {
+  // hands at another bench are other hands
+  createEffect(on(bench, () => setRun(null), { defer: true }));
+  createEffect(on([text, language, here, bench], () => {
     if (!here()) return;
     // what runs is of another text by now
     id += 1;

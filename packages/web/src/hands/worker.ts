@@ -13,9 +13,9 @@ let next: (() => void) | null = null;
 turns.port1.onmessage = () => { next?.(); };
 const aTurn = (): Promise<void> => new Promise((done) => { next = done; turns.port2.postMessage(null); });
 
-async function run({ id, text, language, makers, seed, profile }: Asked): Promise<void> {
+async function run({ id, text, language, bench, makers, seed, profile }: Asked): Promise<void> {
   await loadLanguage(language);
-  const from = performance.now(), steps = handsTextInSteps(text, { tables, makers, seed, profile, language }, A_STEP);
+  const from = performance.now(), steps = handsTextInSteps(text, { tables, makers, seed, profile, language, ...(bench === undefined ? {} : { bench }) }, A_STEP);
   while (id === newest) {
     const step = steps.next();
     if (!step.done) { await aTurn(); continue; }

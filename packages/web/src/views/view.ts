@@ -1,3 +1,4 @@
+import { benchAnswer } from '../bench/answer.ts';
 import { compareAnswer } from '../compare/answer.ts';
 import { createSignal, lazy, type Accessor, type Component } from 'solid-js';
 import type { Sheet } from '../device.ts';
@@ -9,7 +10,7 @@ import type { State } from '../state.ts';
 export interface ViewProps { readonly state: State; readonly sheet: Accessor<Sheet> }
 
 /** Its name in the address and in the words of the page. */
-export type ViewName = 'glass' | 'hands' | 'compare' | 'film';
+export type ViewName = 'glass' | 'hands' | 'compare' | 'film' | 'bench';
 
 /** A view besides the glass: it comes over the line when someone opens it, and says in the foot what it answers now. */
 export interface View {
@@ -24,6 +25,7 @@ export const VIEWS: readonly View[] = [
   view('hands', () => import('../hands/View.tsx'), handsAnswer),
   view('compare', () => import('../compare/View.tsx'), compareAnswer),
   view('film', () => import('../film/Film.tsx'), stepsAnswer),
+  view('bench', () => import('../bench/View.tsx'), benchAnswer),
 ];
 
 export const GLASS: ViewName = 'glass';

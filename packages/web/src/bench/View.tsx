@@ -1,0 +1,38 @@
+import { createEffect, createMemo, createSignal, For, onCleanup, Show } from 'solid-js';
+import MINE from '../../../../demo/my.bench?raw';
+import { say, turn } from '../language/language.ts';
+import type { ViewProps } from '../views/view.ts';
+import './bench.css';
+
+/** So long after the last letter it is read, ms: a half-typed number would be read as another. */
+const SETTLED_MS = 400;
+
+/** What somebody owns and how well it measures, as a text of its own: kept on this device, read with every drink, written into none. */
+export default function BenchView({ state }: ViewProps) {
+  const [text, setText] = createSignal(state.bench());
+  createEffect(() => {
+    const next = text();
+    if (next === state.bench()) return;
+    const timer = setTimeout(() => state.setBench(next), SETTLED_MS);
+    onCleanup(() => clearTimeout(timer));
+  });
+  onCleanup(() => { if (text() !== state.bench()) state.setBench(text()); });
+  const problems = createMemo(() => { turn(); return text() === state.bench() ? state.now().benchProblems ?? [] : []; });
+  const own = createMemo(() => (state.now().reading.taken ?? []).filter((one) => one.from === 'bench').length);
+  return (
+    <section class="bench" id="bench" tabindex="-1" aria-labelledby="bench-head">
+      <h2 id="bench-head">{say('bench')}</h2>
+      <p>{say('bench.what')}</p>
+      <textarea
+        data-bench rows={Math.max(14, text().split('\n').length + 2)} spellcheck={false} autocapitalize="off" autocomplete="off" wrap="soft" aria-labelledby="bench-head" aria-describedby="bench-said"
+        aria-invalid={problems().length > 0} value={text()} onInput={(e) => setText(e.currentTarget.value)}
+      />
+      <div id="bench-said" role="status">
+        <Show when={problems().length > 0} fallback={<p>{text().trim() === '' ? say('bench.none') : own() === 0 ? say('bench.unused') : say(own() === 1 ? 'bench.one' : 'bench.many', { count: own() })}</p>}>
+          <ul><For each={problems()}>{(p) => <li data-problem={p.code}><b>{say('bench.line', { line: p.where.line })}</b> {p.message}</li>}</For></ul>
+        </Show>
+      </div>
+      <Show when={text().trim() === ''}><button type="button" onClick={() => setText(MINE)}>{say('bench.example')}</button></Show>
+    </section>
+  );
+}
