@@ -1,7 +1,7 @@
 import type { Drawing, Fill, Part, Shape } from '@washline/drawing';
 
 const SVG = 'http://www.w3.org/2000/svg';
-interface Kept { readonly node: SVGElement; readonly hatch: SVGElement | null; said: string }
+interface Kept { readonly node: SVGElement; readonly hatch: SVGElement | null; said: Shape | Part | null }
 
 /**
  * Keeps an SVG equal to a drawing: one element per shape and part, found again by id, touched only where it changed. Styles are
@@ -16,49 +16,59 @@ export function makeRenderer(svg: SVGSVGElement): (drawing: Drawing) => void {
     const live = new Set(drawing.parts.map((part) => part.id)), drawn = new Set(drawing.shapes.map((shape) => shape.id));
     for (const [id, kept] of shapes) if (!drawn.has(id)) { kept.node.remove(); kept.hatch?.remove(); shapes.delete(id); }
     for (const [id, kept] of parts) if (!live.has(id)) { kept.node.remove(); parts.delete(id); }
-    const order = new Map<string, SVGElement | null>();
     for (const part of drawing.parts) {
-      const parent = part.within === null ? svg : parts.get(part.within)?.node ?? svg;
       let kept = parts.get(part.id);
-      if (kept === undefined) { kept = { node: document.createElementNS(SVG, part.href === undefined ? 'g' : 'a'), hatch: null, said: '' }; parts.set(part.id, kept); }
-      place(kept.node, parent, order.get(part.within ?? '') ?? null);
-      order.set(part.within ?? '', kept.node);
+      if (kept === undefined) { kept = { node: document.createElementNS(SVG, part.href === undefined ? 'g' : 'a'), hatch: null, said: null }; parts.set(part.id, kept); }
       dress(kept, part);
     }
+    // a part holds its own shapes, then the parts within it: in that order nothing that stays is ever moved
     const last = new Map<string, SVGElement>();
     for (const shape of drawing.shapes) {
       const parent = parts.get(shape.part)?.node ?? svg;
       let kept = shapes.get(shape.id);
       if (kept !== undefined && kept.node.localName !== elementOf(shape)) { kept.node.remove(); kept.hatch?.remove(); kept = undefined; }
       if (kept === undefined) {
-        kept = { node: document.createElementNS(SVG, elementOf(shape)), hatch: shape.kind === 'path' || shape.kind === 'circle' ? document.createElementNS(SVG, elementOf(shape)) : null, said: '' };
+        kept = { node: document.createElementNS(SVG, elementOf(shape)), hatch: shape.kind === 'path' || shape.kind === 'circle' ? document.createElementNS(SVG, elementOf(shape)) : null, said: null };
         shapes.set(shape.id, kept);
       }
       const hatch = (shape.kind === 'path' || shape.kind === 'circle') && shape.hatch !== undefined ? kept.hatch : null;
       place(kept.node, parent, last.get(shape.part) ?? null);
       last.set(shape.part, kept.node);
-      if (hatch !== null) { place(hatch, parent, kept.node); last.set(shape.part, hatch); } else kept.hatch?.remove();
-      const said = JSON.stringify(shape);
-      if (said !== kept.said) { ink(kept.node, hatch, shape); kept.said = said; }
+      if (hatch !== null) { place(hatch, parent, kept.node); last.set(shape.part, hatch); } else if (kept.hatch?.isConnected === true) kept.hatch.remove();
+      if (!alike(shape, kept.said)) { ink(kept.node, hatch, shape); kept.said = shape; }
+    }
+    for (const part of drawing.parts) {
+      const { node } = parts.get(part.id) as Kept, within = part.within ?? '';
+      place(node, part.within === null ? svg : parts.get(part.within)?.node ?? svg, last.get(within) ?? null);
+      last.set(within, node);
     }
     if (held?.isConnected === true && document.activeElement !== held) held.focus({ preventScroll: true, focusVisible: ringed });
   };
 }
 
+/** Do two say the same? Everything they hold is a word, a number, a list of such or a small thing of such. */
+function alike(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return typeof a === 'number' && a !== a && b !== b;
+  const one = a as Readonly<Record<string, unknown>>, two = b as Readonly<Record<string, unknown>>;
+  let own = 0;
+  for (const name in one) { own += 1; if (!alike(one[name], two[name])) return false; }
+  for (const _ in two) own -= 1;
+  return own === 0;
+}
+
+/** Puts a node behind another within its parent, or first; behind the hatches of the whole. */
 function place(node: Element, parent: Element, after: Element | null): void {
-  if (node.parentNode === parent && node.previousElementSibling === after) return;
-  // A child part follows the shapes of its own parent.
-  if (after !== null && after.parentNode === parent) after.after(node);
-  else if (after === null && parent.localName === 'svg') { const defs = parent.querySelector(':scope > defs'); if (defs === null) parent.prepend(node); else if (node.previousElementSibling !== defs) defs.after(node); }
-  else parent.prepend(node);
+  const before = after ?? (parent.localName === 'svg' ? parent.querySelector(':scope > defs') : null);
+  if (node.parentNode === parent && node.previousElementSibling === before) return;
+  if (before === null) parent.prepend(node); else before.after(node);
 }
 
 function elementOf(shape: Shape): 'path' | 'circle' | 'text' | 'rect' { return shape.kind === 'target' ? 'rect' : shape.kind; }
 
 function dress(kept: Kept, part: Part): void {
-  const said = JSON.stringify(part);
-  if (said === kept.said) return;
-  kept.said = said;
+  if (alike(part, kept.said)) return;
+  kept.said = part;
   const g = kept.node;
   for (const name of g.getAttributeNames()) if (name !== 'aria-expanded') g.removeAttribute(name);
   g.setAttribute('class', `part-${part.role}`);

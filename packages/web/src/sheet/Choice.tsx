@@ -30,10 +30,10 @@ const rowsAtMost = (): number => (matchMedia('(max-width: 699px)').matches ? 4 :
 export function makeChoice({ state, complete, editor, mirror, taken }: Given): Choice {
   const [found, setFound] = createSignal<Completions | null>(null);
   const [active, setActive] = createSignal<number | null>(null);
-  let list: HTMLUListElement | undefined, asked = -1, composing = false;
+  let list: HTMLUListElement | undefined, asked = -1, composing = false, waiting = 0;
   editor.addEventListener('compositionstart', () => { composing = true; close(); });
   editor.addEventListener('compositionend', () => { composing = false; });
-  const close = (): void => { setFound(null); setActive(null); };
+  const close = (): void => { cancelAnimationFrame(waiting); waiting = 0; setFound(null); setActive(null); };
   const ask = (all: boolean): void => {
     const { selectionStart: at, selectionEnd } = editor;
     if (composing || at !== selectionEnd || document.activeElement !== editor) { close(); return; }
@@ -42,6 +42,9 @@ export function makeChoice({ state, complete, editor, mirror, taken }: Given): C
     setActive(next === null || next.whole ? null : 0);
     setFound(next);
   };
+  /** The frame of a letter belongs to the drawing: what may be meant comes in the next, unless a key asks for it before. */
+  const later = (): void => { cancelAnimationFrame(waiting); waiting = requestAnimationFrame(() => { waiting = requestAnimationFrame(due); }); };
+  const due = (): void => { if (waiting === 0) return; cancelAnimationFrame(waiting); waiting = 0; ask(false); };
   const take = (n: number): void => {
     const now = found(), one = now?.list[n];
     if (now === null || one === undefined) return;
@@ -69,10 +72,11 @@ export function makeChoice({ state, complete, editor, mirror, taken }: Given): C
   const idOf = (n: number | null): string | null => (n === null ? null : `choice-${n}`);
   return {
     close,
-    typed: () => { ask(false); },
+    typed: later,
     moved: () => { if (found() !== null && (editor.selectionStart !== asked || document.activeElement !== editor)) close(); },
     key(event) {
       if (event.isComposing || composing) return false;
+      due();
       if (event.ctrlKey && event.key === ' ') { ask(true); return true; }
       const now = found();
       if (now === null || event.ctrlKey || event.metaKey || event.altKey) return false;
