@@ -33,12 +33,15 @@ const PICTURES = [
   { name: 'page-why', width: 1440, height: 900, press: '[data-figure="strength"]' },
   { name: 'page-phone', width: 375, height: 812 },
   { name: 'page-later', width: 1440, height: 900, minutes: 30 },
+  { name: 'page-bench', width: 1440, height: 900, view: 'bench', bench: readFileSync(join(root, 'demo', 'my.bench'), 'utf8') },
+  // A4 less its margins, at 96 px an inch
+  { name: 'page-paper', width: 718, height: 1047, paper: true },
   ...['hands', 'compare', 'film'].flatMap((view) => [{ name: `page-${view}`, width: 1440, height: 900, view }, { name: `page-${view}-phone`, width: 375, height: 812, view, dark: true }]),
 ];
 
 mkdirSync(folder, { recursive: true });
 const browser = await chromium.launch({ executablePath: place, args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'] });
-for (const { name, width, height, change, at, dark, press, view, minutes } of PICTURES) {
+for (const { name, width, height, change, at, dark, press, view, minutes, bench, paper } of PICTURES) {
   const context = await browser.newContext({ viewport: { width, height }, colorScheme: dark ? 'dark' : 'light', serviceWorkers: 'block', reducedMotion: 'reduce' });
   const page = await context.newPage();
   await page.goto(`http://127.0.0.1:${server.address().port}/`);
@@ -60,6 +63,8 @@ for (const { name, width, height, change, at, dark, press, view, minutes } of PI
   if (minutes) { await page.focus('.rule'); for (let i = 0; i < minutes; i++) await page.keyboard.press('ArrowRight'); await page.evaluate(() => document.activeElement.blur()); }
   if (press) await page.click(press);
   if (view) { await page.evaluate((name) => { location.hash = name; }, view); await page.waitForTimeout(1500); }
+  if (bench) { await page.fill('[data-bench]', bench); await page.evaluate(() => document.activeElement.blur()); await page.waitForTimeout(1500); }
+  if (paper) { await page.emulateMedia({ media: 'print' }); await page.evaluate(() => { dispatchEvent(new Event('beforeprint')); }); }
   await page.mouse.move(2, 2);
   await page.waitForTimeout(400);
   await page.screenshot({ path: join(folder, `${name}.png`) });
