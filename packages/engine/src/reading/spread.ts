@@ -30,7 +30,12 @@ export const PLAIN = /^(word:|tint_|turbid$|stands$|takes\/|balance:)/;
 const plain = new Map<string, boolean>();
 function isPlain(name: string): boolean {
   let is = plain.get(name);
-  if (is === undefined) { is = PLAIN.test(name); plain.set(name, is); }
+  if (is === undefined) {
+    is = PLAIN.test(name);
+    // names of preps are among them: a page that is typed in all day must not keep them all
+    if (plain.size > 2000) plain.clear();
+    plain.set(name, is);
+  }
   return is;
 }
 
