@@ -18,6 +18,8 @@ import { clothOf, frozenOf, gasOf } from './preps.ts';
 import { spreads, type Spreads } from './spread.ts';
 import { takenOf } from './taken.ts';
 import type { Balance, Cost, Figure, Finding, PrepReading, Reading, Stage } from './types.ts';
+import { movedTo } from './moved.ts';
+import { weightsOf } from './weights.ts';
 import { whyOf } from './why.ts';
 
 export interface ReadOptions { readonly variant?: string | null; readonly why?: string | readonly string[] | null; readonly shelf?: readonly Section[];
@@ -30,7 +32,9 @@ export interface ReadOptions { readonly variant?: string | null; readonly why?: 
   /** an earlier reading whose ranges are carried along, where it has the same figures and inputs; else ranges are made anew */
   readonly before?: Ranged | null }
 /** A reading and what the text itself has wrong. */
-export interface ReadResult { readonly reading: Reading; readonly problems: readonly Problem[]; readonly compiled: Compiled; readonly spreads: Spreads; /** true where the ranges are those of the reading before */ readonly carried: boolean; /** names whose why was asked and that nothing here has */ readonly notAsked: readonly NotAsked[] }
+export interface ReadResult { readonly reading: Reading; readonly problems: readonly Problem[]; readonly compiled: Compiled; readonly spreads: Spreads; /** true where the ranges are those of the reading before */ readonly carried: boolean; /** names whose why was asked and that nothing here has */ readonly notAsked: readonly NotAsked[];
+  /** g of what each line puts in, by its path */
+  readonly grams: () => Readonly<Record<string, number>> }
 
 /** Levels of a glass at a moment: they stand in its drawing, not in the list of figures. */
 const LEVELS: ReadonlySet<string> = new Set(LEVEL_NAMES.map(([name]) => name));
@@ -42,11 +46,11 @@ const INNER = /^(margin:|word:|tint_|turbid|takes\/|balance:)/;
  * @source none - definition
  */
 export function readDocument(document: Document, tables: Tables, options: ReadOptions = {}): ReadResult {
-  const compiled = compile(document, tables, options.variant ?? null, options.shelf ?? [], options.later ?? null, options.each ?? false);
+  const turned = turnedOnly(document, tables, options);
+  const compiled = turned?.compiled ?? compile(document, tables, options.variant ?? null, options.shelf ?? [], options.later ?? null, options.each ?? false);
   const { program, ctx, build, ordered } = compiled;
-  const w = program.workspace();
-  const old = options.before ? carry(program, options.before) : null;
-  const s = old ?? spreads(program, w, undefined, !options.quick);
+  const old = turned?.spreads ?? (options.before ? carry(program, options.before) : null);
+  const s = old ?? spreads(program, program.workspace(), undefined, !options.quick);
   const index = new Map<string, Map<string, number>>();
   program.probes.forEach((p, i) => {
     let names = index.get(p.of);
@@ -110,7 +114,19 @@ export function readDocument(document: Document, tables: Tables, options: ReadOp
     ...(options.later && build ? { later: (options.each ? EACH_MIN : LATER_MIN).map((minutes) => laterReading(minutes)) } : {}),
     ...(whys ? { why: whys } : {}),
   };
-  return { reading, problems, compiled, spreads: s, carried: old !== null, notAsked: asked.not };
+  return { reading, problems, compiled, spreads: s, carried: old !== null, notAsked: asked.not, grams: () => weightsOf(compiled, turned?.s) };
+}
+
+/** A reading of which one amount alone is another number than in the one before: the program is there, and only run. */
+function turnedOnly(document: Document, tables: Tables, { before, variant, shelf, later, why }: ReadOptions): { readonly compiled: Compiled; readonly spreads: Spreads; readonly s: Float64Array } | null {
+  if (!before || later || why || before.compiled.ctx.tables !== tables || before.compiled.variant !== (variant ?? null) || (shelf?.length ?? 0) > 0) return null;
+  const { compiled } = before, { program } = compiled, moved = movedTo(compiled, document);
+  if (moved === null) return null;
+  const x = Float64Array.from(program.nominal), w = program.workspace(), value = new Float64Array(program.probes.length);
+  x[moved.input] = moved.value;
+  program.run(x, value, new Uint8Array(value.length).fill(1), w);
+  const spreads = carry(program, before, value);
+  return spreads === null ? null : { compiled, spreads, s: w.s };
 }
 
 /** ISO 8601, rounded up to five minutes. */
