@@ -34,6 +34,18 @@ describe('a prep from the freezer', () => {
     const [frozen, chilled] = ['freeze 24 h at -18 °C', 'chill 24 h at 4 °C'].map((step) => read(slush(step, '60 ml slush', '30 ml lime juice')).figures);
     for (const name of ['mass', 'strength', 'volume', 'sugar', 'ethanol']) expect(frozen![name]!.value).toBeCloseTo(chilled![name]!.value, 9);
   });
+  it('poured on as slush it leaves its part of the ice behind with the liquid: the same share, never more ice than water', () => {
+    // Conservation of mass, no source needed: what stays in a vessel is of the same slush
+    const lines = (more: readonly string[]) => ['A', 'Bottle (mix):', '90 ml dry vermouth 18 %', '590 ml water', 'freeze 24 h at -18 °C', '', 'Cup:', '90 ml bottle', ...more, '', 'Build:', '60 ml cup'];
+    const plain = read(lines([])).preps['cup']!, poured = read(lines(['pour into a jar'])).preps['cup']!, strained = read(lines(['strain through a fine sieve'])).preps['cup']!;
+    expect(plain.frozen!.ice.value).toBeGreaterThan(80);
+    for (const cup of [poured, strained]) {
+      expect(cup.yield.value).toBeLessThan(plain.yield.value);
+      expect(cup.frozen!.ice.value).toBeCloseTo(plain.frozen!.ice.value, 3);
+      expect(cup.frozen!.ice.value).toBeLessThanOrEqual(100);
+      expect(cup.figures['temperature']!.value).toBeCloseTo(plain.figures['temperature']!.value, 3);
+    }
+  });
   it('is as frozen whatever the word that holds it there', () => {
     const by = (step: string) => read(slush(step, '90 ml slush')).preps['slush']!.figures['frozen']!.value, freeze = by('freeze 24 h at -18 °C');
     expect(freeze).toBeGreaterThan(20);

@@ -3,7 +3,7 @@ import { enthalpy, volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { clearBlock, wholeMass } from '../matter/block.ts';
 import type { Context, PrepBuilt, Put, StageBuilt, Vat } from '../program/context.ts';
-import { freeze, frozenShare, mayHoldIce, tellFrozen } from '../program/frozen.ts';
+import { freeze, frozenShare, mayHoldIce, restFrozen, tellFrozen } from '../program/frozen.ts';
 import { inFreezer, placeTemperature, writtenTemperature } from '../program/temperature.ts';
 import { assumeTime, secondsOf, untilDone, usualTime } from '../program/times.ts';
 import { driveOut } from '../program/sparkle.ts';
@@ -178,6 +178,8 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         steep.leave(action);
         if (siphon && section.method === PRESSED) vent(ctx, v);
         booked(ctx, losses, 'cloth', () => strain(ctx, { section, vat: v, step: action, first: strained === 0, puts: list, dairy, pulped: steep.pulped, dry: losses.dry }));
+        // what stays behind in a vessel or a cloth takes its part of the ice with it
+        if (mayHoldIce(ctx, v)) restFrozen(ctx, v);
         strained++;
         if (action.temperature) setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room'));
         break;
@@ -211,7 +213,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   if (shut) tellClosed(ctx, section.key, v, noted);
   if (noted.live || noted.closed.length > 0) tellDissolved(ctx, section.key, v);
   const frozen = mayHoldIce(ctx, v), ice = ctx.layout.take(2);
-  const stays = last !== null && (frozen || stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || (last.temperature !== undefined && !/^(boil|reduce)$/.test(stepRow(last.verb).does)));
+  const stays = frozen || (last !== null && (stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || (last.temperature !== undefined && !/^(boil|reduce)$/.test(stepRow(last.verb).does))));
   const own = stays ? -1 : ctx.assume('start/prep from the fridge', ['preps', section.key], 'place');
   ctx.ops.push(({ s, x }) => {
     s[yield_g] = wholeMass(s, v.liquid);
