@@ -26,14 +26,18 @@ interface Given { readonly state: State; readonly complete: typeof engine.comple
 /** As many rows as leave the sheet in sight: fewer, taller ones under a thumb. */
 const rowsAtMost = (): number => (matchMedia('(max-width: 699px)').matches ? 4 : 8);
 
+/** So long after the frame of a letter, ms: its ranges come first. */
+const AFTER_MS = 20;
+
 /** What may be meant by the words before the caret, in a list at them. It never stands over the line that is typed. */
 export function makeChoice({ state, complete, editor, mirror, taken }: Given): Choice {
   const [found, setFound] = createSignal<Completions | null>(null);
   const [active, setActive] = createSignal<number | null>(null);
-  let list: HTMLUListElement | undefined, asked = -1, composing = false, waiting = 0;
+  let list: HTMLUListElement | undefined, asked = -1, composing = false, waiting = 0, after = 0;
   editor.addEventListener('compositionstart', () => { composing = true; close(); });
   editor.addEventListener('compositionend', () => { composing = false; });
-  const close = (): void => { cancelAnimationFrame(waiting); waiting = 0; setFound(null); setActive(null); };
+  const rest = (): void => { cancelAnimationFrame(waiting); clearTimeout(after); waiting = after = 0; };
+  const close = (): void => { rest(); setFound(null); setActive(null); };
   const ask = (all: boolean): void => {
     const { selectionStart: at, selectionEnd } = editor;
     if (composing || at !== selectionEnd || document.activeElement !== editor) { close(); return; }
@@ -42,9 +46,9 @@ export function makeChoice({ state, complete, editor, mirror, taken }: Given): C
     setActive(next === null || next.whole ? null : 0);
     setFound(next);
   };
-  /** The frame of a letter belongs to the drawing: what may be meant comes in the next, unless a key asks for it before. */
-  const later = (): void => { cancelAnimationFrame(waiting); waiting = requestAnimationFrame(() => { waiting = requestAnimationFrame(due); }); };
-  const due = (): void => { if (waiting === 0) return; cancelAnimationFrame(waiting); waiting = 0; ask(false); };
+  /** The frame of a letter belongs to the drawing: what may be meant comes after it, unless a key asks for it before. */
+  const later = (): void => { rest(); waiting = requestAnimationFrame(() => { after = window.setTimeout(due, AFTER_MS); }); };
+  const due = (): void => { if (waiting === 0) return; rest(); ask(false); };
   const take = (n: number): void => {
     const now = found(), one = now?.list[n];
     if (now === null || one === undefined) return;
