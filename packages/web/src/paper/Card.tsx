@@ -32,7 +32,7 @@ export function Card(props: { readonly state: State; readonly entries: Accessor<
     return settingOf(said, SHEET.height - SHEET.title - SHEET.gap - paperHeight(props.state.now().reading));
   });
   return (
-    <section class="card" data-whole={setting().whole} style={{ '--size': `${setting().size}pt`, '--leading': `${setting().leading}pt`, '--columns': String(setting().columns) }}>
+    <section class="on-paper" data-whole={setting().whole} style={{ '--size': `${setting().size}pt`, '--leading': `${setting().leading}pt`, '--columns': String(setting().columns) }}>
       <For each={rows()}>{(row) => <Line row={row} />}</For>
       <Show when={found().length > 0}>
         <h2>{say('findings')}</h2>
