@@ -82,6 +82,29 @@ describe('an amount in the drawing', () => {
     await page.context().close();
   });
 
+  it('is put by leaving it, and who leaves it is where they went', async () => {
+    const { page, faults } = await here(), first = async (): Promise<string> => (await text(page)).split('Build:\n')[1]?.split('\n')[0] ?? '';
+    const at = (): Promise<string | null> => page.evaluate(() => document.activeElement?.getAttribute('data-level') ?? document.activeElement?.localName ?? null);
+    const open = async (typed: string): Promise<void> => { await amount(page, await first()).click(); await page.keyboard.type(typed); };
+    await open('55');
+    await page.locator('[data-editor]').click();
+    expect([await first(), await at()]).toEqual(['55 ml coconut rum', 'textarea']);
+    await open('50');
+    await page.keyboard.press('Tab');
+    expect(await first()).toBe('50 ml coconut rum');
+    expect(await at()).toMatch(/^(amount|prep|layer|washline)/);
+    expect(await at()).not.toBe('amount:build/0');
+    await open('45');
+    await page.locator('[data-level="amount:build/1"]').click();
+    expect([await first(), await at(), await page.locator('.typed').count()]).toEqual(['45 ml coconut rum', 'input', 1]);
+    await page.locator('[data-editor]').click();
+    await open('nothing');
+    await page.locator('[data-editor]').click();
+    expect([await first(), await at(), await page.locator('.typed').count()]).toEqual(['45 ml coconut rum', 'textarea', 0]);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
   it('is typed over on a phone, with a box for a finger and a keyboard of figures', async () => {
     const { page } = await here({ viewport: { width: 375, height: 812 }, hasTouch: true });
     await amount(page, '10 ml lime acid').tap();

@@ -5,7 +5,7 @@ import type { Hand, State } from '../state.ts';
 export interface Said { readonly words: string; readonly x: number; readonly y: number; /** which end of the words stands at x */ readonly end: boolean }
 interface Held { readonly hand: Hand; readonly of: string; readonly said: Said | null; readonly y: number; readonly at: number; readonly per: number; moved: boolean }
 /** An amount that is typed over: where it stands, and what it was. */
-export interface Typing { readonly of: string; readonly name: string; readonly x: number; readonly y: number; readonly width: number; readonly height: number; readonly value: string; readonly unit: string }
+export interface Typing { readonly of: string; readonly name: string; readonly x: number; readonly y: number; readonly height: number; readonly value: string; readonly unit: string }
 
 /** A pointer is not yet a drag, px. */
 const STILL = 3;
@@ -63,15 +63,15 @@ export function makeHand(state: Accessor<State>, box: Accessor<HTMLElement>) {
     if (part === null || amount === null) return;
     const own = part.querySelector('text')?.getBoundingClientRect() ?? part.getBoundingClientRect(), around = box().getBoundingClientRect();
     setSaid(null);
-    setTyping({ of, name: part.getAttribute('aria-label') ?? '', x: own.left - around.left, y: own.top - around.top, width: own.width, height: own.height, value: begun === '' ? String(amount.value) : begun, unit: amount.unit ?? '' });
+    setTyping({ of, name: part.getAttribute('aria-label') ?? '', x: own.left - around.left, y: own.top - around.top, height: own.height, value: begun === '' ? String(amount.value) : begun, unit: amount.unit ?? '' });
   };
-  /** Ends the typing; the amount has the focus again. `text` null: nothing was meant. False where it is no amount. */
-  const typed = (text: string | null): boolean => {
+  /** Ends the typing; the amount has the focus again, unless somebody went elsewhere (`left`). `text` null: nothing was meant. False where it is no amount. */
+  const typed = (text: string | null, left = false): boolean => {
     const at = typing();
     if (at === null) return true;
     if (text !== null && !state().typeAmount(at.of, text)) return false;
     setTyping(null);
-    queueMicrotask(() => again(at.of)?.focus({ preventScroll: true }));
+    if (!left) queueMicrotask(() => again(at.of)?.focus({ preventScroll: true }));
     return true;
   };
 
