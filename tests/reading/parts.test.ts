@@ -20,7 +20,7 @@ function wrongMoves({ program }: Compiled): string[] {
       x[i] = pointAt(input.spread, input.value, z);
       if (x[i] === input.value) continue;
       program.run(x, whole, all, again);
-      const ranges = moves.to(i, x[i]!, some, all), seen = Float64Array.from(moves.value);
+      const ranges = moves.to(i, x[i]!, some, all), seen = Float64Array.from(program.usual.value);
       for (let r = 0; r < ranges.length; r += 2) seen.set(some.subarray(ranges[r], ranges[r + 1]), ranges[r]);
       program.probes.forEach((p, k) => { if (seen[k] !== whole[k] && !(Number.isNaN(seen[k]) && Number.isNaN(whole[k]))) wrong.push(`${input.key} on ${p.of} ${p.name}: ${seen[k]} for ${whole[k]}`); });
     }

@@ -19,7 +19,7 @@ export function tally() {
       return false;
     },
     /** Counts what could not be run. */
-    skip(count, reason) {
+    without(count, reason) {
       counts.skipped += count;
       reasons.push(`${count} skipped: ${reason}`);
     },

@@ -41,9 +41,9 @@ export function readText(text: string, options: ReadTextOptions): Answer {
   const { document, tables, variant, shelf, asked: missing, ofBench } = prepared(text, options);
   const language = options.language ?? 'en';
   const asked: Problem[] = [...missing];
-  const { reading, problems, notAsked, compiled, spreads, carried, grams } = readDocument(document, tables, { variant, why: options.why ?? null, shelf, quick: options.quick ?? false, later: options.later ?? null, each: options.each ?? false, before: options.before ?? null });
+  const { reading, problems, notAsked, compiled, spreads, carried, weights } = readDocument(document, tables, { variant, why: options.why ?? null, shelf, quick: options.quick ?? false, later: options.later ?? null, each: options.each ?? false, before: options.before ?? null });
   for (const { name, names } of notAsked) asked.push(problem('figure-unknown', null, 1, 1, START, { figure: name, near: nearTo(name, names).join(', ') || '-', all: inShort(names).join(', ') }));
   const { why, ...said } = sayReading(reading, options.file, { language, written: writtenIn(document) });
   const messages = messagesIn(language);
-  return { reading: { ...said, ...(why === undefined ? {} : { why: Array.isArray(why) ? why.map((one) => sayWhy(one as Why, document, messages)) : sayWhy(why as Why, document, messages) }) }, problems: [...asked.map((p) => sayProblem(p, options.file, language)), ...ofBench.map((p) => sayProblem(p, options.benchFile ?? 'bench', language)), ...problems.map((p) => sayProblem(p, options.file, language))], document, ...(options.before === undefined ? {} : { ranged: carried ? null : { compiled, spreads }, weights: grams() }) };
+  return { reading: { ...said, ...(why === undefined ? {} : { why: Array.isArray(why) ? why.map((one) => sayWhy(one as Why, document, messages)) : sayWhy(why as Why, document, messages) }) }, problems: [...asked.map((p) => sayProblem(p, options.file, language)), ...ofBench.map((p) => sayProblem(p, options.benchFile ?? 'bench', language)), ...problems.map((p) => sayProblem(p, options.file, language))], document, ...(options.before === undefined ? {} : { ranged: carried ? null : { compiled, spreads }, weights: weights() }) };
 }

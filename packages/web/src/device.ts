@@ -34,9 +34,11 @@ export function keepLanguage(language: 'en' | 'de'): void {
   try { localStorage.setItem(LANGUAGE, language); } catch { /* holds until the page is left */ }
 }
 
+/** What can be chosen, in the order it is offered. */
+export const VOLUMES: readonly VolumeUnit[] = ['ml', 'cl', 'oz', 'g'];
 /** The units chosen on this device; null where none were, and the head of the spec has its say. */
 export function keptUnits(): { readonly volume: VolumeUnit | null; readonly degree: DegreeUnit } {
-  try { const [volume, degree] = (localStorage.getItem(UNITS) ?? '').split(' '); return { volume: volume === 'ml' || volume === 'cl' || volume === 'oz' || volume === 'g' ? volume : null, degree: degree === '°F' ? '°F' : '°C' }; } catch { return { volume: null, degree: '°C' }; }
+  try { const [volume, degree] = (localStorage.getItem(UNITS) ?? '').split(' '); return { volume: VOLUMES.find((unit) => unit === volume) ?? null, degree: degree === '°F' ? '°F' : '°C' }; } catch { return { volume: null, degree: '°C' }; }
 }
 export function keepUnits(volume: VolumeUnit | null, degree: DegreeUnit): void {
   try { localStorage.setItem(UNITS, `${volume ?? '-'} ${degree}`); } catch { /* holds until the page is left */ }

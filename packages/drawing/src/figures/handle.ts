@@ -23,7 +23,7 @@ export function drawScale(pad: Pad, value: number, perPx: number, at: { readonly
 }
 
 /**
- * Letters an amount that can be grip hold of and typed over: `x`, `y` as those of its text. Where nothing can be turned it is only lettered. The part that
+ * Letters an amount that can be taken hold of and typed over: `x`, `y` as those of its text. Where nothing can be turned it is only lettered. The part that
  * was open before is not open after it.
  */
 export function drawAmount(pad: Pad, grip: Grip | undefined, x: number, y: number, runs: readonly Run[], anchor: 'start' | 'middle' | 'end' = 'start', tall = 15): void {

@@ -4,8 +4,11 @@ import { pointed, words } from '../words.ts';
 /** What volumes are told in; null: figures in ml, amounts in the unit they are written in; `g`: amounts as they are weighed, all else in ml. */
 export type VolumeUnit = 'ml' | 'cl' | 'oz' | 'g';
 export type DegreeUnit = '°C' | '°F';
-const NAMES = { ml: 'ml', cl: 'cl', oz: 'us_fl_oz' } as const;
+const NAMES = { cl: 'cl', oz: 'us_fl_oz' } as const;
 let volume: VolumeUnit | null = null, degree: DegreeUnit = '°C', both = false;
+
+/** The unit that volumes are turned into; null where they stay in ml. */
+const other = (): 'cl' | 'oz' | null => (volume === 'cl' || volume === 'oz' ? volume : null);
 
 /** The units everything is lettered in from now on; what stands in the text and in the marks of figures stays in its own. */
 export function measureIn(volumes: VolumeUnit | null, degrees: DegreeUnit): void { volume = volumes; degree = degrees; }
@@ -16,7 +19,8 @@ export function inBoth<T>(drawn: () => T): T { both = true; try { return drawn()
 /** A figure in the units it is shown in: volumes and temperatures by themselves, all else as it is. Done twice it is done once. */
 export function inUnits<T extends Pick<Figure, 'value' | 'low' | 'high' | 'unit'>>(figure: T): T {
   const by = (to: (value: number) => number, unit: string): T => ({ ...figure, value: to(figure.value), low: to(figure.low), high: to(figure.high), unit });
-  if (figure.unit === 'mL' && volume !== null && volume !== 'ml' && volume !== 'g') { const to = NAMES[volume]; return by((value) => convert(value, 'ml', to), volume); }
+  const to = other();
+  if (figure.unit === 'mL' && to !== null) return by((value) => convert(value, 'ml', NAMES[to]), to);
   if (figure.unit === '°C' && degree === '°F') return by(fahrenheitFromCelsius, '°F');
   return figure;
 }
@@ -37,11 +41,12 @@ export function weightIn(grams: number | undefined, unit: string | null): string
 
 /** A sentence with what it says in °C and in ml told in the units chosen; its words, and what would be written into a spec, stay. */
 export function sentenceIn(text: string): string {
-  if (degree === '°C' && (volume === null || volume === 'ml' || volume === 'g')) return text;
+  const to = other();
+  if (degree === '°C' && to === null) return text;
   return text.replace(TOLD, (said, sign: string, number: string, unit: string) => {
     const value = Number(`${sign === '' ? '' : '-'}${number.replace(',', '.')}`), digits = (number.split(/[.,]/)[1] ?? '').length;
     if (unit === '°C') return degree === '°C' ? said : `${pointed((Number(fahrenheitFromCelsius(value).toFixed(digits)) + 0).toFixed(digits)).replace('-', '−')} °F`;
-    return volume === null || volume === 'ml' || volume === 'g' ? said : measureShown(value);
+    return to === null ? said : measureShown(value);
   });
 }
 const TOLD = /([-−]?)(\d+(?:[.,]\d+)?)[ \u00a0](°C|ml)(?![\p{L}\d])/gu;

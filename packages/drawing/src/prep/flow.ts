@@ -50,15 +50,14 @@ function flowOfReading(reading: Reading): Flow {
 }
 
 function flowOfDocument(reading: Reading, document: Document, weights?: Readonly<Record<string, number>>): Flow {
-  // a carrier's weight is not that of its line
-  const weighed = (measure: Measure, own: boolean): string | null => (own && measure.amount !== null && measure.amount.low === measure.amount.high ? weightIn(weights?.[measure.path.join('/')], measure.amount.unit) : null);
+  const poursOf = (action: Action): Poured[] => measuresIn(action).map(([measure, own]) => ({ measure, text: amountText(measure, document.text, own ? weights?.[measure.path.join('/')] : undefined), grip: own ? gripOf(measure) : undefined }));
   const sections = sectionsOf(document, reading.variant);
   const prepSections = sections.filter((s) => s.kind === 'prep');
   const preps = prepSections.map((section, i): FlowPrep => {
     const own = reading.preps[section.key] ?? null;
     const known = new Map((own?.takes ?? []).map((t) => [t.prep, t.mL]));
-    const takes = section.lines.flatMap((l) => l.actions).flatMap((a) => measuresIn(a)).flatMap(([m, own]) => {
-      const pour = pourOf(m, document.text, own, weighed(m, own));
+    const takes = section.lines.flatMap((l) => l.actions).flatMap(poursOf).flatMap((poured) => {
+      const pour = pourOf(poured);
       return pour === null || pour.from === section.key ? [] : [{ ...pour, mL: known.get(pour.from) ?? pour.mL }];
     });
     return { key: section.key, name: section.name, letter: letterOf(i), takes, reading: own };
@@ -68,9 +67,9 @@ function flowOfDocument(reading: Reading, document: Document, weights?: Readonly
   const build: { takes: Pour[]; bought: Bought[] } = { takes: [], bought: [] }, glass: { takes: Pour[]; bought: Bought[] } = { takes: [], bought: [] };
   for (const [i, { action }] of actions.entries()) {
     const into = mixing >= 0 && i < mixing ? build : glass;
-    for (const [measure, own] of measuresIn(action)) {
-      const pour = pourOf(measure, document.text, own, weighed(measure, own));
-      if (pour !== null) into.takes.push(pour); else if (measure.amount !== null) into.bought.push({ text: boughtText(measure, document.text, weighed(measure, own)), grip: own ? gripOf(measure) : undefined });
+    for (const poured of poursOf(action)) {
+      const { measure, text, grip } = poured, pour = pourOf(poured);
+      if (pour !== null) into.takes.push(pour); else if (measure.amount !== null) into.bought.push({ text: `${text} ${measure.thing.words}`.trim(), grip });
     }
   }
   const mix = mixing >= 0 ? actions[mixing] : undefined;
@@ -88,7 +87,10 @@ function flowOfDocument(reading: Reading, document: Document, weights?: Readonly
 const MIXES: Readonly<Record<string, 'stirring glass' | 'shaker'>> = { stir: 'stirring glass', shake: 'shaker', throw: 'shaker', roll: 'shaker', whip: 'shaker' };
 const SAID: Readonly<Record<string, string>> = { stir: 'stirred', shake: 'shaken', throw: 'thrown', roll: 'rolled', whip: 'whipped' };
 
-/** Measures of an action, each with whether its amount is the action's own. */
+/** A measure with its amount as it is lettered, and as something to take hold of. */
+interface Poured { readonly measure: Measure; readonly text: string; readonly grip: Grip | undefined }
+
+/** Measures of an action, each with whether its amount is the action's own: a carrier has neither a line nor a weight of its own. */
 function measuresIn(action: Action): (readonly [Measure, own: boolean])[] {
   if (action.kind === 'measure') return action.carrier === undefined ? [[action, true]] : [[action, true], [action.carrier, false]];
   if (action.kind === 'fill') return action.measure === null ? [] : [[action.measure, true]];
@@ -101,21 +103,15 @@ function gripOf({ path, amount, thing }: Measure): Grip | undefined {
   return amount === null || (amount.plus?.length ?? 0) > 0 ? undefined : { path: path.join('/'), value: (amount.low + amount.high) / 2, unit: amount.unit ?? '', of: thing.words };
 }
 
-function pourOf(measure: Measure, text: string, own: boolean, weighed: string | null): Pour | null {
-  const link = measure.thing.link;
-  if (link.kind !== 'prep') return null;
-  const amount = measure.amount;
-  if (amount === null) return { from: link.prep, amount: measure.portion === 'all' ? 'all' : measure.portion === 'rest' ? 'the rest' : '', mL: null };
-  return { from: link.prep, amount: weighed ?? amountText(amount, text), mL: roughly(amount), grip: own ? gripOf(measure) : undefined };
+function pourOf({ measure: { thing: { link }, amount }, text, grip }: Poured): Pour | null {
+  return link.kind === 'prep' ? { from: link.prep, amount: text, mL: amount === null ? null : roughly(amount), grip } : null;
 }
 
-function amountText(amount: Amount, text: string): string {
-  return (amount.low === amount.high ? amountIn(amount.low, amount.unit) : null) ?? text.slice(amount.number.from, Math.max(amount.number.to, amount.unitSpan?.to ?? 0)).trim();
-}
-
-function boughtText(measure: Measure, text: string, weighed: string | null): string {
-  const amount = measure.amount === null ? '' : weighed ?? amountText(measure.amount, text);
-  return `${amount} ${measure.thing.words}`.trim();
+/** As it is weighed, in the unit chosen, or as it is written. `grams`: of what it puts in, where that is known. */
+function amountText({ amount, portion }: Measure, text: string, grams: number | undefined): string {
+  if (amount === null) return portion === 'all' ? 'all' : portion === 'rest' ? 'the rest' : '';
+  const one = amount.low === amount.high ? weightIn(grams, amount.unit) ?? amountIn(amount.low, amount.unit) : null;
+  return one ?? text.slice(amount.number.from, Math.max(amount.number.to, amount.unitSpan?.to ?? 0)).trim();
 }
 
 /** For the breadth of a stream only; never shown. */

@@ -50,7 +50,9 @@ function prepSource(ctx: Context, prep: NonNullable<Source['prep']>): Source {
   const known = ctx.sources.get(key);
   if (known) return read(ctx, known);
   const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1), from = prep.content.phase('liquid');
-  for (let i = 0; i < BLOCK; i++) if (i !== slot.enthalpy_J) ctx.parts.reads(from + i);
+  // all of it but its heat
+  ctx.parts.reads(from, slot.enthalpy_J);
+  ctx.parts.reads(from + slot.enthalpy_J + 1, BLOCK - slot.enthalpy_J - 1);
   ctx.parts.reads(prep.yield_g);
   ctx.parts.reads(prep.mL);
   ctx.ops.push(({ s }) => {

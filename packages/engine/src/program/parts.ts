@@ -19,7 +19,6 @@ export interface Part {
 
 /** Where a part begins. */
 interface Begun { readonly from: number; readonly start: number; readonly first: number; readonly reads: Set<number>; readonly adds: Set<number>; readonly uses: Set<number> }
-const NONE: Begun = { from: 0, start: 0, first: 0, reads: new Set(), adds: new Set(), uses: new Set() };
 
 /** Keeps account of the parts while a recipe is compiled. */
 export class Parts {
@@ -43,14 +42,13 @@ export class Parts {
 
   /** The open part reads `length` places from `at` on, of an earlier part. */
   reads(at: number, length = 1): void {
-    const { start, reads } = this.open ?? NONE;
-    for (let i = at; i < at + length; i++) if (i < start) reads.add(i);
+    if (this.open) for (let i = at, end = Math.min(at + length, this.open.start); i < end; i++) this.open.reads.add(i);
   }
 
   /** The open part adds to a place of an earlier part. */
   adds(at: number): void {
     this.reads(at);
-    if (at < (this.open ?? NONE).start) this.open!.adds.add(at);
+    if (this.open && at < this.open.start) this.open.adds.add(at);
   }
 
   /** All parts, in order. */
@@ -58,7 +56,7 @@ export class Parts {
     return this.done.map((p) => {
       const uses = new Uint8Array(inputs);
       for (const i of p.uses) uses[i] = 1;
-      return { from: p.from, to: p.to, start: p.start, end: p.end, first: p.first, last: p.last, reads: listed(p.reads), adds: listed(p.adds), uses };
+      return { ...p, reads: listed(p.reads), adds: listed(p.adds), uses };
     });
   }
 }

@@ -15,7 +15,6 @@ export class Moves {
   private readonly x: Float64Array;
   /** the nominal, carried once through all operations as inputs come up */
   private readonly before: Workspace;
-  private readonly final: Float64Array;
   private readonly found: readonly Found[];
   private readonly adds: Int32Array;
   private readonly tail: number;
@@ -23,21 +22,16 @@ export class Moves {
   private readonly ran: Uint8Array;
   private done = 0;
 
-  /** all probes at the nominal */
-  readonly value: Float64Array;
-
   /** `w` then stands at the end of the nominal. */
   constructor(program: Program, w: Workspace) {
-    const { parts } = program;
+    const { parts, usual } = program;
     this.program = program;
     this.w = w;
     this.x = Float64Array.from(program.nominal);
-    w.s.set(program.usual.s);
+    w.s.set(usual.s);
     w.x = this.x;
-    this.value = program.usual.value;
-    this.final = program.usual.s;
     this.before = { s: new Float64Array(w.s.length), x: program.nominal };
-    this.found = program.usual.found.map((f, q) => { const { start, end, first, last } = parts[q]!; return { ...f, final: this.final.subarray(start, end), before: this.before.s.subarray(start, end), told: this.value.subarray(first, last) }; });
+    this.found = usual.found.map((f, q) => { const { start, end, first, last } = parts[q]!; return { ...f, final: usual.s.subarray(start, end), before: this.before.s.subarray(start, end), told: usual.value.subarray(first, last) }; });
     this.adds = Int32Array.from(new Set(parts.flatMap((p) => [...p.adds])));
     this.tail = parts.at(-1)?.last ?? 0;
     this.ran = new Uint8Array(parts.length);
@@ -49,7 +43,7 @@ export class Moves {
    * @returns pairs of first and last: the ranges of probes that were evaluated; all others are as at the nominal
    */
   to(i: number, value: number, out: Float64Array, want: Uint8Array): readonly number[] {
-    const { program: { parts, firstOp }, w, x } = this, from = firstOp[i]!;
+    const { program: { parts, firstOp, usual }, w, x } = this, from = firstOp[i]!;
     this.program.carry(this.before, this.done, from);
     this.done = from;
     x[i] = value;
@@ -58,7 +52,7 @@ export class Moves {
     for (let q = 0; q < parts.length; q++) {
       const p = parts[q]!;
       if (p.to < from || (p.to === from && p.uses[i] === 0)) continue;
-      if (begun ? p.uses[i] === 1 || this.other(q) : p.uses[i] === 1) {
+      if (p.uses[i] === 1 || (begun && this.other(q))) {
         if (begun) w.s.fill(0, p.start, p.end); else this.rewind(q);
         this.program.carry(w, begun ? p.from : Math.max(from, p.from), p.to);
         out.set(this.found[q]!.told, p.first);
@@ -66,7 +60,7 @@ export class Moves {
         ranges.push(p.first, p.last);
         this.ran[q] = 1;
         begun = true;
-      } else if (begun) this.skip(q);
+      } else if (begun) this.leave(q);
     }
     this.program.probe(w, out, want, from, this.tail);
     ranges.push(this.tail, out.length);
@@ -76,7 +70,7 @@ export class Moves {
       this.ran[q] = 0;
       w.s.set(this.found[q]!.final, parts[q]!.start);
     }
-    for (let k = 0; k < this.adds.length; k++) w.s[this.adds[k]!] = this.final[this.adds[k]!]!;
+    for (let k = 0; k < this.adds.length; k++) w.s[this.adds[k]!] = usual.s[this.adds[k]!]!;
     return ranges;
   }
 
@@ -95,7 +89,7 @@ export class Moves {
   }
 
   /** A part that is as at the nominal leaves what it left there. */
-  private skip(q: number): void {
+  private leave(q: number): void {
     const { adds } = this.program.parts[q]!, { left } = this.found[q]!;
     for (let k = 0; k < adds.length; k++) this.w.s[adds[k]!] = left[k]!;
   }

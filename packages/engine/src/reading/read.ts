@@ -34,7 +34,7 @@ export interface ReadOptions { readonly variant?: string | null; readonly why?: 
 /** A reading and what the text itself has wrong. */
 export interface ReadResult { readonly reading: Reading; readonly problems: readonly Problem[]; readonly compiled: Compiled; readonly spreads: Spreads; /** true where the ranges are those of the reading before */ readonly carried: boolean; /** names whose why was asked and that nothing here has */ readonly notAsked: readonly NotAsked[];
   /** g of what each line puts in, by its path */
-  readonly grams: () => Readonly<Record<string, number>> }
+  readonly weights: () => Readonly<Record<string, number>> }
 
 /** Levels of a glass at a moment: they stand in its drawing, not in the list of figures. */
 const LEVELS: ReadonlySet<string> = new Set(LEVEL_NAMES.map(([name]) => name));
@@ -114,7 +114,7 @@ export function readDocument(document: Document, tables: Tables, options: ReadOp
     ...(options.later && build ? { later: (options.each ? EACH_MIN : LATER_MIN).map((minutes) => laterReading(minutes)) } : {}),
     ...(whys ? { why: whys } : {}),
   };
-  return { reading, problems, compiled, spreads: s, carried: old !== null, notAsked: asked.not, grams: () => weightsOf(compiled, turned?.s) };
+  return { reading, problems, compiled, spreads: s, carried: old !== null, notAsked: asked.not, weights: () => weightsOf(compiled, turned?.s) };
 }
 
 /** A reading of which one amount alone is another number than in the one before: the program is there, and only run. */

@@ -17,27 +17,15 @@ export interface Spreads {
 
 /** Half the difference between an input's two points, squared: `at` is `input * probes + probe`. @source none - definition */
 export function partAt({ down, up }: Pick<Spreads, 'down' | 'up'>, at: number): number {
-  const half = (up[at]! - down[at]!) / 2;
-  return half * half;
+  return partOf(down[at]!, up[at]!);
 }
+function partOf(down: number, up: number): number { const half = (up - down) / 2; return half * half; }
 
 /** How far an input may lie; as wide as it says itself when none is given. */
 export type SpreadOf = (input: Input) => Spread;
 
 /** Numbers that are shown without a range: colours, the words of a sentence, the account of heat. @source none - definition */
 export const PLAIN = /^(word:|tint_|turbid$|stands$|takes\/|balance:)/;
-
-const plain = new Map<string, boolean>();
-function isPlain(name: string): boolean {
-  let is = plain.get(name);
-  if (is === undefined) {
-    is = PLAIN.test(name);
-    // names of preps are among them: a page that is typed in all day must not keep them all
-    if (plain.size > 2000) plain.clear();
-    plain.set(name, is);
-  }
-  return is;
-}
 
 /**
  * Ranges of all probes by differences taken at each input's own 2.5 and 97.5 % points, two-sided, each side straight, put together as a sum of independent
@@ -49,8 +37,8 @@ function isPlain(name: string): boolean {
 export function spreads(program: Program, w: Workspace, spreadOf: SpreadOf = (input) => input.spread, whole = true): Spreads {
   const n = program.probes.length, inputs = program.inputs.length;
   const ranged = new Uint8Array(n);
-  for (let k = 0; k < n; k++) if (!isPlain(program.probes[k]!.name)) ranged[k] = 1;
-  const moves = new Moves(program, w), { value } = moves, out = new Float64Array(n);
+  for (let k = 0; k < n; k++) if (!PLAIN.test(program.probes[k]!.name)) ranged[k] = 1;
+  const moves = new Moves(program, w), { value } = program.usual, out = new Float64Array(n);
   const down = new Float64Array(inputs * n), up = new Float64Array(inputs * n);
   const variance = new Float64Array(n);
   const moved: number[] = [], huge = inputs > MOST_DRAWN;
@@ -83,8 +71,7 @@ export function spreads(program: Program, w: Workspace, spreadOf: SpreadOf = (in
       const a = down[i * n + k]!, b = up[i * n + k]!;
       if (a === 0 && b === 0) continue;
       sums.add(a, b);
-      const half = (b - a) / 2;
-      variance[k]! += half * half;
+      variance[k]! += partOf(a, b);
     }
     sums.ends(ends);
     low[k] = value[k]! + ends[0]!; high[k] = value[k]! + ends[1]!;

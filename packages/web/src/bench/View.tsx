@@ -2,6 +2,7 @@ import { createEffect, createMemo, createSignal, For, onCleanup, Show } from 'so
 import MINE from '../../../../demo/my.bench?raw';
 import { say, turn } from '../language/language.ts';
 import type { ViewProps } from '../views/view.ts';
+import { ownOf } from './answer.ts';
 import './bench.css';
 
 /** So long after the last letter it is read, ms: a half-typed number would be read as another. */
@@ -18,7 +19,7 @@ export default function BenchView({ state }: ViewProps) {
   });
   onCleanup(() => { if (text() !== state.bench()) state.setBench(text()); });
   const problems = createMemo(() => { turn(); return text() === state.bench() ? state.now().benchProblems ?? [] : []; });
-  const own = createMemo(() => (state.now().reading.taken ?? []).filter((one) => one.from === 'bench').length);
+  const own = createMemo(() => ownOf(state.now()));
   return (
     <section class="bench" id="bench" tabindex="-1" aria-labelledby="bench-head">
       <h2 id="bench-head">{say('bench')}</h2>

@@ -5,7 +5,7 @@ import { presentRun } from '../hands/run.ts';
 import { makeHand } from '../hand/hand.ts';
 import { Typed } from '../hand/Typed.tsx';
 import { paperHeight } from '../paper/Card.tsx';
-import { SHEET } from '../paper/fit.ts';
+import { PX_PER_MM, SHEET } from '../paper/fit.ts';
 import { say, turn } from '../language/language.ts';
 import { firstSentence } from '../sheet/sentences.ts';
 import '../style/near.css';
@@ -16,8 +16,6 @@ import { makeRenderer } from './render.ts';
 import { onPaper, roomOf } from './room.ts';
 import type { Minutes } from '../later/minutes.ts';
 import type { State } from '../state.ts';
-
-const PX_PER_MM = 96 / 25.4;
 
 export interface Pressed { readonly reading: string; readonly figure: string; readonly at: DOMRect; readonly from: SVGElement }
 

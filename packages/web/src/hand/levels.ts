@@ -1,4 +1,4 @@
-import type { Path, Splice } from '@washline/engine';
+import type { Action, Document, Path, Splice } from '@washline/engine';
 import { sectionsOf } from '@washline/drawing';
 import { actionAt, measureOf, scaled, setAmount, stepped, turn, turnable } from '@washline/spec';
 import { spliced } from '../history.ts';
@@ -61,15 +61,18 @@ export function feeders({ reading, document }: Read, of: string): Path[] {
   return poured.filter((p) => own === undefined || !layers.some((layer) => layer.name.toLowerCase() === p.thing)).map((p) => p.path);
 }
 
+/** What a line, from 1, begins with. */
+const firstOf = (document: Document, line: number): Action | undefined => document.sections.flatMap((s) => s.lines).find((l) => l.line === line)?.actions[0];
+
 /** The splices that turn the first amount of a line by steps of its jigger; empty where it has none. */
 export function turnLine({ document, reading }: Read, line: number, steps: number, fine: boolean): Splice[] {
-  const action = document.sections.flatMap((s) => s.lines).find((l) => l.line === line)?.actions[0];
+  const action = firstOf(document, line);
   return action === undefined ? [] : turn(document, action.path, steps, fine, reading.variant);
 }
 
 /** Has a line an amount that can be turned by a step, one way or the other? */
 export function turnsLine({ document, reading }: Read, line: number): boolean {
-  const action = document.sections.flatMap((s) => s.lines).find((l) => l.line === line)?.actions[0], at = action === undefined ? null : turnable(document, action.path, reading.variant);
+  const action = firstOf(document, line), at = action === undefined ? null : turnable(document, action.path, reading.variant);
   return at !== null && [1, -1].some((by) => stepped(at.amount.unit, at.value, by, false) !== at.value);
 }
 

@@ -15,7 +15,9 @@ const SIZES = [8.5, 8, 7.5, 7, 6.5, 6, 5.5] as const;
 const LEADING = 1.28;
 /** An empty line is so much of a line; a heading has so much more above it. */
 const BLANK = 0.5, HEADED = 0.3;
-const PX_PER_MM = 96 / 25.4, PX_PER_PT = 96 / 72, MM_PER_PT = 25.4 / 72;
+/** A px of a page is a 96th of an inch (CSS Values and Units 3, 6.2). */
+export const PX_PER_MM = 96 / 25.4;
+const PX_PER_PT = 96 / 72, MM_PER_PT = 25.4 / 72;
 
 /**
  * The largest letters at which everything stands on the rest of the sheet, in three or four columns; the smallest, running on to the next sheet, where it

@@ -1,11 +1,11 @@
 import { measureIn, type DegreeUnit, type VolumeUnit } from '@washline/drawing';
 import { createEffect, createSignal, For, on } from 'solid-js';
-import { keepUnits, keptUnits } from '../device.ts';
+import { keepUnits, keptUnits, VOLUMES } from '../device.ts';
 import { again, say } from '../language/language.ts';
 import type { State } from '../state.ts';
 import '../style/units.css';
 
-const VOLUMES: readonly VolumeUnit[] = ['ml', 'cl', 'oz', 'g'], DEGREES: readonly DegreeUnit[] = ['°C', '°F'];
+const DEGREES: readonly DegreeUnit[] = ['°C', '°F'];
 
 /** The units of drawing, slip and facts, as two words of the foot. The text of the spec is never rewritten by them. */
 export function Units(props: { readonly state: State }) {
