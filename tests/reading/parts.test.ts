@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compile, Moves, pointAt, Z95, type Compiled, type Part } from '@washline/engine';
+import { compile, Moves, pointAt, reachedBy, Z95, type Compiled, type Part } from '@washline/engine';
 import { parse } from '@washline/spec';
 import { tables } from '@washline/tables';
 import specs from '../ranges/specs.json' with { type: 'json' };
@@ -84,6 +84,34 @@ describe('a part of a program', () => {
   it('does so in any drink', () => {
     fc.assert(fc.property(spec, (text) => { expect(unnamed(compile(parse(text), tables, null, [], 'hand'))).toEqual([]); }), { numRuns: runs(120) });
   }, LONG_MS);
+});
+
+/** Figures that a run of some inputs alone gives another number than the whole program does. */
+function wrongAgain({ program }: Compiled, moved: Int32Array): string[] {
+  const n = program.probes.length, all = new Uint8Array(n).fill(1), whole = new Float64Array(n), some = new Float64Array(n), w = program.workspace();
+  const told = Int32Array.from(program.probes.flatMap((p, k) => (p.of.includes('stage:') ? [] : [k]))), run = program.again(moved, told, program.workspace()), wrong: string[] = [];
+  for (const z of [-1, 0.5, 2, 0]) {
+    const x = Float64Array.from(program.nominal);
+    moved.forEach((i, j) => { x[i] = pointAt(program.inputs[i]!.spread, x[i]!, j % 2 === 0 ? z : -z); });
+    program.run(x, whole, all, w);
+    run(x, some);
+    for (const k of told) if (some[k] !== whole[k] && !(Number.isNaN(some[k]) && Number.isNaN(whole[k]))) wrong.push(`${program.probes[k]!.of} ${program.probes[k]!.name}: ${some[k]} for ${whole[k]}`);
+  }
+  return wrong;
+}
+
+describe('runs of some inputs alone', () => {
+  it('give every figure as the whole program does, bit for bit, whichever they are', () => {
+    fc.assert(fc.property(fc.constantFrom(...demo, ...specs.slice(0, 12)), fc.infiniteStream(fc.nat({ max: 3 })), (text, odds) => {
+      const compiled = compile(parse(text), tables);
+      expect(wrongAgain(compiled, Int32Array.from(compiled.program.inputs.keys()).filter(() => odds.next().value === 0))).toEqual([]);
+    }), { numRuns: runs(80) });
+  }, LONG_MS);
+  it('leave out the preps that they cannot reach', () => {
+    const { program } = compile(parse(demo.find((text) => text.startsWith('Clear colada'))!), tables), last = program.parts.at(-1)!;
+    const late = program.inputs.findIndex((_, i) => last.uses[i] === 1 && program.parts.slice(0, -1).every((p) => p.uses[i] !== 1));
+    expect([...reachedBy(Int32Array.of(late), program.parts, program.workspace().s.length)]).toEqual([0, 0, 0, 1]);
+  });
 });
 
 describe('an input that is moved', () => {

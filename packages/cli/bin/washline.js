@@ -17,9 +17,19 @@ const age = (place) => statSync(new URL(place, import.meta.url), { throwIfNoEntr
 /** The bundle starts faster; what was compiled after it goes before it. */
 const bundled = () => { const whole = age('../whole/index.js'); return whole > 0 && ['cli', 'spec', 'engine', 'tables', 'drawing', 'server'].every((name) => age(`../../${name}/tsconfig.tsbuildinfo`) < whole); };
 
+/** Streams are made when they are first asked for: one that is not costs nothing. */
+const streams = [];
+const stream = (name) => { const made = process[name]; if (!streams.includes(made)) streams.push(made); return made; };
+const world = { get stdin() { return process.stdin; }, get stdout() { return stream('stdout'); }, get stderr() { return stream('stderr'); }, env: process.env };
+/** Once everything has been taken that was written to a stream. */
+const written = (to) => new Promise((done) => { if (to.writableLength === 0) done(); else to.write('', done); });
+
 try {
   const { main } = await import(bundled() ? './whole.js' : '../dist/index.js');
-  process.exitCode = await main(process.argv.slice(2), { stdin: process.stdin, stdout: process.stdout, stderr: process.stderr, env: process.env });
+  process.exitCode = await main(process.argv.slice(2), world);
+  await Promise.all(streams.map(written));
+  // what is left to do is giving back memory piece by piece, which the end of a process does at once
+  process.exit();
 } catch (error) {
   fault(error);
 }

@@ -10,13 +10,13 @@ export interface Answer { readonly reading: Reading | null; readonly problems: r
 /** The line a path means, as it stands in the text. */
 export type LineAt = (path: Path) => { readonly line: number; readonly text: string } | undefined;
 
-/** What reads one spec. Loaded when first wanted, so that `--help` costs nothing. */
-export async function loadReader(): Promise<(text: string, options: ReadOptions) => Answer> {
-  const [{ readText: read, loadLanguage }, { tables }, { speak }] = await Promise.all([import('@washline/spec'), import('@washline/tables'), import('@washline/drawing')]);
+/** What reads a spec, `text` or any where none is given. Loaded when first wanted, so that `--help` costs nothing. */
+export async function loadReader(text?: string): Promise<(text: string, options: ReadOptions) => Answer> {
+  const [{ readText: read, loadLanguage, loadLanguageOf }, { tables }] = await Promise.all([import('@washline/spec'), import('@washline/tables')]);
   // a spec may be German whatever is spoken, and is then added to in German
-  await Promise.all([loadLanguage('de'), speak(language())]);
-  return (text, options) => {
-    const { reading, problems, document } = read(text, { tables, language: language(), ...options });
+  await Promise.all([text === undefined ? loadLanguage('de') : loadLanguageOf(text), loadLanguage(language())]);
+  return (spec, options) => {
+    const { reading, problems, document } = read(spec, { tables, language: language(), ...options });
     const all = document.sections.flatMap((section) => section.lines);
     return { reading, problems, lineAt: (path) => all.find((line) => line.path.length <= path.length && line.path.every((part, at) => part === path[at])) };
   };

@@ -18,7 +18,7 @@ export type { Left } from './program/later.ts';
 export { withBench } from './program/bench.ts';
 export { partAt, spreads, type Spreads } from './reading/spread.ts';
 export { Moves } from './reading/moves.ts';
-export type { Part } from './program/parts.ts';
+export { reachedBy, type Part } from './program/parts.ts';
 export * from './hands/index.ts';
 export { drinkKinds } from './program/served.ts';
 export { place } from './reading/place.ts';

@@ -14,7 +14,7 @@ export { MODELS, inputWords, sayWhy, type Model, type SaidInput, type SaidWhy } 
 export { evidence, placeOfRow, type Evidence } from './say/evidence.ts';
 export { clean, fill, number } from './say/fill.ts';
 export { languageNamed, loadLanguage, messagesIn, type MessageLanguage, type Messages } from './say/messages.ts';
-export { rewritten, writtenIn } from './say/written.ts';
+export { loadLanguageOf, rewritten, writtenIn } from './say/written.ts';
 export { decode } from './text/decode.ts';
 export { linkOf, textOfLink, type LinkFault } from './link/link.ts';
 export { splice, inverse, SpliceError } from './text/splice.ts';

@@ -1,3 +1,4 @@
+import { language } from '../language.ts';
 import { readInput } from '../input.ts';
 import { printJson, printProblems, type Problem } from '../problems.ts';
 import { loadReader, type Answer, type ReadOptions } from '../reader.ts';
@@ -13,7 +14,7 @@ export async function read(world: World, flags: ReadFlags, files: readonly strin
   for (const file of files) {
     const input = await readInput(world, file);
     if ('problem' in input) answers.push({ file, reading: null, problems: [input.problem] });
-    else answers.push({ file, ...(await loadReader())(input.text, { ...options, file }) });
+    else answers.push({ file, ...(await loadReader(input.text))(input.text, { ...options, file }) });
   }
   return show(world, flags, answers);
 }
@@ -36,7 +37,8 @@ export async function show(world: World, flags: ReadFlags, answers: readonly Fil
     const [only] = answers;
     printJson(world, answers.length === 1 && only ? alone(only) : answers.map((answer) => (answer.problems.length === 0 ? answer.reading : { file: answer.file, problems: answer.problems, ...(answer.reading === null ? {} : { reading: answer.reading }) })));
   } else {
-    const { printReading } = await import('../print/reading.ts');
+    const [{ printReading }, { speak }] = await Promise.all([import('../print/reading.ts'), import('@washline/drawing')]);
+    await speak(language());
     for (const answer of answers) {
       if (answer.reading) printReading(world, answer.reading, flags.color, answer.lineAt);
       printProblems(world, answer.problems);

@@ -1,4 +1,4 @@
-import { draw, drawBy, hashOf, keyOf, normalQuantile, pointBy, slopesOf } from '../numeric/index.ts';
+import { drawBy, hashOf, keyOf, normalQuantile, pointBy, slopesOf } from '../numeric/index.ts';
 import type { Spread } from '../provenance/types.ts';
 import type { Program } from './program.ts';
 
@@ -45,39 +45,6 @@ export function drawMaker(x: Float64Array, program: Program, draws: Draws, keys:
 export function keysOf({ hash }: Draws, seed: number): Int32Array { return hash.map((h) => keyOf(seed, h)); }
 
 /**
- * Puts the values of one maker whose deviates are known into `x`.
- * @param deviates rows as of `evenDeviates`
- * @param maker which row
- * @source none - definition
- */
-export function putMaker(x: Float64Array, program: Program, draws: Draws, deviates: Float64Array, maker: number): void {
-  const { index, slopes } = draws, { nominal } = program, row = maker * index.length;
-  for (let k = 0; k < index.length; k++) { const i = index[k]!; x[i] = pointBy(slopes, k, nominal[i]!, deviates[row + k]!); }
-}
-
-/**
- * Deviates for few makers that lie as evenly as they can: of each input one maker in each of `makers` strips of equal odds, at its middle, in an order of
- * its own that is a pure function of seed and key.
- * @param makers 1 or more
- * @returns a row of deviates a maker, one an entry of `draws`
- * @source mckay1979 latin hypercube
- */
-export function evenDeviates(draws: Draws, seed: number, makers: number): Float64Array {
-  const { hash } = draws, width = hash.length, rows = new Float64Array(makers * width), order = new Int32Array(makers);
-  const middle = Float64Array.from({ length: makers }, (_, strip) => normalQuantile((strip + 0.5) / makers));
-  for (let k = 0; k < width; k++) {
-    for (let m = 0; m < makers; m++) {
-      // the m-th changes places with one before it, or stays
-      const other = Math.floor(draw(seed, hash[k]!, m) * (m + 1));
-      order[m] = order[other]!;
-      order[other] = m;
-    }
-    for (let m = 0; m < makers; m++) rows[m * width + k] = middle[order[m]!]!;
-  }
-  return rows;
-}
-
-/**
  * Runs makers `from` up to, not including, `to`; figures of stages are not among what can be wanted.
  * @param want one entry a probe; what is not wanted is not written
  * @returns a record of (to - from) rows, a column for every wanted probe in their order
@@ -87,10 +54,10 @@ export function runMakers(program: Program, draws: Draws, want: Uint8Array, seed
   const columns = wanted(want);
   const out = new Float64Array(program.probes.length), x = Float64Array.from(program.nominal);
   const record = new Float64Array((to - from) * columns.length), keys = keysOf(draws, seed);
-  const w = program.workspace();
+  const run = program.again(draws.index, columns, program.workspace());
   for (let maker = from, at = 0; maker < to; maker++) {
     drawMaker(x, program, draws, keys, maker);
-    program.runLean(x, out, want, w);
+    run(x, out);
     for (let k = 0; k < columns.length; k++) record[at++] = out[columns[k]!]!;
   }
   return record;

@@ -67,3 +67,29 @@ function listed(places: ReadonlySet<number>): Int32Array {
   for (const at of places) out[n++] = at;
   return out;
 }
+
+/**
+ * Which parts inputs can reach: those that use one of them, and those that read what such a part leaves or adds to.
+ * @param length places of the buffer
+ * @returns 1 by part where it can be another than at the nominal
+ * @source none - definition
+ */
+export function reachedBy(moved: Int32Array, parts: readonly Part[], length: number): Uint8Array {
+  const touched = new Uint8Array(length);
+  return Uint8Array.from(parts, (p) => {
+    if (!moved.some((i) => p.uses[i] === 1) && !p.reads.some((at) => touched[at] === 1)) return 0;
+    touched.fill(1, p.start, p.end);
+    for (const at of p.adds) touched[at] = 1;
+    return 1;
+  });
+}
+
+/** Places of parts that are not run again to which reached ones add, and what stands there before the first of them. @source none - definition */
+export function standing(parts: readonly Part[], found: readonly { readonly reads: Float64Array }[], reached: Uint8Array): Map<number, number> {
+  const out = new Map<number, number>();
+  parts.forEach((p, q) => {
+    if (reached[q] !== 1) return;
+    for (const at of p.adds) if (!out.has(at) && !parts.some((o, r) => reached[r] === 1 && at >= o.start && at < o.end)) out.set(at, found[q]!.reads[p.reads.indexOf(at)]!);
+  });
+  return out;
+}

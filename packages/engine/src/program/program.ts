@@ -1,5 +1,5 @@
 import type { Input } from './inputs.ts';
-import type { Part } from './parts.ts';
+import { reachedBy, standing, type Part } from './parts.ts';
 
 /** One number of a reading: what it is, of what, in which unit, by which method. */
 export interface Probe { readonly name: string; readonly of: string; readonly unit: string; readonly method: string; readonly sources: readonly string[];
@@ -35,8 +35,11 @@ export interface Program {
   readonly parts: readonly Part[];
   readonly usual: Usual;
   workspace(): Workspace;
-  /** As `run`, but leaves out what stages alone write down: for many runs that ask for no stage. */
-  runLean(x: Float64Array, out: Float64Array, want: Uint8Array, w: Workspace): void;
+  /**
+   * Prepares many runs in which `moved` inputs alone may differ from the nominal: parts that these cannot reach are not run again, and what stages alone write
+   * down is left out. The answer evaluates the probes `columns` (of no stage) at `x` into `out`, as `run` does; the workspace is its own from then on.
+   */
+  again(moved: Int32Array, columns: Int32Array, w: Workspace): (x: Float64Array, out: Float64Array) => void;
   /** Evaluates the wanted probes at `x` into `out` (one entry a probe). */
   run(x: Float64Array, out: Float64Array, want: Uint8Array, w: Workspace): void;
   /** Carries the workspace through operations `from` up to, not including, `to` (all when absent), with its own `x`. */
@@ -52,7 +55,6 @@ export function program(inputs: readonly Input[], firstOp: readonly number[], le
   probes.forEach((p, i) => { after[i] = p.probe.after; });
   const carry = (w: Workspace, from: number, to: number = ops.length) => { for (let i = from; i < to; i++) ops[i]!(w); };
   const probe = (w: Workspace, out: Float64Array, want: Uint8Array, from = -1, first = 0, last = compute.length) => { for (let i = first; i < last; i++) if (want[i] && after[i]! > from) compute[i]!(w, out, i); };
-  let lean: readonly Op[] | null = null;
   const first: Workspace = { s: new Float64Array(length), x: nominal }, value = new Float64Array(compute.length), all = new Uint8Array(compute.length).fill(1);
   let done = 0;
   const found = parts.map((p) => {
@@ -78,12 +80,18 @@ export function program(inputs: readonly Input[], firstOp: readonly number[], le
       carry(w, 0);
       probe(w, out, want);
     },
-    runLean(x, out, want, w) {
-      w.s.fill(0);
-      w.x = x;
-      lean ??= ops.filter((_, i) => !ofStages.has(i));
-      for (let i = 0; i < lean.length; i++) lean[i]!(w);
-      probe(w, out, want);
+    again(moved, columns, w) {
+      const reached = reachedBy(moved, parts, length), some = parts.filter((_, q) => reached[q] === 1);
+      const lean = ops.filter((_, i) => !ofStages.has(i) && some.some((p) => i >= p.from && i < p.to)), tell = Array.from(columns, (k) => compute[k]!);
+      const stands = standing(parts, found, reached), at = Int32Array.from(stands.keys()), there = Float64Array.from(stands.values());
+      w.s.set(first.s);
+      return (x, out) => {
+        for (let q = 0; q < some.length; q++) w.s.fill(0, some[q]!.start, some[q]!.end);
+        for (let k = 0; k < at.length; k++) w.s[at[k]!] = there[k]!;
+        w.x = x;
+        for (let i = 0; i < lean.length; i++) lean[i]!(w);
+        for (let c = 0; c < tell.length; c++) tell[c]!(w, out, columns[c]!);
+      };
     },
     carry,
     probe,

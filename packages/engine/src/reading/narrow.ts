@@ -1,6 +1,7 @@
 import type { Compiled } from '../program/compile.ts';
 import { EndSums } from './ends.ts';
-import { BENT, partAt, spreads, type Spreads } from './spread.ts';
+import { BENT } from './bent.ts';
+import { partAt, spreads, type Spreads } from './spread.ts';
 import type { Narrow } from './types.ts';
 
 /** A range is not narrowed by less than this share. */

@@ -87,7 +87,7 @@ function endsSentence(p: Phrase, k: number): boolean {
 function startsStep(p: Phrase, i: number): boolean {
   let k = i;
   while (/^(then|now|next|and|finally)$/.test(p.word(k))) k++;
-  return verbAt(p, k, p.t.length) !== undefined && !(lookupWhole(p.word(k)) !== undefined && NOUNS.has(p.word(k)));
+  return verbAt(p, k, p.t.length) !== undefined && !(NOUNS.has(p.word(k)) && lookupWhole(p.word(k)) !== undefined);
 }
 
 /** A step word begins at i: an imperative, no name and no treatment; nouns only behind a step. */

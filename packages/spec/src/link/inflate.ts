@@ -78,7 +78,7 @@ function inflated(bytes: Uint8Array, most: number): Uint8Array {
       at += 4;
       if (at + length > bytes.length) throw new Refused('cut');
       for (const end = at + length; at < end; at++) put(bytes[at]!);
-    } else if (kind === 1) blocks(FIXED.lengths, FIXED.backs);
+    } else if (kind === 1) { const { lengths, backs } = fixed(); blocks(lengths, backs); }
     else if (kind === 2) { const own = tables(bits, symbol); blocks(own.lengths, own.backs); }
     else throw new Refused('foreign');
   }
@@ -116,7 +116,8 @@ function codeOf(sizes: readonly number[]): Code {
   return { counts, symbols };
 }
 
-const FIXED = {
+/** The codes of a block that brings none. */
+const fixed = (): { readonly lengths: Code; readonly backs: Code } => ({
   lengths: codeOf(Array.from({ length: 288 }, (_, i) => (i < 144 ? 8 : i < 256 ? 9 : i < 280 ? 7 : 8))),
   backs: codeOf(new Array<number>(30).fill(5)),
-};
+});

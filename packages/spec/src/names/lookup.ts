@@ -1,6 +1,7 @@
 import type { LarderId } from '@washline/engine';
 import { fold } from './fold.ts';
-import { germanStems, names, stemGerman, words, type Language, type NameRow } from '../vocabulary/vocabulary.ts';
+import { unitForms } from '../vocabulary/units.ts';
+import { englishSteps, germanStems, names, stemGerman, words, type Language, type NameRow } from '../vocabulary/vocabulary.ts';
 
 /** How the thing is measured, which settles names with two meanings: "lime" is juice by volume, fruit by count. */
 export type Measured = 'volume' | 'count' | 'weight' | 'juice' | 'peel' | null;
@@ -78,14 +79,14 @@ export function linkOf(found: Found): { readonly kind: 'larder'; readonly id: La
   return { kind: 'larder', id: found.id, assumed: found.assumed, others: found.others, ...(name === undefined ? {} : { name }) };
 }
 
-/** True for a folded word of some English name. */
-export const isEnglishWord = (folded: string): boolean => names('en').words.has(folded);
+/** True for a folded word of some English name, an English step and an English unit (of more than a letter: H-Milch). */
+export const isEnglishWord = (folded: string): boolean =>
+  names('en').words.has(folded) || (folded.length > 1 && (englishSteps.has(folded) || unitForms(folded)?.[0]?.language === 'en'));
 
-/** True where every word stands in some English name: no other language is asked then, nor loaded. */
+/** True where every word is an English one: no other language is asked then, nor loaded. */
 export function isEnglish(phrase: string): boolean {
   if (!/^[\x20-\x7e]*$/.test(phrase)) return false;
-  const all = names('en').words;
-  for (const part of phrase.split(/[\s,-]+/)) if (part !== '' && !all.has(fold(part))) return false;
+  for (const part of phrase.split(/[\s,-]+/)) if (part !== '' && !isEnglishWord(fold(part))) return false;
   return true;
 }
 

@@ -1,5 +1,5 @@
 import type { Document } from '@washline/engine';
-import { languageNamed, type MessageLanguage, type Messages } from './messages.ts';
+import { languageNamed, loadLanguage, type MessageLanguage, type Messages } from './messages.ts';
 
 const GERMAN_WORDS = /(?<!\p{L})(?:mit|auf|bei|und|durch|ein|eine|einen|aus|saft|zucker|rühren|schütteln|shaken|abseihen|lassen|auffüllen|kochen|garnieren|spritzer|prise|EL|TL|BL|glas|aufbau|regal|\p{L}+(?:saft|sirup|würfeln?|schale))(?!\p{L})/giu;
 
@@ -11,6 +11,9 @@ export function writtenIn(document: Document): MessageLanguage {
   const said = document.head.language === undefined ? undefined : languageNamed(document.head.language.value);
   return said ?? (readsGerman(document.text) ? 'de' : 'en');
 }
+
+/** Loads the sentences in which a spec is added to, once: German where its words are, or its head may say so. */
+export async function loadLanguageOf(text: string): Promise<void> { if (/^\s*(?:language|sprache)\b/im.test(text) || readsGerman(text)) await loadLanguage('de'); }
 
 const NUMBER = /[-−]?\d+(?:\.\d+)?/g;
 /** What the engine writes in English and in numbers, as another language writes it: by its table, numbers kept; bare amounts by its decimal sign. All else stays. */

@@ -60,7 +60,7 @@ export function names(language: Language): Names {
   const byFold = new Map<string, NameRow[]>(), rows: NameRow[] = [], preferred = new Map<string, string>(), beginnings = new Set<string>(), words = new Set<string>();
   const note = (name: string): string => {
     let joined = '';
-    for (const part of name.split(/[\s-]+/)) { const folded = fold(part); words.add(folded); joined += folded; beginnings.add(joined); }
+    for (const part of name.includes('-') ? name.split(/[\s-]+/) : name.split(' ')) { const folded = fold(part); words.add(folded); joined += folded; beginnings.add(joined); }
     return joined;
   };
   for (const entry of compact.names[language] ?? []) {
@@ -97,11 +97,14 @@ export interface VerbApart { readonly first: string; readonly last: readonly str
 export const verbs: ReadonlyMap<string, readonly VerbRow[]> = new Map();
 /** "set … aside": verbs in two parts. */
 export const verbsApart: readonly VerbApart[] = [];
+/** First words of English steps, folded. */
+export const englishSteps: ReadonlySet<string> = new Set();
 for (const [verb, reading, hands, languages] of compact.verbs) {
   for (const [language, forms] of Object.entries(languages)) {
     for (const [form, list] of Object.entries(forms)) {
       for (const written of list) {
-        const row: VerbRow = { verb, reading, form: form as VerbRow['form'], waiting: hands === 'waiting', language, words: written.split(/[\s-]+/).length };
+        const parts = written.split(/[\s-]+/), row: VerbRow = { verb, reading, form: form as VerbRow['form'], waiting: hands === 'waiting', language, words: parts.length };
+        if (language === 'en') (englishSteps as Set<string>).add(fold(parts[0]!));
         if (written.includes('…')) {
           const [first = '', last = ''] = written.split('…').map((part) => part.trim());
           (verbsApart as VerbApart[]).push({ first: fold(first), last: last.split(' ').map(fold), row });
@@ -119,27 +122,26 @@ for (const [verb, reading, hands, languages] of compact.verbs) {
 }
 
 export interface WordRow { readonly group: string; readonly key: string; readonly value: number | null; readonly low: number | null; readonly high: number | null; readonly language: string; readonly written: string }
-const groupsOf = new Map<string, ReadonlyMap<string, WordRow>>();
+const groupsOf = new Map<string, Map<string, WordRow>>();
+const NONE: ReadonlyMap<string, WordRow> = new Map();
 
 /** The words of one group (`treatment`, `glass`, `sieve` …) of every language, folded; English first. */
 export function words(group: string): ReadonlyMap<string, WordRow> {
-  const known = groupsOf.get(group);
-  if (known !== undefined) return known;
-  const made = new Map<string, WordRow>();
-  for (const pass of [true, false]) {
-    for (const [of, key, value, low, high, languages] of compact.words) {
-      if (of !== group) continue;
-      for (const [language, list] of Object.entries(languages)) {
-        if ((language === 'en') !== pass) continue;
-        for (const written of list) {
-          const row = { group, key, value, low, high, language, written };
-          for (const folded of [fold(written), foldTyped(written)]) if (!made.has(folded)) made.set(folded, row);
-        }
+  if (groupsOf.size === 0) for (const english of [true, false]) gather(english);
+  return groupsOf.get(group) ?? NONE;
+}
+function gather(english: boolean): void {
+  for (const [group, key, value, low, high, languages] of compact.words) {
+    let made = groupsOf.get(group);
+    if (made === undefined) { made = new Map(); groupsOf.set(group, made); }
+    for (const [language, list] of Object.entries(languages)) {
+      if ((language === 'en') !== english) continue;
+      for (const written of list) {
+        const row = { group, key, value, low, high, language, written };
+        for (const folded of [fold(written), foldTyped(written)]) if (!made.has(folded)) made.set(folded, row);
       }
     }
   }
-  groupsOf.set(group, made);
-  return made;
 }
 
 const categoryOf = new Map<string, string>();
