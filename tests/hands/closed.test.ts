@@ -79,12 +79,12 @@ describe('bands of a neat pour', () => {
 describe('shares of a variance', () => {
   it('of every figure and margin sum to 1, those too small to tell counted', () => {
     const { program } = compile(parse('Two\n40 ml gin 40 %\n20 g water\n'), tables);
-    const p = inKitchen(program, kitchenOf('home', tables)), s = spreads(p, p.workspace(), undefined, false), n = p.probes.length;
+    const p = inKitchen(program, kitchenOf('home', tables)), s = spreads(p, p.workspace(), undefined, false), n = p.inputs.length;
     let some = 0;
-    for (let k = 0; k < n; k++) {
+    for (let k = 0; k < p.probes.length; k++) {
       if (!(s.variance[k]! > 0)) continue;
       let sum = 0;
-      for (let i = 0; i < p.inputs.length; i++) sum += partAt(s, i * n + k) / s.variance[k]!;
+      for (let i = 0; i < p.inputs.length; i++) sum += partAt(s, k * n + i) / s.variance[k]!;
       expect(sum, p.probes[k]!.name).toBeCloseTo(1, 12);
       some++;
     }

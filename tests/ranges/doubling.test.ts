@@ -24,11 +24,11 @@ describe('doubling the spread of one input', () => {
       if (input.spread.kind === 'exact' || i % 5 !== 0) return;
       const after = spreads(program, w, (other: Input) => (other.key === input.key ? doubled(other.spread, other.value) : other.spread), false);
       for (let k = 0; k < n; k++) {
-        const moved = before.down[i * n + k] !== 0 || before.up[i * n + k] !== 0 || after.down[i * n + k] !== 0 || after.up[i * n + k] !== 0;
+        const at = k * program.inputs.length + i, moved = before.down[at] !== 0 || before.up[at] !== 0 || after.down[at] !== 0 || after.up[at] !== 0;
         const widened = after.high[k]! - after.low[k]! - (before.high[k]! - before.low[k]!);
         if (!moved) expect(widened === 0 || Number.isNaN(widened)).toBe(true);
         // a figure that turns back (a cube too wide for a narrower glass) may be anywhere
-        else if (after.down[i * n + k]! * after.up[i * n + k]! < 0 && before.down[i * n + k]! * before.up[i * n + k]! < 0 && partAt(before, i * n + k) > 0.05 * before.variance[k]! && before.variance[k]! > 0) { expect(widened, `${input.key} on ${program.probes[k]!.of} ${program.probes[k]!.name}`).toBeGreaterThan(0); tried++; }
+        else if (after.down[at]! * after.up[at]! < 0 && before.down[at]! * before.up[at]! < 0 && partAt(before, at) > 0.05 * before.variance[k]! && before.variance[k]! > 0) { expect(widened, `${input.key} on ${program.probes[k]!.of} ${program.probes[k]!.name}`).toBeGreaterThan(0); tried++; }
       }
     });
     expect(tried).toBeGreaterThan(0);

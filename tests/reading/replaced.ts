@@ -41,14 +41,14 @@ function replacedOne(text: string, before: Read, figures: ReadonlyMap<string, nu
   if (fresh.length > 0) return `assumes ${fresh.map((b) => b.key).join(', ')}: ${lines}`;
   // another thing, or one that nothing was known of: its figures are others
   if (/^(larder\/word|measure\/vague)/.test(a.key)) return null;
-  const i = before.compiled.program.inputs.findIndex((input) => (input.assumed?.key ?? input.key) === a.key), n = before.compiled.program.probes.length, later = figuresOf(after);
+  const i = before.compiled.program.inputs.findIndex((input) => (input.assumed?.key ?? input.key) === a.key), n = before.compiled.program.inputs.length, later = figuresOf(after);
   let moved = 0, narrower = 0;
   for (const [name, k] of figures) {
     const q = later.get(name);
     if (q === undefined) continue;
     const width = before.s.high[k]! - before.s.low[k]!, now = after.s.high[q]! - after.s.low[q]!;
     if (now > SHIFT * width + 1e-9) return `${name} wider, ${width.toPrecision(4)} to ${now.toPrecision(4)}: ${lines}`;
-    if (i < 0 || !(before.s.variance[k]! > 0) || partAt(before.s, i * n + k) < 1e-4 * before.s.variance[k]!) continue;
+    if (i < 0 || !(before.s.variance[k]! > 0) || partAt(before.s, k * n + i) < 1e-4 * before.s.variance[k]!) continue;
     moved++;
     if (after.s.variance[q]! < before.s.variance[k]!) narrower++;
   }

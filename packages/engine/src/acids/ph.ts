@@ -57,14 +57,24 @@ function speciate(n: number, h: number): void {
 }
 
 /**
+ * Where solving begins, for one liquid solved many times: where its first solve ended. A program's first run is at its nominal, so that all others begin there,
+ * whichever they are. `set`: there was a first; `ionic` 0: it had nothing to solve.
+ */
+export interface Near { y: number; ionic: number; set: boolean }
+/** Nothing solved yet. @source none - definition */
+export const near = (): Near => ({ y: 0, ionic: 0, set: false });
+
+/**
  * `pH` written into `out[at]`: two unknowns, ln h and the ionic strength, by Newton's steps on both at once, the balance of charge as the logarithm of
  * positive over negative, which is nearly straight. A pure function of its arguments. Allocates nothing.
  * @source spana-davies activities; goldberg-2002 constants
  */
-export function pHInto(out: Float64Array, at: number, acids: ArrayLike<number>, from: number, strong: number, k: AcidConstants, salt = 0, casein = 0): void {
+export function pHInto(out: Float64Array, at: number, acids: ArrayLike<number>, from: number, strong: number, k: AcidConstants, salt = 0, casein = 0, start: Near | null = null): void {
   const n = gather(acids, from, k);
   const up = strong > 0 ? strong : 0, down = strong < 0 ? -strong : 0;
-  let y = down > 1e-3 ? Math.log(down) : casein > 0 ? -6 * LN10 : -3 * LN10, ionic = 0.5 * (up + down) + salt + 0.002;
+  let y: number, ionic: number;
+  if (start !== null && start.ionic > 0) { y = start.y; ionic = start.ionic; }
+  else { y = down > 1e-3 ? Math.log(down) : casein > 0 ? -6 * LN10 : -3 * LN10; ionic = 0.5 * (up + down) + salt + 0.002; }
   for (let i = 0; i < MOST; i++) {
     activity(ionic, k.A);
     const h = Math.exp(y), g = sums[ACTIVITY]!, dg = sums[ACTIVITY_I]!;
@@ -89,8 +99,13 @@ export function pHInto(out: Float64Array, at: number, acids: ArrayLike<number>, 
     // a step that would take the ionic strength below zero lets it settle instead
     const next = ionic + dI, moved = dI < 0 ? -dI : dI;
     ionic = next > 0.1 * ionic ? next : ionic + rest;
-    if (dy < CLOSE && dy > -CLOSE && moved < CLOSE_I * (ionic + CLOSE_I)) { out[at] = -y / LN10; return; }
+    if (dy < CLOSE && dy > -CLOSE && moved < CLOSE_I * (ionic + CLOSE_I)) {
+      if (start === null || start.set) { out[at] = -y / LN10; return; }
+      // the first is solved again from where it ended, as it will be whenever it is asked for
+      start.y = y; start.ionic = ionic; start.set = true;
+    }
   }
+  if (start !== null) start.set = true;
   out[at] = pHByHalving(acids, from, strong, k, salt, casein);
 }
 
@@ -114,18 +129,18 @@ export function pH(acids: ArrayLike<number>, from: number, strong: number, k: Ac
  * acids, from, k, salt, casein as in `pH`; value: pH, -2 to 16. Negative where the liquid is more acid than its listed acids. Allocates nothing.
  * @source spana-davies activities; goldberg-2002 constants; swaisgood-1992 casein
  */
-export function chargeAt(acids: ArrayLike<number>, from: number, value: number, k: AcidConstants, salt = 0, casein = 0): number {
-  chargeInto(answer, 0, acids, from, value, k, salt, casein);
+export function chargeAt(acids: ArrayLike<number>, from: number, value: number, k: AcidConstants, salt = 0, casein = 0, start: Near | null = null): number {
+  chargeInto(answer, 0, acids, from, value, k, salt, casein, start);
   return answer[0]!;
 }
 
 /** `chargeAt` written into `out[at]`: Newton's steps on the ionic strength. @source spana-davies activities */
-export function chargeInto(out: Float64Array, at: number, acids: ArrayLike<number>, from: number, value: number, k: AcidConstants, salt = 0, casein = 0): void {
+export function chargeInto(out: Float64Array, at: number, acids: ArrayLike<number>, from: number, value: number, k: AcidConstants, salt = 0, casein = 0, start: Near | null = null): void {
   const n = gather(acids, from, k);
   const h = Math.exp(-LN10 * value), oh = k.Kw / h;
   let held = 0;
   if (casein > 0) { caseinInto(sums, CASEIN, h, k, casein, acids[from + PHOSPHORIC]!); held = sums[CASEIN]! - sums[CASEIN + 2]!; }
-  let ionic = salt + h + oh + 0.02;
+  let ionic = start !== null && start.ionic > 0 ? start.ionic : salt + h + oh + 0.02;
   for (let i = 0; i < MOST; i++) {
     activity(ionic, k.A);
     const g = sums[ACTIVITY]!;
@@ -138,8 +153,12 @@ export function chargeInto(out: Float64Array, at: number, acids: ArrayLike<numbe
     const slope = -0.5 * (sums[ACTIVITY_I]! * (sums[SQUARE_G]! + protons + hydroxide) + sign * fall) - 1;
     const moved = -rest / slope, next = ionic + moved;
     ionic = next > 0.1 * ionic ? next : ionic + rest;
-    if (moved < CLOSE_I * (ionic + CLOSE_I) && moved > -CLOSE_I * (ionic + CLOSE_I)) { out[at] = strong - fall * moved; return; }
+    if (moved < CLOSE_I * (ionic + CLOSE_I) && moved > -CLOSE_I * (ionic + CLOSE_I)) {
+      if (start === null || start.set) { out[at] = strong - fall * moved; return; }
+      start.ionic = ionic; start.set = true;
+    }
   }
+  if (start !== null) start.set = true;
   out[at] = chargeBySettling(acids, from, value, k, salt, casein);
 }
 

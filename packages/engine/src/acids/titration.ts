@@ -1,6 +1,6 @@
 import table from '../../../../data/physics/acids.json' with { type: 'json' };
 import { constantsAt, EQUIVALENT, MOLAR_MASS } from './constants.ts';
-import { chargeAt } from './ph.ts';
+import { chargeAt, type Near } from './ph.ts';
 
 /** pH at which a titration ends. @source memory US wine and AOAC end point */
 export const END_POINT = table.titration.pH;
@@ -16,13 +16,13 @@ const CITRIC_EQUIVALENT = EQUIVALENT[0]!;
  * volume of the base. Negative where the liquid stands above pH 8.2. Allocates nothing.
  * @source goldberg-2002 constants; awri-tn14 equivalents
  */
-export function titratableAcidity(acids: ArrayLike<number>, from: number, strong: number, salt = 0): number {
-  return (chargeAt(acids, from, END_POINT, AQUEOUS, salt) - strong) * CITRIC_EQUIVALENT;
+export function titratableAcidity(acids: ArrayLike<number>, from: number, strong: number, salt = 0, start: Near | null = null): number {
+  return (chargeAt(acids, from, END_POINT, AQUEOUS, salt, 0, start) - strong) * CITRIC_EQUIVALENT;
 }
 
 /** `titratableAcidity` written into `out[at]`. @source none - definition */
-export function titratableAcidityInto(out: Float64Array, i: number, acids: ArrayLike<number>, from: number, strong: number, salt = 0): void {
-  out[i] = titratableAcidity(acids, from, strong, salt);
+export function titratableAcidityInto(out: Float64Array, i: number, acids: ArrayLike<number>, from: number, strong: number, salt = 0, start: Near | null = null): void {
+  out[i] = titratableAcidity(acids, from, strong, salt, start);
 }
 
 /** Grams that give or take one mole of protons, by name. */

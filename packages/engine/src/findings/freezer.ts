@@ -55,7 +55,7 @@ function lessWater(ctx: Context, prep: PrepBuilt, step: Step): ProbeOp {
   return ({ s, x }, out, i) => {
     out[i] = 0;
     const celsius = (input >= 0 ? x[input]! : step.temperature?.celsius ?? usualAt(ctx, 'freezer')) - COLDER, water = s[block + at.water]!;
-    copy.set(s.subarray(block, block + copy.length));
+    for (let k = 0; k < copy.length; k++) copy[k] = s[block + k]!;
     if ((100 * iceAt(copy, 0, celsius)) / water <= POURS) return;
     let low = 0, high = water;
     for (let k = 0; k < 40; k++) {

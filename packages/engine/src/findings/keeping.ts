@@ -51,7 +51,7 @@ function stateOf(ctx: Context, prep: PrepBuilt) {
   const ph = ctx.probed(`prep:${prep.section.key}`, 'ph'), block = prep.content.phase('liquid'), dry = new Float64Array(at.insolubles + 1), one = new Float64Array(1);
   return {
     pH: (w: Parameters<ProbeOp>[0]) => { if (!ph) return NOT_KNOWN; ph(w, one, 0); return Number.isNaN(one[0]!) ? NOT_KNOWN : one[0]!; },
-    aw: (s: Float64Array) => { dry.set(s.subarray(block, block + dry.length)); dry[at.ethanol] = 0; return waterActivity(dry, 0); },
+    aw: (s: Float64Array) => { for (let k = 0; k < dry.length; k++) dry[k] = s[block + k]!; dry[at.ethanol] = 0; return waterActivity(dry, 0); },
     pct: strengthOfPrep(prep),
     oil: (s: Float64Array) => { const m = wholeMass(s, block); return m > 0 ? s[block + at.fat]! / m : 0; },
   };

@@ -115,7 +115,7 @@ const ROUNDED = limit('jigger-too-coarse', 'rounded');
  */
 export function judgeChoices(c: Compiled, s: Spreads, at: (of: string, name: string) => number | undefined): Finding[] {
   const out: Finding[] = [];
-  const { probes } = c.program, n = probes.length, sums = new EndSums(), ends = new Float64Array(2);
+  const { probes } = c.program, n = probes.length, inputs = c.program.inputs.length, sums = new EndSums(), ends = new Float64Array(2);
   for (const [index, choice] of c.ctx.choices.entries()) {
     const row = CODES[choice.code], input = c.program.inputs[choice.input];
     if (!row || !input) continue;
@@ -125,7 +125,7 @@ export function judgeChoices(c: Compiled, s: Spreads, at: (of: string, name: str
       const p = probes[k]!;
       const stop = p.name.startsWith('margin:');
       if (stop ? !tips(c, p.of, p.name) : !(SEEN[p.name] !== undefined && (c.build ? p.of === 'drink' : p.of.startsWith('prep:')))) continue;
-      const value = s.value[k]!, down = s.down[choice.input * n + k]!, up = s.up[choice.input * n + k]!;
+      const value = s.value[k]!, down = s.down[k * inputs + choice.input]!, up = s.up[k * inputs + choice.input]!;
       if (!Number.isFinite(value)) continue;
       const changes = choice.share === undefined ? [down, up] : [(choice.share < 1 ? down : up) * reach];
       for (const change of changes) {
@@ -135,7 +135,7 @@ export function judgeChoices(c: Compiled, s: Spreads, at: (of: string, name: str
           if (change > 0 === value > 0) continue;
           own = Math.abs(value);
         } else {
-          sums.without(choice.share === undefined ? choice.input : -1, s, n, k, ends);
+          sums.without(choice.share === undefined ? choice.input : -1, s, inputs, k, ends);
           own = Math.max(change < 0 ? -ends[0]! : ends[1]!, SEEN[p.name]!);
         }
         const ratio = Math.abs(change) / Math.max(own, 1e-12);

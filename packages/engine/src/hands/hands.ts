@@ -113,11 +113,11 @@ export function* handsInSteps(c: Compiled, tables: Tables, asked: HandsAsked, aS
   yield;
 
   // what matters: each input moved to its own two points in this kitchen
-  const seen = spreads(program, program.workspace(), undefined, false), n = program.probes.length;
+  const seen = spreads(program, program.workspace(), undefined, false), n = program.inputs.length;
   const weigh = (k: number, what: Pick<Matter, 'figure' | 'code' | 'path'>): Matter[] => {
     const all = seen.variance[k]!;
     if (!(all > 0)) return [];
-    return program.inputs.map((input, i) => ({ ...what, input: input.key, share: partAt(seen, i * n + k) / all, ...(input.at ? { at: input.at } : {}) })).filter((m) => m.share >= TOLD).sort((a, b) => b.share - a.share);
+    return program.inputs.map((input, i) => ({ ...what, input: input.key, share: partAt(seen, k * n + i) / all, ...(input.at ? { at: input.at } : {}) })).filter((m) => m.share >= TOLD).sort((a, b) => b.share - a.share);
   };
   const weighed: Weighed[] = found.map((f) => ({ ...f, by: weigh(f.probe, { code: f.is.code, path: f.is.path }) }));
   const matters = [...weighed.flatMap((f) => f.by), ...program.probes.flatMap((p, k) => (p.of === 'drink' && shown(p) && figures[nameOf(p)] ? weigh(k, { figure: nameOf(p) }) : []))];

@@ -8,7 +8,9 @@ const N = CONSTITUENTS.length;
 const M_WATER = 18.0153, M_ETHANOL = 46.069;
 const CP_WATER = Float64Array.from(heat.water.cp);
 const CP_ETHANOL = Float64Array.from(heat.ethanol.cp);
-const MIX = heat.mixing.cp.map((row) => Float64Array.from(row)) as readonly Float64Array[];
+/** Coefficients in p of each power of u, four numbers each. */
+const MIX = Float64Array.from(heat.mixing.cp.flat());
+if (MIX.length !== 4 * heat.mixing.cp.length) throw new Error('a power of the mixing heat capacity has other than four coefficients');
 const CONST = new Float64Array(N);
 const SLOPE = new Float64Array(N);
 const rows = heat.constituents as Readonly<Partial<Record<Constituent, { readonly cp: readonly number[] }>>>;
@@ -73,16 +75,13 @@ function expandWith(water: number): number {
   const solvent = water + ethanol;
   const p = ethanol / solvent;
   const weight = (water * ethanol) / solvent;
-  for (let j = 0; j < MIX.length; j++) {
-    const row = MIX[j]!;
-    CAPACITY[j]! += weight * (row[0]! + p * (row[1]! + p * (row[2]! + p * row[3]!)));
-  }
+  for (let j = 0, k = 0; k < MIX.length; j++, k += 4) CAPACITY[j]! += weight * (MIX[k]! + p * (MIX[k + 1]! + p * (MIX[k + 2]! + p * MIX[k + 3]!)));
   const mol = water / M_WATER + ethanol / M_ETHANOL;
   return mol * excessEnthalpyAt25(ethanol / M_ETHANOL / mol);
 }
 
-/** A step this small of Newton's is the last: its own error is its square, and less than a hundredth of that for each K. */
-const LAST_STEP = 1e-7;
+/** A step of Newton's this small, in K, is the last: what is left is its square times half the change of the heat capacity over itself, less than a hundredth for each K. */
+const LAST_STEP = 3e-4;
 
 function capacityAt(u: number): number {
   let sum = 0;
@@ -166,7 +165,10 @@ export function temperatureWith(water: number, enthalpy_J: number, guess: number
   const target = enthalpy_J - expandWith(water);
   let t = guess;
   for (let i = 0; i < 30; i++) {
-    const step = (enthalpyNow(t) - target) / capacityNow(t);
+    const inside = held(t), u = (inside - 25) / 100;
+    let heats = 0, holds = 0;
+    for (let k = ORDER - 1; k >= 0; k--) { const c = CAPACITY[k]!; heats = heats * u + c * INTEGRAL[k]!; holds = holds * u + c; }
+    const step = (100 * u * heats + holds * (t - inside) - target) / holds;
     t -= step;
     if (Math.abs(step) < LAST_STEP) return t;
   }
@@ -195,9 +197,27 @@ export function momentWith(water: number, enthalpy_J: number, guess: number, out
   out[0] = celsius;
   out[1] = capacityNow(celsius);
   if (!(water > 1e-9)) { out[2] = enthalpyWith(water + 1, celsius) - enthalpy_J; out[3] = 0; return; }
-  const step = water > 2 ? 1 : water / 2, more = enthalpyWith(water + step, celsius), less = enthalpyWith(water - step, celsius);
-  out[2] = (more - less) / (2 * step);
-  out[3] = (more - 2 * enthalpy_J + less) / (step * step);
+  const t = held(celsius), u = (t - 25) / 100;
+  let heats = 0, holds = 0;
+  for (let k = ORDER - 1; k >= 0; k--) { heats = heats * u + CP_WATER[k]! * INTEGRAL[k]!; holds = holds * u + CP_WATER[k]!; }
+  out[2] = 100 * u * heats + holds * (celsius - t);
+  out[3] = 0;
+  if (BESIDE[0] === 0) return;
+  // of what a gram of water brings only the mixing with ethanol hangs on how much there is
+  const step = water > 2 ? 1 : water / 2, more = mixingWith(water + step, u, celsius - t), as = mixingWith(water, u, celsius - t), less = mixingWith(water - step, u, celsius - t);
+  out[2] += (more - less) / (2 * step);
+  out[3] = (more - 2 * as + less) / (step * step);
+}
+
+/** What mixing so much water with the ethanol brings, J: at 25 °C, and by the heat capacity to 100 u above and `beyond` K on. */
+function mixingWith(water: number, u: number, beyond: number): number {
+  const ethanol = BESIDE[0]!, solvent = water + ethanol, p = ethanol / solvent, mol = water / M_WATER + ethanol / M_ETHANOL;
+  let sum = 0, power = 1;
+  for (let j = 0, k = 0; k < MIX.length; j++, k += 4) {
+    sum += (MIX[k]! + p * (MIX[k + 1]! + p * (MIX[k + 2]! + p * MIX[k + 3]!))) * power * (100 * u * INTEGRAL[j]! + beyond);
+    power *= u;
+  }
+  return ((water * ethanol) / solvent) * sum + mol * excessEnthalpyAt25(ethanol / M_ETHANOL / mol);
 }
 
 /**

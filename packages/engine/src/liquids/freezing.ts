@@ -127,16 +127,21 @@ function slopeIce(f: number): number {
 const LOWEST_C = -80;
 const DRIEST = logIce(-LOWEST_C);
 
+/** A step of Newton's this small, in K, is the last: the next would be its square, and less than a hundredth of that for each K. */
+const LAST_STEP = 1e-4;
+
 function depression(log10aw: number, near = 0): number {
   if (log10aw >= 0) return 0;
   if (log10aw <= DRIEST) return -LOWEST_C;
   let f = near > 0 ? near : log10aw / C[0]!;
   if (f > -LOWEST_C) f = -LOWEST_C;
   for (let i = 0; i < 30; i++) {
-    const step = (logIce(f) - log10aw) / slopeIce(f);
+    let log = 0, slope = 0;
+    for (let k = C.length - 1; k >= 0; k--) { const c = C[k]!; log = (log + c) * f; slope = slope * f + (k + 1) * c; }
+    const step = (log - log10aw) / slope;
     f -= step;
     if (f > -LOWEST_C) f = -LOWEST_C;
-    if (Math.abs(step) < 1e-8) break;                                       // the next step would be its square
+    if (Math.abs(step) < LAST_STEP) break;
   }
   return f;
 }

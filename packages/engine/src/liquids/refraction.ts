@@ -95,7 +95,7 @@ export function brixFromIndex(n: number): number {
     const step = (off * (w - before)) / (off - offBefore);
     before = w; offBefore = off;
     w -= step;
-    if (!(Math.abs(step) > 1e-10)) break;
+    if (!(Math.abs(step) > 1e-7)) break;
   }
   return 100 * w;
 }

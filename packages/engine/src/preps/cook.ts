@@ -15,7 +15,7 @@ const asCooked = (ctx: Context, step: Step): number => ctx.spread('model/alcohol
 export function simmer(ctx: Context, v: Vat, step: Step, boilsOff: string, seconds: number): void {
   if (step.flags.includes('covered') || step.flags.includes('closed')) return;
   const water = ctx.assume(boilsOff, step.path, 'nature'), power = asCooked(ctx, step), { lost } = ctx;
-  ctx.ops.push(({ s, x }) => { boilOff(s, v.liquid, s, lost, x[water]!, ethanolKeptAfterSimmering(x[seconds]! / 60) ** x[power]!); });
+  ctx.ops.push(({ s, x }) => { boilOff(s, v.liquid, s, lost, x[water]!, s[v.liquid + at.ethanol]! > 0 ? ethanolKeptAfterSimmering(x[seconds]! / 60) ** x[power]! : 1); });
 }
 
 /** A peel is flamed over a drink, not the drink. */

@@ -1,5 +1,5 @@
 import type { Measure } from '../document/types.ts';
-import { ACIDS, chargeAt, constantsAt, molarInto } from '../acids/index.ts';
+import { ACIDS, chargeAt, constantsAt, molarInto, near } from '../acids/index.ts';
 import type { Ingredient } from '../larder/types.ts';
 import { alcoholic, balanceOf, spreadKey } from '../larder/index.ts';
 import { ETHANOL_G_ML, strengthOf, volumeAt20 } from '../liquids/index.ts';
@@ -73,7 +73,7 @@ export function drawnOf(ctx: Context, m: Measure, row: Ingredient | undefined, n
       groups.push({ input: ctx.share(`larder/${row.id}/${g.what}`, spreadKey(row, g.column, ctx.tables), sum, 'nature', { ...path, from: `ingredients ${row.id} ${g.column}` }), parts });
     }
   }
-  const volume0 = volumeAt20(grams, 0);
+  const volume0 = volumeAt20(grams, 0), rate = waterPerVolume(grams, volume0);
   const inputs = [iStrength, iSugar, iAcid, basis?.input ?? -1, ...groups.map((g) => g.input)].filter((i) => i >= 0);
   const make = (s: Float64Array, x: Float64Array, block: number) => {
     if (iSugar >= 0 || basis) {
@@ -82,7 +82,7 @@ export function drawnOf(ctx: Context, m: Measure, row: Ingredient | undefined, n
     }
     if (iAcid >= 0) for (let i = 0; i < ACIDS; i++) s[block + at.citric + i]! *= x[iAcid]!;
     for (let k = 0; k < groups.length; k++) { const g = groups[k]!; for (let i = 0; i < g.parts.length; i++) s[block + g.parts[i]!]! *= x[g.input]!; }
-    if (iStrength >= 0) fillToLabel(s, block, x[iStrength]!, volume0);
+    if (iStrength >= 0) fillToLabel(s, block, x[iStrength]!, volume0, rate);
     else {
       let others = 0;
       for (let i = 0; i < CONSTITUENTS.length; i++) others += i === at.water ? 0 : s[block + i]!;
@@ -98,7 +98,7 @@ export function strengthSaid(m: Measure, name: string, pct: number): Said {
 }
 
 /** The label speaks of a volume: solutes per litre stay, ethanol follows the label, water fills up to the litre. */
-function fillToLabel(s: Float64Array, block: number, strength: number, volume0: number): void {
+function fillToLabel(s: Float64Array, block: number, strength: number, volume0: number, usualRate: number): void {
   scaleMatter(s, block, block, 1 / volume0);
   s[block + at.ethanol] = (strength / 100) * ETHANOL_G_ML;
   let before = 0, waterBefore = 0;
@@ -106,12 +106,20 @@ function fillToLabel(s: Float64Array, block: number, strength: number, volume0: 
     const water = s[block + at.water]!;
     const off = 1 - volumeAt20(s, block);
     if (Math.abs(off) < 1e-11) return;
-    // a secant after the first step: what a gram of water adds to the volume
-    const rate = i === 0 ? 0.98 : (water - waterBefore) / (before - off);
+    // a secant after the first step: how much water a mL more takes
+    const rate = i === 0 ? usualRate : (water - waterBefore) / (before - off);
     before = off; waterBefore = water;
-    s[block + at.water] = Math.max(0, water + off * (Number.isFinite(rate) && rate > 0.5 && rate < 1.5 ? rate : 0.98));
+    s[block + at.water] = Math.max(0, water + off * (Number.isFinite(rate) && rate > 0.5 && rate < 1.5 ? rate : usualRate));
     if (s[block + at.water] === water) return;
   }
+}
+
+/** Grams of water that a mL more of a bottle takes, as it usually is. */
+function waterPerVolume(grams: Float64Array, volume0: number): number {
+  const more = Float64Array.from(grams);
+  more[at.water]! += 1;
+  const rate = 1 / (volumeAt20(more, 0) - volume0);
+  return rate > 0.5 && rate < 1.5 ? rate : 0.98;
 }
 
 /** The salts of a bottle: the charge its strong ions bring per gram, from its own pH where it has one. */
@@ -137,12 +145,12 @@ export function saltsOf(ctx: Context, m: Measure, row: Ingredient | undefined, g
     return { inputs: input >= 0 ? [input] : [], charge: (_s, x, _block, _mL, total) => (each * (input >= 0 ? x[input]! : 1)) / total };
   }
   const input = ctx.band(`larder/${row.id}/ph`, b.low, b.high, row, { at: m.path });
-  const k = constantsAt(20, strengthOf(grams, 0));
+  const k = constantsAt(20, strengthOf(grams, 0)), start = near();
   return {
     inputs: [input],
     charge: (s, x, block, mL) => {
       molarInto(perLitre, s, block, mL);
-      return (chargeAt(perLitre, 0, x[input]!, k, 0, (s[block + at.casein]! / mL) * 1000) * mL) / 1000;
+      return (chargeAt(perLitre, 0, x[input]!, k, 0, (s[block + at.casein]! / mL) * 1000, start) * mL) / 1000;
     },
   };
 }

@@ -1,4 +1,4 @@
-import { ACIDS, molarInto, titratableAcidityInto } from '../acids/index.ts';
+import { ACIDS, molarInto, near, titratableAcidityInto } from '../acids/index.ts';
 import { energyOf } from '../larder/index.ts';
 import { refractometerBrix, rivalShare, strengthIn, volumeAt20 } from '../liquids/index.ts';
 import { at, slot } from '../matter/constituents.ts';
@@ -12,7 +12,7 @@ export const UNKNOWN_LIMIT = 0.05;
 
 /** The figures that any liquid has, read off its block as the contract defines them; gives back where volume and mass stand. @source none - definition */
 export function figures(ctx: Context, of: string, block: number, options: { temperature?: number } = {}): { readonly volume: number; readonly mass: number } {
-  const mol = new Float64Array(ACIDS);
+  const mol = new Float64Array(ACIDS), start = near();
   // volume and mass once, for all the figures that divide by them
   const volume = ctx.layout.take(1), mass = ctx.layout.take(1), known = ctx.layout.take(1);
   // sweet and strong at once: no table was found, two published rules differ, and which is nearer is not known
@@ -39,9 +39,9 @@ export function figures(ctx: Context, of: string, block: number, options: { temp
   put('brix', '°Bx', 'molar-refraction', ['crc-solutions', 'oiv-refraction', 'lorenz1880'], (s) => refractometerBrix(s, block, s[known]));
   ctx.probe('acidity', of, 'g/L', 'charge-balance-to-8.2', ['goldberg-2002'], ({ s }, out, i) => {
     const mL = s[volume]!;
-    if (!(mL > 0) || s[block + slot.acids_unknown_g]! + s[block + slot.unknown_g]! > UNKNOWN_LIMIT * s[mass]!) { out[i] = NaN; return; }
+    if (!(mL > 0) || s[block + slot.acids_unknown_g]! + s[block + slot.unknown_g]! > UNKNOWN_LIMIT * s[mass]!) { out[i] = NaN; start.set = true; return; }
     molarInto(mol, s, block, mL);
-    titratableAcidityInto(out, i, mol, 0, (s[block + slot.charge_mol]! / mL) * 1000);
+    titratableAcidityInto(out, i, mol, 0, (s[block + slot.charge_mol]! / mL) * 1000, 0, start);
     if (out[i]! < 0) out[i] = 0;
   });
   phProbe(ctx, of, block, volume, mass);

@@ -62,10 +62,11 @@ function trial(program: Program, w: Workspace, spreadOf: SpreadOf, moved: readon
 
 /** Inputs that bring any of the figures more than a fiftieth of what all bring it, in their order. */
 function mattering(moved: readonly number[], { value, down, up }: Sums, columns: Int32Array): Int32Array {
-  const n = value.length, counts = new Uint8Array(moved.length), bring = new Float64Array(moved.length);
+  const n = down.length / value.length, counts = new Uint8Array(moved.length), bring = new Float64Array(moved.length);
   for (let c = 0; c < columns.length; c++) {
+    const row = columns[c]! * n;
     let all = 0;
-    for (let m = 0; m < moved.length; m++) { const at = moved[m]! * n + columns[c]!, a = down[at]!, b = up[at]!; bring[m] = a * a + b * b; all += bring[m]!; }
+    for (let m = 0; m < moved.length; m++) { const at = row + moved[m]!, a = down[at]!, b = up[at]!; bring[m] = a * a + b * b; all += bring[m]!; }
     for (let m = 0; m < moved.length; m++) if (bring[m]! > LEAST * all) counts[m] = 1;
   }
   return Int32Array.from(moved.filter((_, m) => counts[m] === 1));
@@ -73,14 +74,14 @@ function mattering(moved: readonly number[], { value, down, up }: Sums, columns:
 
 /** What the sum of differences makes of draws: rows of `makers`, a column for each of `columns`. */
 function sumsOf(columns: Int32Array, index: Int32Array, z: Float64Array, { value, down, up }: Sums, makers: number): Float64Array {
-  const n = value.length, width = columns.length, inputs = index.length, sums = new Float64Array(makers * width);
+  const n = down.length / value.length, width = columns.length, inputs = index.length, sums = new Float64Array(makers * width);
   const which = new Int32Array(inputs), below = new Float64Array(inputs), above = new Float64Array(inputs);
   for (let c = 0; c < width; c++) {
     const k = columns[c]!;
     // most inputs do nothing to a figure
     let some = 0;
     for (let m = 0; m < inputs; m++) {
-      const i = index[m]! * n + k;
+      const i = k * n + index[m]!;
       if (down[i] === 0 && up[i] === 0) continue;
       which[some] = m; below[some] = -down[i]! / Z95; above[some++] = up[i]! / Z95;
     }

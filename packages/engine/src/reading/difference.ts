@@ -35,13 +35,13 @@ export function differences(a: Ranged, b: Ranged, figures: readonly (readonly [o
     const shared = new Set<number>();
     for (let k = 0; k < inputsB.length; k++) {
       const named = other.get(inputsB[k]!.key), at = named !== undefined && isOne(inputsA[named]!, inputsB[k]!) ? named : undefined;
-      let down = b.spreads.down[k * probesB.length + j]!, up = b.spreads.up[k * probesB.length + j]!;
-      if (at !== undefined) { shared.add(at); down -= a.spreads.down[at * probesA.length + i]!; up -= a.spreads.up[at * probesA.length + i]!; }
+      let down = b.spreads.down[j * inputsB.length + k]!, up = b.spreads.up[j * inputsB.length + k]!;
+      if (at !== undefined) { shared.add(at); down -= a.spreads.down[i * inputsA.length + at]!; up -= a.spreads.up[i * inputsA.length + at]!; }
       if (down !== 0 || up !== 0) sums.add(down, up);
     }
     for (let k = 0; k < inputsA.length; k++) {
       if (shared.has(k)) continue;
-      const down = a.spreads.down[k * probesA.length + i]!, up = a.spreads.up[k * probesA.length + i]!;
+      const down = a.spreads.down[i * inputsA.length + k]!, up = a.spreads.up[i * inputsA.length + k]!;
       if (down !== 0 || up !== 0) sums.add(-down, -up);
     }
     sums.ends(ends);

@@ -24,8 +24,8 @@ describe('the ends of a sum of independent parts', () => {
     expect(Math.abs(high - (mean + Z95 * sd))).toBeLessThan(0.3 * sd);
   });
   it('are those of the others where one is left out, of all where none is (JCGM 100:2008, 5.1.2: 3 and 4 make 5, with 12 they make 13)', () => {
-    const down = Float64Array.of(9, -3, 9, 4, 9, -12), up = down.map((d) => -d), sums = new EndSums(), out = new Float64Array(2);
-    const endsWithout = (left: number) => { sums.without(left, { down, up }, 2, 1, out); return [...out]; };
+    const down = Float64Array.of(9, 9, 9, -3, 4, -12), up = down.map((d) => -d), sums = new EndSums(), out = new Float64Array(2);
+    const endsWithout = (left: number) => { sums.without(left, { down, up }, 3, 1, out); return [...out]; };
     for (const [left, end] of [[2, 5], [-1, 13], [0, Math.sqrt(160)]] as const) for (const [i, side] of [-end, end].entries()) expect(endsWithout(left)[i]).toBeCloseTo(side, 12);
   });
   it('are numbers however small the parts, and nothing where there are none', () => {

@@ -56,12 +56,12 @@ export class EndSums {
   }
 
   /**
-   * The ends that figure `k` of `n` has with every input but one, -1 for none left out; the sums are of those parts.
-   * `down` and `up`: what each input does to each figure, a row of figures an input.
+   * The ends that figure `k` has with every of `n` inputs but one, -1 for none left out; the sums are of those parts.
+   * `down` and `up`: what each input does to each figure, a row of inputs a figure.
    */
   without(left: number, { down, up }: { readonly down: Float64Array; readonly up: Float64Array }, n: number, k: number, out: Float64Array): void {
     this.clear();
-    for (let i = 0, at = k; at < down.length; i++, at += n) if (i !== left && (down[at] !== 0 || up[at] !== 0)) this.add(down[at]!, up[at]!);
+    for (let i = 0, at = k * n; i < n; i++, at++) if (i !== left && (down[at] !== 0 || up[at] !== 0)) this.add(down[at]!, up[at]!);
     this.ends(out);
   }
 }

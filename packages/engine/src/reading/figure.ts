@@ -10,13 +10,13 @@ import type { Figure } from './types.ts';
  * @source none - definition
  */
 export function figureOf(c: Compiled, s: Spreads, k: number): Figure {
-  const probe = c.program.probes[k]!, n = c.program.probes.length, inputs = c.program.inputs;
+  const probe = c.program.probes[k]!, inputs = c.program.inputs, row = k * inputs.length;
   const sources = new Set<string>(probe.sources);
   let weakest = -1;
   const enough = 0.01 * s.variance[k]!;
   if (enough > 0) {
     for (let i = 0; i < inputs.length; i++) {
-      if (partAt(s, i * n + k) < enough) continue;
+      if (partAt(s, row + i) < enough) continue;
       weakest = Math.max(weakest, GRADES.indexOf(inputs[i]!.grade));
       sources.add(inputs[i]!.source);
     }

@@ -15,7 +15,7 @@ const LEAST = 0.005;
  * @source none - definition
  */
 export function narrowOf(c: Compiled, s: Spreads, k: number, whole = true): Narrow[] {
-  const { inputs, probes } = c.program, n = probes.length;
+  const { inputs } = c.program, n = inputs.length;
   const wide = s.high[k]! - s.low[k]!;
   if (!(wide > 0)) return [];
   const sums = new EndSums(), ends = new Float64Array(2);
@@ -25,7 +25,7 @@ export function narrowOf(c: Compiled, s: Spreads, k: number, whole = true): Narr
   };
   const all = without(-1), bent = whole && sums.bend > BENT;
   const tried: { i: number; low: number; high: number }[] = [];
-  for (let i = 0; i < inputs.length; i++) if (partAt(s, i * n + k) > 0) tried.push({ i, ...without(i) });
+  for (let i = 0; i < inputs.length; i++) if (partAt(s, k * n + i) > 0) tried.push({ i, ...without(i) });
   tried.sort((a, b) => a.high - a.low - (b.high - b.low) || a.i - b.i);
   const best = tried[0];
   if (!best) return [];

@@ -10,13 +10,13 @@ import { EndSums } from './ends.ts';
 /** Nominal values and 95 % ranges of every probe, with what each input contributes. */
 export interface Spreads {
   readonly value: Float64Array; readonly low: Float64Array; readonly high: Float64Array;
-  /** down and up by input and probe: `contribution[input * probes + probe]`, signed differences at the input's 2.5 and 97.5 % points */
+  /** down and up by probe and input, a row of inputs a probe: `down[probe * inputs + input]`, signed differences at the input's 2.5 and 97.5 % points */
   readonly down: Float64Array; readonly up: Float64Array;
   /** sum of `partAt` over all inputs, by probe: shares of variance are the ratios of the two */
   readonly variance: Float64Array;
 }
 
-/** Half the difference between an input's two points, squared: `at` is `input * probes + probe`. @source none - definition */
+/** Half the difference between an input's two points, squared: `at` is `probe * inputs + input`. @source none - definition */
 export function partAt({ down, up }: Pick<Spreads, 'down' | 'up'>, at: number): number {
   return partOf(down[at]!, up[at]!);
 }
@@ -53,11 +53,12 @@ export function spreads(program: Program, w: Workspace, spreadOf: SpreadOf = (in
       if (to === input.value) continue;
       const ranges = moves.to(i, to, out, ranged), keep = side < 0 ? down : up;
       for (let r = 0; r < ranges.length; r += 2) {
-        for (let k = ranges[r]!, at = i * n + k; k < ranges[r + 1]!; k++, at++) {
+        for (let k = ranges[r]!; k < ranges[r + 1]!; k++) {
           // where a point makes a figure unknowable it says nothing of how far the figure goes
-          if (!ranged[k] || Number.isNaN(out[k]!)) continue;
-          keep[at] = out[k]! - value[k]!;
-          if (huge) down[at] = value[k]! - out[k]!;
+          if (!ranged[k] || out[k]! === value[k]! || Number.isNaN(out[k]!)) continue;
+          const by = out[k]! - value[k]!, at = k * inputs + i;
+          keep[at] = by;
+          if (huge) down[at] = -by;
         }
       }
     }
@@ -68,8 +69,9 @@ export function spreads(program: Program, w: Workspace, spreadOf: SpreadOf = (in
   for (let k = 0; k < n; k++) {
     if (!ranged[k]) continue;
     sums.clear();
+    const row = k * inputs;
     for (const i of moved) {
-      const a = down[i * n + k]!, b = up[i * n + k]!;
+      const a = down[row + i]!, b = up[row + i]!;
       if (a === 0 && b === 0) continue;
       sums.add(a, b);
       variance[k]! += partOf(a, b);

@@ -24,9 +24,9 @@ export function whyOf(c: Compiled, s: Spreads, a: Askable, whole = true): Why {
   const k = a.probe;
   const told = { figure: a.name, of: a.of, ...(a.code === undefined ? {} : { code: a.code }), ...(a.through === undefined ? {} : { through: a.through }) };
   if (k < 0 || !Number.isFinite(s.value[k]!)) return { ...told, method: k < 0 ? '' : c.program.probes[k]!.method, sources: [], inputs: [], rest: 0, narrow: [], absent: absentOf(c, a) };
-  const n = c.program.probes.length, all = s.variance[k]!;
+  const row = k * c.program.inputs.length, all = s.variance[k]!;
   const { value, unit, low, high, grade, method, sources } = figureOf(c, s, k);
-  const inputs = c.program.inputs.map((input, i) => inputOf(c, input, s.down[i * n + k]!, s.up[i * n + k]!, all > 0 ? partAt(s, i * n + k) / all : 0))
+  const inputs = c.program.inputs.map((input, i) => inputOf(c, input, s.down[row + i]!, s.up[row + i]!, all > 0 ? partAt(s, row + i) / all : 0))
     .filter((i) => i.share > SEEN).sort((x, y) => y.share - x.share);
   return { ...told, value, unit, low, high, grade, method, sources, inputs, rest: all > 0 ? Math.max(0, 1 - inputs.reduce((t, i) => t + i.share, 0)) : 0, narrow: narrowOf(c, s, k, whole) };
 }
