@@ -17,7 +17,7 @@ await bundle.close();
 writeFileSync(join(out, 'package.json'), '{ "type": "commonjs" }\n');
 
 // One drink is read, so that what reading needs is compiled and can be kept beside the text.
-const { main, keepCompiled } = await import('../packages/cli/bin/whole.js');
+const { default: { main, keepCompiled } } = await import('../packages/cli/bin/whole.js');
 const nowhere = { write: () => true };
 const drink = join(root, 'demo', 'clear-colada.drink');
 const status = await main(['read', '--json', drink], { stdin: process.stdin, stdout: nowhere, stderr: nowhere, env: {} });

@@ -1,15 +1,10 @@
+'use strict';
 // Loads the bundled command line with what V8 had compiled of it when it was built, so that a cold start compiles next to nothing.
-import process from 'node:process';
+const { readFileSync, writeFileSync } = require('node:fs');
+const { join } = require('node:path');
+const { Script } = require('node:vm');
 
-// asked of the process: as imports each of them would be wrapped as a module first
-const { readFileSync, writeFileSync } = process.getBuiltinModule('fs');
-const { createRequire } = process.getBuiltinModule('module');
-const { join } = process.getBuiltinModule('path');
-const { fileURLToPath } = process.getBuiltinModule('url');
-const { Script } = process.getBuiltinModule('vm');
-
-const folder = fileURLToPath(new URL('../whole/', import.meta.url));
-const outside = createRequire(import.meta.url);
+const folder = join(__dirname, '..', 'whole');
 const loaded = new Map();
 
 const compiledOf = (name) => { try { return readFileSync(join(folder, `${name}.compiled`)); } catch { return undefined; } };
@@ -23,13 +18,13 @@ function load(name) {
   const text = `(function (exports, require, module, __filename) {${readFileSync(filename, 'utf8')}\n})`;
   const script = new Script(text, { filename, cachedData: compiledOf(name) });
   loaded.set(name, { module, script });
-  script.runInThisContext()(module.exports, (other) => (other.startsWith('./') ? load(other.slice(2)) : outside(other)), module, filename);
+  script.runInThisContext()(module.exports, (other) => (other.startsWith('./') ? load(other.slice(2)) : require(other)), module, filename);
   return module.exports;
 }
 
-export const { main } = load('index.js');
+exports.main = load('index.js').main;
 
 /** Writes beside each file what is compiled of it by now. */
-export function keepCompiled() {
+exports.keepCompiled = () => {
   for (const [name, { script }] of loaded) writeFileSync(join(folder, `${name}.compiled`), script.createCachedData());
-}
+};

@@ -1,7 +1,8 @@
 import type { Tables } from '@washline/engine';
 import { METHODS } from '../sections/methods.ts';
 import { fold, foldTyped } from '../names/fold.ts';
-import { category, compact, names } from '../vocabulary/vocabulary.ts';
+import { names } from '../vocabulary/names.ts';
+import { category, compact } from '../vocabulary/vocabulary.ts';
 
 export type CompletionKind = 'prep' | 'bottle' | 'ingredient' | 'unit' | 'step' | 'method' | 'glass' | 'ice' | 'sieve' | 'key' | 'section';
 export type CompletionLanguage = 'en' | 'de';

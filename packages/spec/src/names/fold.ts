@@ -20,5 +20,6 @@ export function fold(text: string): string {
 
 /** The same, with ä ö ü as they are typed without the marks: ae oe ue. */
 export function foldTyped(text: string): string {
+  if (ASCII.test(text)) return fold(text);
   return fold(text.normalize('NFC').replace(/[äÄ]/g, 'ae').replace(/[öÖ]/g, 'oe').replace(/[üÜ]/g, 'ue'));
 }

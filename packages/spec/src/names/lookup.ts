@@ -1,7 +1,8 @@
 import type { LarderId } from '@washline/engine';
 import { fold } from './fold.ts';
 import { unitForms } from '../vocabulary/units.ts';
-import { englishSteps, germanStems, names, stemGerman, words, type Language, type NameRow } from '../vocabulary/vocabulary.ts';
+import { germanStems, names, stemGerman, type NameRow } from '../vocabulary/names.ts';
+import { englishSteps, words, type Language } from '../vocabulary/vocabulary.ts';
 
 /** How the thing is measured, which settles names with two meanings: "lime" is juice by volume, fruit by count. */
 export type Measured = 'volume' | 'count' | 'weight' | 'juice' | 'peel' | null;
@@ -46,10 +47,10 @@ function forms(folded: string): string[] {
 /** The exact name, in one language, whole phrase; undefined where the table has none. */
 function exact(phrase: string, folded: string, language: Language, measured: Measured, system: string | null): Found | undefined {
   const table = names(language);
-  const rows0 = table.byFold.get(folded);
+  const rows0 = table.of(folded);
   if (rows0 !== undefined) return settle(rows0, measured, system);
   for (const form of forms(folded)) {
-    const rows = table.byFold.get(form);
+    const rows = table.of(form);
     if (rows !== undefined) return settle(rows, measured, system);
   }
   if (language === 'de') {
@@ -74,7 +75,7 @@ export function lookupWhole(phrase: string, measured: Measured = null, system: s
 }
 /** What a thing is linked to, with the name that could mean nothing else where the written one could. */
 export function linkOf(found: Found): { readonly kind: 'larder'; readonly id: LarderId; readonly assumed: boolean; readonly others: readonly LarderId[]; readonly name?: string } {
-  const language = found.assumed && !names('en').byFold.has(fold(found.name)) ? 'de' : 'en';
+  const language = found.assumed && !names('en').has(fold(found.name)) ? 'de' : 'en';
   const name = found.assumed ? names(language).preferred.get(found.id) ?? names('en').preferred.get(found.id) : undefined;
   return { kind: 'larder', id: found.id, assumed: found.assumed, others: found.others, ...(name === undefined ? {} : { name }) };
 }

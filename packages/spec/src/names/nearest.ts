@@ -1,6 +1,7 @@
 import type { LarderId } from '@washline/engine';
 import { fold } from './fold.ts';
-import { names, type Language, type NameRow } from '../vocabulary/vocabulary.ts';
+import { names, type NameRow } from '../vocabulary/names.ts';
+import type { Language } from '../vocabulary/vocabulary.ts';
 
 export interface Near { readonly id: LarderId; readonly name: string }
 

@@ -1,7 +1,8 @@
 import type { LarderId } from '@washline/engine';
 import { fold } from './fold.ts';
 import { edits } from './nearest.ts';
-import { category, names, type Language, type NameRow } from '../vocabulary/vocabulary.ts';
+import { names, type NameRow } from '../vocabulary/names.ts';
+import { category, type Language } from '../vocabulary/vocabulary.ts';
 
 export interface Hit { readonly id: LarderId; readonly name: string; readonly matched: string; readonly category: string | null; readonly score: number }
 

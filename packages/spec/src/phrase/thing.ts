@@ -1,6 +1,7 @@
 import type { LarderId, Thing } from '@washline/engine';
 import { isEnglishWord, linkOf, lookup, lookupWhole, type Measured } from '../names/lookup.ts';
-import { names, verbs, type Names } from '../vocabulary/vocabulary.ts';
+import { names, type Names } from '../vocabulary/names.ts';
+import { verbs } from '../vocabulary/vocabulary.ts';
 import { filledCompound } from '../names/compound.ts';
 import type { Phrase } from './phrase.ts';
 import { PLAIN, treatments } from './treatment.ts';
@@ -97,7 +98,7 @@ function findKnown(p: Phrase, i: number, end: number): number {
   const more = found > i && p.word(found) !== '' && !isEnglishWord(p.word(found)) && names('de').words.has(p.word(found));
   return !more && (found > i || isEnglishWord(p.word(i))) ? found : Math.max(found, longestIn(p, i, end, names('de')));
 }
-function longestIn(p: Phrase, i: number, end: number, { byFold: table, beginnings }: Names): number {
+function longestIn(p: Phrase, i: number, end: number, table: Names): number {
   let key = '', best = -1;
   for (let k = i, seen = 0; k < end && seen < MAX_NAME; k++) {
     const token = p.t[k];
@@ -108,7 +109,7 @@ function longestIn(p: Phrase, i: number, end: number, { byFold: table, beginning
       else continue;
     } else { key += token.kind === 'number' ? token.text.replace(/[.,]/g, '') : token.fold; }
     seen++;
-    if (!beginnings.has(key)) break;
+    if (!table.beginnings.has(key)) break;
     if (table.has(key) && boundary(p, k + 1, end)) best = k + 1;
   }
   return best;

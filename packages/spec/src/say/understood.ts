@@ -1,6 +1,7 @@
 import type { Action, Amount, IceWritten, Measure, Step, Temperature, Thing } from '@washline/engine';
 import { unitRow } from '../vocabulary/units.ts';
-import { compact, names } from '../vocabulary/vocabulary.ts';
+import { names } from '../vocabulary/names.ts';
+import { compact } from '../vocabulary/vocabulary.ts';
 import { number } from './fill.ts';
 
 type Tongue = 'en' | 'de';

@@ -18,78 +18,6 @@ interface Compact {
 }
 export const compact = json as unknown as Compact;
 
-export interface NameRow {
-  readonly id: string;
-  readonly name: string;
-  /** of a preferred name: the capitals it is printed with */
-  readonly printed?: string;
-  readonly kind: 'preferred' | 'synonym' | 'spelling' | 'plural' | 'old' | 'ambiguous';
-  /** of an ambiguous name: the reading taken when nothing else decides */
-  readonly assumed: boolean;
-  /** of an ambiguous name, when the reading holds: v by volume, c counted, w weighed, j after "juice of", p of the peel, o in old books */
-  readonly when: string;
-}
-
-export interface Names {
-  readonly byFold: ReadonlyMap<string, readonly NameRow[]>;
-  /** beginnings of names at the ends of their words, folded: where none of them fits, no longer name does */
-  readonly beginnings: ReadonlySet<string>;
-  /** every word of every name */
-  readonly words: ReadonlySet<string>;
-  readonly rows: readonly NameRow[]; readonly preferred: ReadonlyMap<string, string> }
-
-const KINDS: Readonly<Record<string, NameRow['kind']>> = { '=': 'preferred', '+': 'synonym', '~': 'spelling', '*': 'plural', '^': 'old', '?': 'ambiguous' };
-const namesOf = new Map<string, Names>();
-
-/** German adjectives stand in one ending in the table; the stem of every word but the last is what is compared. */
-export function stemGerman(text: string): string {
-  const parts = text.split(/[\s-]+/);
-  return parts.map((part, index) => (index === parts.length - 1 ? fold(part) : fold(part).replace(/(e[rsnm]?)$/, ''))).join('');
-}
-
-function put(map: Map<string, NameRow[]>, key: string, row: NameRow): void {
-  const list = map.get(key);
-  if (list === undefined) map.set(key, [row]);
-  else if (!list.some((other) => other.id === row.id)) list.push(row);
-}
-
-/** All names of one language, folded. */
-export function names(language: Language): Names {
-  const known = namesOf.get(language);
-  if (known !== undefined) return known;
-  const byFold = new Map<string, NameRow[]>(), rows: NameRow[] = [], preferred = new Map<string, string>(), beginnings = new Set<string>(), words = new Set<string>();
-  const note = (name: string): string => {
-    let joined = '';
-    for (const part of name.includes('-') ? name.split(/[\s-]+/) : name.split(' ')) { const folded = fold(part); words.add(folded); joined += folded; beginnings.add(joined); }
-    return joined;
-  };
-  for (const entry of compact.names[language] ?? []) {
-    const cells = entry.split('|');
-    const id = cells[0] ?? '';
-    for (const cell of cells.slice(1)) {
-      const kind = KINDS[cell.charAt(0)] ?? 'synonym';
-      const colon = kind === 'ambiguous' ? cell.indexOf(':') : 0;
-      const printed = cell.slice(colon + 1), name = printed.toLowerCase();
-      const row: NameRow = { id, name, ...(printed === name ? {} : { printed }), kind, assumed: kind === 'ambiguous' && cell.charAt(1) === 'a', when: kind === 'ambiguous' ? cell.slice(2, colon) : '' };
-      rows.push(row);
-      if (kind === 'preferred') preferred.set(id, name);
-      put(byFold, note(name), row);
-      if (language === 'de' && /[äöü]/i.test(name)) { const typed = foldTyped(name); put(byFold, typed, row); beginnings.add(typed); }
-    }
-  }
-  const made = { byFold, rows, preferred, beginnings, words };
-  namesOf.set(language, made);
-  return made;
-}
-
-const stems = new Map<string, NameRow[]>();
-
-/** German names of more than one word by their stem: asked only where no name fits as it is written. */
-export function germanStems(): ReadonlyMap<string, readonly NameRow[]> {
-  if (stems.size === 0) for (const row of names('de').rows) if (row.name.includes(' ')) put(stems, stemGerman(row.name), row);
-  return stems;
-}
-
 export interface VerbRow { readonly verb: string; readonly reading: string; readonly form: 'imperative' | 'infinitive' | 'participle' | '-ing' | 'phrase'; readonly waiting: boolean; readonly language: string; readonly words: number }
 export interface VerbApart { readonly first: string; readonly last: readonly string[]; readonly row: VerbRow }
 
@@ -109,7 +37,8 @@ for (const [verb, reading, hands, languages] of compact.verbs) {
           const [first = '', last = ''] = written.split('…').map((part) => part.trim());
           (verbsApart as VerbApart[]).push({ first: fold(first), last: last.split(' ').map(fold), row });
         } else {
-          for (const key of new Set([fold(written), foldTyped(written)])) {
+          const own = fold(written), typed = foldTyped(written);
+          for (const key of own === typed ? [own] : [own, typed]) {
             const known = verbs.get(key) as VerbRow[] | undefined;
             if (known === undefined) (verbs as Map<string, VerbRow[]>).set(key, [row]);
             else if (language === 'en') known.splice(known.findIndex((other) => other.language !== 'en') < 0 ? known.length : known.findIndex((other) => other.language !== 'en'), 0, row);
