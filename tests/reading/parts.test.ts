@@ -69,9 +69,9 @@ function unnamed({ program, ctx }: Compiled): string[] {
 }
 
 describe('a part of a program', () => {
-  it('is every prep, then the drink, one behind the other with nothing between', () => {
+  it('is every prep, then of the drink what is measured, what comes on top, what is mixed apart and the glass, one behind the other with nothing between', () => {
     const { program, ctx } = compile(parse(demo[0]!), tables);
-    expect(program.parts.length).toBe(ctx.preps.size + 1);
+    expect(program.parts.length).toBe(ctx.preps.size + 4);
     program.parts.forEach((p, q) => { expect([p.from, p.start, p.first]).toEqual(q === 0 ? [0, 0, 0] : [program.parts[q - 1]!.to, program.parts[q - 1]!.end, program.parts[q - 1]!.last]); });
     expect(program.parts.at(-1)!.to).toBe(ctx.ops.length);
   });
@@ -110,7 +110,7 @@ describe('runs of some inputs alone', () => {
   it('leave out the preps that they cannot reach', () => {
     const { program } = compile(parse(demo.find((text) => text.startsWith('Clear colada'))!), tables), last = program.parts.at(-1)!;
     const late = program.inputs.findIndex((_, i) => last.uses[i] === 1 && program.parts.slice(0, -1).every((p) => p.uses[i] !== 1));
-    expect([...reachedBy(Int32Array.of(late), program.parts, program.workspace().s.length)]).toEqual([0, 0, 0, 1]);
+    expect([...reachedBy(Int32Array.of(late), program.parts, program.workspace().s.length)]).toEqual(program.parts.map((_, q) => (q === program.parts.length - 1 ? 1 : 0)));
   });
 });
 

@@ -1,7 +1,7 @@
 import { boilOff } from '../heat/index.ts';
 import { volumeAt20 } from '../liquids/index.ts';
 import { addBlock, moveShare, wholeMass } from '../matter/block.ts';
-import { at, slot } from '../matter/constituents.ts';
+import { BLOCK, at, slot } from '../matter/constituents.ts';
 
 /**
  * Leaves `mL` of a liquid behind in a cloth, a tin or a vessel; what it cost stays with what is kept.
@@ -11,6 +11,20 @@ import { at, slot } from '../matter/constituents.ts';
 export function leaveBehind(s: Float64Array, liquid: number, lost: number, mL: number): void {
   const all = volumeAt20(s, liquid);
   if (all > 0 && mL > 0) moveShare(s, liquid, lost, Math.min(0.9, mL / all), true);
+}
+
+/**
+ * Pours a liquid into another, all but `mL` that cling to what it was in; what it cost goes along. `from` stays as it is.
+ * @source none - definition
+ */
+export function pourOut(s: Float64Array, from: number, to: number, lost: number, mL: number): void {
+  const all = volumeAt20(s, from), share = all > 0 && mL > 0 ? Math.min(0.9, mL / all) : 0;
+  for (let i = 0; i < BLOCK; i++) {
+    if (i === slot.price_minor) { s[to + i]! += s[from + i]!; continue; }
+    const clings = share * s[from + i]!;
+    s[lost + i]! += clings;
+    s[to + i]! += s[from + i]! - clings;
+  }
 }
 
 /** Keeps `share` of a liquid by mass; the rest is lost, its cost is not. @source none - definition */

@@ -5,7 +5,7 @@ import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { addBlock, clearBlock, wholeMass } from '../matter/block.ts';
 import { actionsOf, boiling, measuresOf, stepRow, stepSeconds } from '../preps/prep.ts';
 import { burn, simmer } from '../preps/cook.ts';
-import { leaveBehind } from '../preps/move.ts';
+import { pourOut } from '../preps/move.ts';
 import { iceFormed } from '../preps/noted.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
 import { freeze, frozenShare, mayHoldIce, tellFrozen } from './frozen.ts';
@@ -15,7 +15,7 @@ import { driveOut, poured } from './sparkle.ts';
 import { glassOf, iceOf, level, type GlassBuilt, type IceBuilt, type Contents } from './glass.ts';
 import { iceStep } from './ice-step.ts';
 import { drinkKind } from './served.ts';
-import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat } from './vat.ts';
+import { Occurrences, add, put, readsPut, rest, setTemperature, settle, solveShares, stage, textOf, vat } from './vat.ts';
 
 /** What stands in the glass, bottom to top. */
 export interface LayerBuilt { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly block: number; readonly mL: number; /** offset: 0 where a foam did not set and is liquid */ readonly stands: number; readonly at: Path; /** of a head shaken up in the drink itself */ readonly head?: Head }
@@ -43,16 +43,23 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   const puts = new Map<Measure, Put>();
   const fills = new Set<Measure>();
   for (const a of actions) if (a.kind === 'fill' && a.measure) fills.add(a.measure);
+  const poursOut = apart(actions);
+  let late = false;
   for (const m of measuresOf(section.lines)) {
+    if (poursOut && !late && m.span.from > poursOut.span.from) { late = true; ctx.begin(); }
     const floats = actions.some((a) => a.kind === 'fill' && a.measure === m && ON_TOP.has(a.verb));
     puts.set(m, put(ctx, m, 'build', names, fills.has(m) ? { key: floats ? 'measure/float' : 'measure/top with' } : undefined));
   }
   const list = [...puts.values()];
   solveShares(ctx, list);
 
-  const { lost } = ctx, tin = vat(ctx, 'tin'), glassVat = vat(ctx, 'glass');
+  if (poursOut) ctx.begin();
+  const tin = vat(ctx, 'tin');
+  let served: Vat | null = null;
+  /** The glass, made where it is first asked for. */
+  const glass = (): Vat => (served ??= vat(ctx, 'glass'));
   const measures = ctx.layout.take(BLOCK);                              // the measures in the vessel when ice first meets them
-  const melted = ctx.layout.take(1), measured_mL = ctx.layout.take(1), dilution = ctx.layout.take(1), temperature = ctx.layout.take(1);
+  const melted = ctx.layout.take(1), measured_mL = ctx.layout.take(1), dilution = ctx.layout.take(1);
   const layers: LayerBuilt[] = [];
   const stages: StageBuilt[] = [];
   const garnish: Garnish[] = [];
@@ -60,7 +67,6 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   const steps = actions.filter((a): a is Step => a.kind === 'step');
   let inTin = false, glassIce: IceBuilt | null = null, iced = false;
   let left: { readonly built: IceBuilt; readonly mass: number; readonly celsius: number; readonly verb: string } | null = null;   // ice in the tin, and what it was last done to
-  const iceMass = ctx.layout.take(1), iceInGlass = glassVat.content.ice;
 
   /** Are the measures from here on mixed in a vessel of their own? The next thing done to them tells. */
   const mixesNext = (from: number): boolean => {
@@ -80,7 +86,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   };
   const setGlassIce = (ice: IceWritten | undefined, use: string, path: Path) => {
     glassIce = iceOf(ctx, ice, use, path);
-    const g = glassIce;
+    const g = glassIce, iceInGlass = glass().content.ice;
     const area = (grams: number) => areaOfPieces(grams, g.size_mm);
     ctx.ops.push(({ s, x }) => {
       s[iceInGlass.mass] = x[g.mass]!; s[iceInGlass.celsius] = Math.min(0, x[g.celsius]!); s[iceInGlass.mass0] = x[g.mass]!; s[iceInGlass.area0] = area(x[g.mass]!);
@@ -90,15 +96,16 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   let wasStrained = false;
 
   const emptyTin = (step: Step | null) => {
+    if (poursOut && served === null) leaveTin();
     const shaken = steps.some((a) => a.verb === 'shake' || a.verb === 'whip-shake');
     const hold = ctx.assume(shaken ? 'hold/shaker' : 'hold/mixing glass', step?.path ?? ['build'], 'tool');
-    const from = tin.liquid, to = glassVat.liquid, pulp = tin.content.has('solids') ? tin.content.phase('solids') : -1;
+    const { lost } = ctx, from = tin.liquid, to = glass().liquid, { celsius } = glass(), pulp = tin.content.has('solids') ? tin.content.phase('solids') : -1;
+    const again = !poursOut;                                             // something else may be mixed in it
     ctx.ops.push(({ s, x }) => {
-      leaveBehind(s, from, lost, x[hold]!);
-      if (pulp >= 0) { addBlock(s, lost, pulp, 1); clearBlock(s, pulp); }
-      addBlock(s, to, from, 1);
-      clearBlock(s, from);
-      s[glassVat.celsius] = s[tin.celsius]!;
+      pourOut(s, from, to, lost, x[hold]!);
+      if (pulp >= 0) addBlock(s, lost, pulp, 1);
+      if (again) { clearBlock(s, from); if (pulp >= 0) clearBlock(s, pulp); }
+      s[celsius] = s[tin.celsius]!;
     });
     ctx.unsettled.add(to);
     if (ctx.frozen.has(from)) ctx.frozen.add(to);
@@ -110,11 +117,19 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     left = null;
     inTin = false; mixing = false; wasStrained = true;
   };
+  /** What is mixed apart is a part of the program of its own: it is not run again for what only comes on top. */
+  const leaveTin = () => {
+    ctx.begin();
+    ctx.parts.reads(tin.liquid, BLOCK);
+    if (tin.content.has('solids')) ctx.parts.reads(tin.content.phase('solids'), BLOCK);
+    ctx.parts.reads(tin.celsius);
+    if (left) { ctx.parts.reads(left.mass); ctx.parts.reads(left.celsius); }
+  };
   const pourIn = (m: Measure, index: number) => {
     const p = puts.get(m)!;
     if (!mixing && !wasStrained) mixing = mixesNext(index);
     else if (!mixing && wasStrained) mixing = actions.slice(index).some((a) => a.kind === 'step' && MIXERS.has(a.verb) && (a.verb !== 'stir' || a.ice !== undefined));
-    const form = p.source.form, into = mixing ? tin : glassVat;
+    const form = p.source.form, into = mixing ? tin : glass();
     const solid = form === 'botanical' || form === 'piece' || form === 'insoluble';
     add(ctx, into, p, solid ? 'solids' : 'liquid');
     if (form === 'piece') pressOut(ctx, into, p);
@@ -136,6 +151,9 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   const onTop = (p: Put, kind: 'liquid' | 'foam' | 'gel', name: string) => {
     const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1), stands = ctx.layout.take(1);
     const foam = p.source.prep?.foam, carrier = carrierOf(p.measure);
+    readsPut(ctx, p);
+    if (carrier) readsPut(ctx, carrier);
+    if (foam) ctx.parts.reads(foam.overrun);
     const { block: one } = p.source;
     ctx.ops.push(({ s }) => {
       addBlock(s, block, one, s[p.g]!);
@@ -158,8 +176,8 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     else if (ON_TOP.has(fill.verb) && fill.verb !== 'crown') onTop(p, 'liquid', name);
     else {
       const carrier = carrierOf(fill.measure);
-      add(ctx, inTin ? tin : glassVat, p);
-      if (carrier) add(ctx, inTin ? tin : glassVat, carrier);
+      add(ctx, inTin ? tin : glass(), p);
+      if (carrier) add(ctx, inTin ? tin : glass(), carrier);
     }
   };
 
@@ -180,7 +198,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
         if (a.measure && !puts.has(a.measure)) break;
         if (a.measure) pourIn(a.measure, index);
         if (row.does === 'ice') {
-          const where = inTin ? tin : glassVat;
+          const where = inTin ? tin : glass();
           // a hot drink is stirred, not chilled, unless ice is written
           const hot = !a.ice && glassIce === null && list.some((p) => warmer(ctx, p));
           const dry = a.flags.includes('dry') || hot;
@@ -203,10 +221,10 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
         if (row.does === 'strain' || row.does === 'serve' || row.does === 'dump') {
           if (inTin) emptyTin(a);
           if (a.ice) setGlassIce(a.ice, use(ctx, a.ice), a.path);
-          stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, glassVat);
+          stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, glass());
           break;
         }
-        const here = inTin ? tin : glassVat;
+        const here = inTin ? tin : glass();
         driveOut(ctx, here, a);
         const cold = inFreezer(a);
         if (row.does === 'rest' || (row.does === 'set' && cold)) {
@@ -227,9 +245,12 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
 
   function setGlassIceFrom(built: { readonly built: IceBuilt; readonly mass: number; readonly celsius: number }): void {
     glassIce = built.built;
+    const iceInGlass = glass().content.ice;
     ctx.ops.push(({ s }) => { s[iceInGlass.mass] = s[built.mass]!; s[iceInGlass.celsius] = s[built.celsius]!; s[iceInGlass.mass0] = s[built.mass]!; });
   }
 
+  const glassVat = glass(), iceInGlass = glassVat.content.ice, { lost } = ctx, temperature = ctx.layout.take(1), iceMass = ctx.layout.take(1);
+  ctx.parts.reads(dilution);
   settle(ctx, glassVat);
   const head = headOf(ctx, list, steps, glassVat);
   if (head) layers.push({ name: head.name, kind: 'foam', block: head.block, mL: head.mL, stands: head.stands, at: head.at, head });
@@ -267,16 +288,25 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   });
   if (mayFreeze) tellFrozen(ctx, 'drink', frozen);
   const top = [...fills].filter((m) => !layers.some((l) => l.at === m.path)).map((m) => puts.get(m)!);
-  const glass = glassOf(ctx, drinkKind({ strained: wasStrained, ice: (glassIce as IceBuilt | null)?.kind ?? null, shaken: steps.some((a) => /shake/.test(a.verb)), iced, top, puts: list, hot: list.some((p) => warmer(ctx, p)) }));
+  const into = glassOf(ctx, drinkKind({ strained: wasStrained, ice: (glassIce as IceBuilt | null)?.kind ?? null, shaken: steps.some((a) => /shake/.test(a.verb)), iced, top, puts: list, hot: list.some((p) => warmer(ctx, p)) }));
   const contents = { liquid_mL: base_mL, density, foam_mL, foam_density: foamDensity, base_mL: gel_mL };
-  level(ctx, glass, contents, glassIce, iceMass);
-  return { contents, glass, glassIce, iceMass, layers, base: glassVat, total, stages, garnish, puts: list, steps, temperature, dilution, iced, heaped };
+  level(ctx, into, contents, glassIce, iceMass);
+  return { contents, glass: into, glassIce, iceMass, layers, base: glassVat, total, stages, garnish, puts: list, steps, temperature, dilution, iced, heaped };
+}
+
+/** The step that pours what was mixed apart into the glass, where after it nothing is mixed any more and no measure is a share of others; else undefined. */
+function apart(actions: readonly Action[]): Step | undefined {
+  const at = actions.findIndex((a) => a.kind === 'step' && INTO_GLASS.has(a.verb));
+  const plain = (a: Action): boolean => (a.kind === 'measure' ? a : a.kind === 'garnish' ? null : a.measure)?.share === undefined;
+  if (at < 1 || !actions.every(plain) || actions.slice(at + 1).some((a) => a.kind === 'step' && (MIXERS.has(a.verb) || stepRow(a.verb).does === 'ice'))) return undefined;
+  return actions[at] as Step;
 }
 
 /** Fruit muddled or shaken gives part of its juice: 0.3 to 0.7 of all that is in it but fibre. @source common-practice */
 function pressOut(ctx: Context, v: Vat, p: Put): void {
   const share = ctx.middle(`pressed out/${p.occurrence}`, 'fruit/pressed out', 'share', 'nature', { at: p.measure.path, bounds: { min: 0, max: 1 } });
   const solids = v.content.phase('solids');
+  readsPut(ctx, p);
   ctx.ops.push(({ s, x }) => {
     for (let i = 0; i < slot.enthalpy_J; i++) {
       if (i === at.fibre || i === at.insolubles) continue;

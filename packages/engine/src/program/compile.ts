@@ -83,6 +83,7 @@ function drinkProbes(ctx: Context, b: BuildResult, serves: number): void {
     tintProbes(ctx, p.of, p.block, volume);
   }
   for (const [name, offset] of ctx.balances) {
+    ctx.parts.reads(offset, 6);
     for (const [k, part] of ['drink', 'melt', 'ice', 'vessel', 'air', 'mixing'].entries()) ctx.probe(`balance:${part}`, name, 'kJ', 'heat-balance', [], ({ s }, out, i) => { out[i] = s[offset + k]!; });
   }
 }

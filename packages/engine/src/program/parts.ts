@@ -1,5 +1,5 @@
 /**
- * A part of a program that can be run by itself: one prep, or the drink. Its operations, its places in the buffer and the probes that tell of it each stand
+ * A part of a program that can be run by itself: one prep; of the drink what is measured, what comes on top later, what is mixed apart, the glass, or all in one. Its operations, its places in the buffer and the probes that tell of it each stand
  * in one row; what they read of earlier parts is named, so that a part is run again only where that has changed.
  */
 export interface Part {

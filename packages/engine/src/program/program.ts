@@ -31,7 +31,7 @@ export interface Program {
   readonly nominal: Float64Array;
   /** by input: the first operation that can depend on it; what stands before it is the same for any value */
   readonly firstOp: Int32Array;
-  /** preps in order of making, then the drink; probes behind the last part may read anything */
+  /** preps in order of making, then those of the drink; probes behind the last part may read anything */
   readonly parts: readonly Part[];
   readonly usual: Usual;
   workspace(): Workspace;

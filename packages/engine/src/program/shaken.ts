@@ -33,6 +33,7 @@ export function headOf(ctx: Context, puts: readonly Put[], steps: readonly Step[
   const key = found.some((f) => f.dry) ? 'shaken/air dry' : 'shaken/air on ice', path = main.put.measure.path;
   const air = ctx.middle(key, key, 'share', 'nature', { at: path }), grows = ctx.middle('shaken/overrun', 'shaken/overrun', '%', 'nature', { at: path });
   const block = ctx.layout.take(BLOCK), mL = ctx.layout.take(1), stands = ctx.layout.take(1), overrun = ctx.layout.take(1);
+  for (const f of found) ctx.parts.reads(f.put.g);
   ctx.ops.push(({ s, x }) => {
     clearBlock(s, block);
     const liquid = volumeAt20(s, v.liquid) + s[v.liquid + slot.unknown_g]!, kg = wholeMass(s, v.liquid) / 1000;

@@ -1,7 +1,7 @@
 import type { Measure, Path } from '../document/types.ts';
 import { enthalpy, freezingPoint, strengthIn, temperatureOf, volumeAt20 } from '../liquids/index.ts';
 import { advance } from '../ice/index.ts';
-import { at, slot } from '../matter/constituents.ts';
+import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { addBlock, wholeMass } from '../matter/block.ts';
 import { pour } from './amounts.ts';
 import { sourceOf, unknownSource } from './bottle.ts';
@@ -128,11 +128,21 @@ export function vat(ctx: Context, name: string): Vat {
   return { content, liquid, celsius, hottest, ownIce };
 }
 
+/** Names what an operation reads of what was put in, where that is of an earlier part. */
+export function readsPut(ctx: Context, { g, source, start }: Put): void {
+  ctx.parts.reads(g);
+  ctx.parts.reads(source.block, BLOCK);
+  ctx.parts.reads(source.mL);
+  if (start.input >= 0) ctx.parts.uses(start.input); else ctx.parts.reads(start.offset);
+  if (start.ice !== undefined) ctx.parts.reads(start.ice);
+}
+
 /** Adds what was put in to the phase it belongs to, at its own temperature. */
 export function add(ctx: Context, v: Vat, p: Put, phase: 'liquid' | 'solids' | 'fat' = 'liquid'): void {
   const to = phase === 'fat' ? v.liquid : v.content.phase(phase);
   const fat = phase === 'fat' ? v.content.phase('fat') : -1;
   const { block } = p.source, { g, start } = p;
+  readsPut(ctx, p);
   ctx.ops.push(({ s, x }) => {
     const grams = s[g]!;
     const celsius = start.input >= 0 ? x[start.input]! : s[start.offset]!;

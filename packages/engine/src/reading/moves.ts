@@ -18,8 +18,8 @@ export class Moves {
   private readonly found: readonly Found[];
   private readonly adds: Int32Array;
   private readonly tail: number;
-  /** by part: 1 where it was run for the input that is moved */
-  private readonly ran: Uint8Array;
+  /** by part: 1 where it stands as some moved input left it */
+  private readonly stale: Uint8Array;
   private done = 0;
 
   /** `w` then stands at the end of the nominal. */
@@ -34,7 +34,7 @@ export class Moves {
     this.found = usual.found.map((f, q) => { const { start, end, first, last } = parts[q]!; return { ...f, final: usual.s.subarray(start, end), before: this.before.s.subarray(start, end), told: usual.value.subarray(first, last) }; });
     this.adds = Int32Array.from(new Set(parts.flatMap((p) => [...p.adds])));
     this.tail = parts.at(-1)?.last ?? 0;
-    this.ran = new Uint8Array(parts.length);
+    this.stale = new Uint8Array(parts.length);
   }
 
   /**
@@ -51,25 +51,22 @@ export class Moves {
     let begun = false;
     for (let q = 0; q < parts.length; q++) {
       const p = parts[q]!;
-      if (p.to < from || (p.to === from && p.uses[i] === 0)) continue;
       if (p.uses[i] === 1 || (begun && this.other(q))) {
         if (begun) w.s.fill(0, p.start, p.end); else this.rewind(q);
         this.program.carry(w, begun ? p.from : Math.max(from, p.from), p.to);
         out.set(this.found[q]!.told, p.first);
         this.program.probe(w, out, want, from, p.first, p.last);
         ranges.push(p.first, p.last);
-        this.ran[q] = 1;
+        this.stale[q] = 1;
         begun = true;
-      } else if (begun) this.leave(q);
+        continue;
+      }
+      if (this.stale[q] === 1) this.restore(q, begun);
+      if (begun) this.leave(q);
     }
     this.program.probe(w, out, want, from, this.tail);
     ranges.push(this.tail, out.length);
     x[i] = this.program.nominal[i]!;
-    for (let q = 0; q < parts.length; q++) {
-      if (this.ran[q] === 0) continue;
-      this.ran[q] = 0;
-      w.s.set(this.found[q]!.final, parts[q]!.start);
-    }
     for (let k = 0; k < this.adds.length; k++) w.s[this.adds[k]!] = usual.s[this.adds[k]!]!;
     return ranges;
   }
@@ -86,6 +83,14 @@ export class Moves {
     const { s } = this.w;
     s.set(this.found[q]!.before, this.program.parts[q]!.start);
     for (let k = 0; k < this.adds.length; k++) s[this.adds[k]!] = this.before.s[this.adds[k]!]!;
+  }
+
+  /** Puts a part that an earlier input moved back to the nominal; what parts add to it they have not yet added where one before it has `begun`. */
+  private restore(q: number, begun: boolean): void {
+    const { s } = this.w, { start, end } = this.program.parts[q]!;
+    this.stale[q] = 0;
+    s.set(this.found[q]!.final, start);
+    if (begun) for (let k = 0; k < this.adds.length; k++) { const at = this.adds[k]!; if (at >= start && at < end) s[at] = this.before.s[at]!; }
   }
 
   /** A part that is as at the nominal leaves what it left there. */
