@@ -126,14 +126,19 @@ export interface AcidConstants {
  * @source goldberg-2002 pK, dH, dCp; citric-fits first step of citric acid; prenesti-2012 shift with ethanol
  */
 export function constantsAt(celsius: number, ethanol = 0): AcidConstants {
-  const K = new Float64Array(ACIDS * STEPS);
-  const steps = new Uint8Array(ACIDS);
-  const shift = ethanolShift(ethanol);
+  const { K, steps, Kw, A } = celsius === 20 ? (usual ??= aqueous(20)) : aqueous(celsius), lift = 10 ** ethanolShift(ethanol);
+  return { K: K.map((k) => k / lift), steps, Kw, A, lift };
+}
+/** Of most liquids the acidity is told at 20 °C: worked out once. */
+let usual: AcidConstants | undefined;
+
+function aqueous(celsius: number): AcidConstants {
+  const K = new Float64Array(ACIDS * STEPS), steps = new Uint8Array(ACIDS);
   rows.forEach((row, i) => {
     steps[i] = row.steps.length;
-    row.steps.forEach((step, j) => { K[i * STEPS + j] = 10 ** -(stepPk(step, celsius) + shift); });
+    row.steps.forEach((step, j) => { K[i * STEPS + j] = 10 ** -stepPk(step, celsius); });
   });
-  return { K, steps, Kw: 10 ** -pKw(celsius), A: debyeHueckelA(celsius), lift: 10 ** shift };
+  return { K, steps, Kw: 10 ** -pKw(celsius), A: debyeHueckelA(celsius), lift: 1 };
 }
 
 /**

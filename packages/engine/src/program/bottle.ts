@@ -1,6 +1,6 @@
 import type { Measure } from '../document/types.ts';
 import type { Ingredient } from '../larder/types.ts';
-import { composition, form, startOf } from '../larder/index.ts';
+import { composition, form, startOf, type Composition } from '../larder/index.ts';
 import { volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, CONSTITUENTS, at, slot } from '../matter/constituents.ts';
 import { scaleMatter, wholeMass } from '../matter/block.ts';
@@ -99,7 +99,7 @@ function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: str
   }
 
   const grams = new Float64Array(BLOCK);
-  const made = row ? composition(row) : undefined;
+  const made = row ? makeUp(row) : undefined;
   if (made) {
     grams.set(made.grams);
     grams[slot.unknown_g] = made.unknown_g;
@@ -144,6 +144,14 @@ function bottle(ctx: Context, m: Measure, row: Ingredient | undefined, name: str
   const source: Source = { block, mL, form: row ? form(row) : 'liquid', start: row ? startOf(row) : 'start/spirit', known: true, ...(row ? { ingredient: row } : {}) };
   ctx.sources.set(key, source);
   return source;
+}
+
+const madeUp = new WeakMap<Ingredient, Composition>();
+/** `composition` of a row, worked out once; not to be written to. */
+function makeUp(row: Ingredient): Composition {
+  let made = madeUp.get(row);
+  if (made === undefined) { made = composition(row); madeUp.set(row, made); }
+  return made;
 }
 
 /** What a ratio is taken for, and the words that say so. */

@@ -32,7 +32,7 @@ export function compile(document: Document, tables: Tables, variant: string | nu
     ctx.begin();
     const built = compilePrep(ctx, section);
     const of = `prep:${section.key}`, block = built.content.phase('liquid');
-    const { volume } = figures(ctx, of, block, { temperature: built.rest_C });
+    const { volume } = figures(ctx, of, block, { temperature: built.rest_C, known: built.mL });
     ctx.probe('yield', of, 'mL', 'mass-balance', ['common-practice'], ({ s }, out, i) => { out[i] = s[volume]!; });
     if (built.foam) {
       const { overrun } = built.foam;

@@ -10,15 +10,15 @@ import { phProbe } from './ph.ts';
 /** A figure is withheld where more than this share of the mass has no composition, or no acids. @source none - definition */
 export const UNKNOWN_LIMIT = 0.05;
 
-/** The figures that any liquid has, read off its block as the contract defines them; gives back where volume and mass stand. @source none - definition */
-export function figures(ctx: Context, of: string, block: number, options: { temperature?: number } = {}): { readonly volume: number; readonly mass: number } {
-  const mol = new Float64Array(ACIDS), start = near();
+/** The figures that any liquid has, read off its block as the contract defines them; `known`: where its mL at 20 °C stand already, what is unknown in it counted. Gives back where volume and mass stand. @source none - definition */
+export function figures(ctx: Context, of: string, block: number, options: { temperature?: number; known?: number } = {}): { readonly volume: number; readonly mass: number } {
+  const mol = new Float64Array(ACIDS), start = near(), told = options.known ?? -1;
   // volume and mass once, for all the figures that divide by them
   const volume = ctx.layout.take(1), mass = ctx.layout.take(1), known = ctx.layout.take(1);
   // sweet and strong at once: no table was found, two published rules differ, and which is nearer is not known
   const rival = ctx.spread('model/sweet and strong', 'model/sweet and strong', 0, 'share', 'model', { bounds: { min: -3, max: 3 } });
   ctx.ops.push(({ s, x }) => {
-    const mL = volumeAt20(s, block), part = x[rival]!;
+    const mL = told >= 0 ? s[told]! - s[block + slot.unknown_g]! : volumeAt20(s, block), part = x[rival]!;
     s[known] = mL;
     s[volume] = (part === 0 ? mL : mL * (1 + part * rivalShare(s, block))) + s[block + slot.unknown_g]!;
     s[mass] = wholeMass(s, block);

@@ -6,48 +6,45 @@ const HALF = 1 / Math.sqrt(2 * Math.PI);
 /** Deviations below this have no fourth power in double precision: what little there is then has plain ends. */
 const LEAST = 1e-70;
 
+/** Cumulants of the sum of what each input does; squares of what lies below and above; of what both sides do alike and differently, and of the latter's squares. */
+const MEAN = 0, VARIANCE = 1, THIRD = 2, FOURTH = 3, LOW2 = 4, HIGH2 = 5, BENT = 6, STRAIGHT = 7, STRAIGHT2 = 8;
+
 /** Sums that a figure's ends follow from, one call an input. */
 export class EndSums {
-  /** cumulants of the sum of what each input does: mean, variance, third, fourth */
-  private mean = 0;
-  private variance = 0;
-  private third = 0;
-  private fourth = 0;
-  private low2 = 0;
-  private high2 = 0;
-  private bent = 0;
-  private straight = 0;
-  private straight2 = 0;
+  /** numbers by their names above; in an array they are added to where they stand */
+  private readonly t = new Float64Array(9);
 
-  clear(): void { this.mean = this.variance = this.third = this.fourth = this.low2 = this.high2 = this.bent = this.straight = this.straight2 = 0; }
+  clear(): void { this.t.fill(0); }
 
   /** What an input does at its own 2.5 (`down`) and 97.5 % point (`up`), signed differences from the nominal; straight in between on either side. */
   add(down: number, up: number): void {
     const a = -down / Z95, b = up / Z95;
     const a2 = a * a, b2 = b * b;
     const m1 = (b - a) * HALF, m2 = (a2 + b2) / 2, m3 = (b2 * b - a2 * a) * 2 * HALF, m4 = 1.5 * (a2 * a2 + b2 * b2), square = m1 * m1;
-    this.mean += m1;
-    this.variance += m2 - square;
-    this.third += m3 - 3 * m1 * m2 + 2 * square * m1;
-    this.fourth += m4 - 4 * m1 * m3 - 3 * m2 * m2 + 12 * square * m2 - 6 * square * square;
-    const lower = Math.min(down, up, 0), upper = Math.max(down, up, 0);
-    this.low2 += lower * lower; this.high2 += upper * upper;
+    const { t } = this;
+    t[MEAN]! += m1;
+    t[VARIANCE]! += m2 - square;
+    t[THIRD]! += m3 - 3 * m1 * m2 + 2 * square * m1;
+    t[FOURTH]! += m4 - 4 * m1 * m3 - 3 * m2 * m2 + 12 * square * m2 - 6 * square * square;
+    const lower = down < up ? down : up, upper = down < up ? up : down;
+    if (lower < 0) t[LOW2]! += lower * lower;
+    if (upper > 0) t[HIGH2]! += upper * upper;
     const half = (up - down) / 2, mean = (up + down) / 2, s = half * half;
-    this.bent += mean * mean; this.straight += s; this.straight2 += s * s;
+    t[BENT]! += mean * mean; t[STRAIGHT]! += s; t[STRAIGHT2]! += s * s;
   }
 
   /** How bent the figure is: what both sides do alike over what they do differently; 0 for a straight one. */
-  get bend(): number { return this.straight > 0 ? Math.sqrt(this.bent / this.straight) : this.bent > 0 ? Infinity : 0; }
+  get bend(): number { const { t } = this; return t[STRAIGHT]! > 0 ? Math.sqrt(t[BENT]! / t[STRAIGHT]!) : t[BENT]! > 0 ? Infinity : 0; }
 
   /** Distance of the ends from the nominal: below (0 or less) and above (0 or more). */
   ends(out: Float64Array): void {
-    const s = Math.sqrt(Math.max(0, this.variance));
-    let low = -Math.sqrt(this.low2), high = Math.sqrt(this.high2);
+    const { t } = this, s = Math.sqrt(Math.max(0, t[VARIANCE]!));
+    let low = -Math.sqrt(t[LOW2]!), high = Math.sqrt(t[HIGH2]!);
     if (s > LEAST) {
-      const one = this.straight > 0 ? this.straight2 / (this.straight * this.straight) : 1;  // 1 where one input makes the whole
+      const one = t[STRAIGHT]! > 0 ? t[STRAIGHT2]! / (t[STRAIGHT]! * t[STRAIGHT]!) : 1;  // 1 where one input makes the whole
       const alone = one * one;
-      const g = this.third / (s * s * s), k = this.fourth / (s * s * s * s);
-      const side = (z: number) => this.mean + s * (z + ((z * z - 1) * g) / 6 + ((z * z * z - 3 * z) * k) / 24 - ((2 * z * z * z - 5 * z) * g * g) / 36);
+      const g = t[THIRD]! / (s * s * s), k = t[FOURTH]! / (s * s * s * s);
+      const side = (z: number) => t[MEAN]! + s * (z + ((z * z - 1) * g) / 6 + ((z * z * z - 3 * z) * k) / 24 - ((2 * z * z * z - 5 * z) * g * g) / 36);
       low = alone * low + (1 - alone) * side(-Z95);
       high = alone * high + (1 - alone) * side(Z95);
     }
