@@ -1,5 +1,5 @@
 // Puts what the command line needs into few files beside what is built: a cold start reads a dozen files instead of some three hundred.
-import { mkdirSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, readdirSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { rolldown } from 'rolldown';
 import { root } from './house/root.mjs';
@@ -14,6 +14,11 @@ const bundle = await rolldown({
 });
 await bundle.write({ dir: out, format: 'cjs', minify: { compress: false, mangle: false }, entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' });
 await bundle.close();
+// letters beyond ASCII stand in strings and patterns alone: escaped, a file is read byte by byte and takes half the room
+for (const name of readdirSync(out).filter((file) => file.endsWith('.js'))) {
+  const text = readFileSync(join(out, name), 'utf8');
+  writeFileSync(join(out, name), text.replace(/[^\x00-\x7f]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`));
+}
 writeFileSync(join(out, 'package.json'), '{ "type": "commonjs" }\n');
 
 // One drink is read, so that what reading needs is compiled and can be kept beside the text.

@@ -83,7 +83,8 @@ const categories = {};
 for (const row of table('kinds')) (categories[row.category] ??= []).push(row.id);
 
 const compact = {
-  names: Object.fromEntries(Object.entries(names).map(([language, ids]) => [language, Object.entries(ids).map(([id, list]) => `${id}|${list.join('|')}`)])),
+  // a text of lines: it is taken apart when its language is first asked for
+  names: Object.fromEntries(Object.entries(names).map(([language, ids]) => [language, Object.entries(ids).map(([id, list]) => `${id}|${list.join('|')}`).join('\n')])),
   categories, units: [...units.values()], verbs: [...verbs.values()], words: [...words.values()], given: [...given.values()],
 };
 mkdirSync(dirname(target), { recursive: true });

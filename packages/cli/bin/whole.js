@@ -15,7 +15,7 @@ function load(name) {
   if (known !== undefined) return known.module.exports;
   const filename = join(folder, name);
   const module = { exports: {} };
-  const text = `(function (exports, require, module, __filename) {${readFileSync(filename, 'utf8')}\n})`;
+  const text = `(function (exports, require, module, __filename) {${readFileSync(filename, 'latin1')}\n})`;
   const script = new Script(text, { filename, cachedData: compiledOf(name) });
   loaded.set(name, { module, script });
   script.runInThisContext()(module.exports, (other) => (other.startsWith('./') ? load(other.slice(2)) : require(other)), module, filename);

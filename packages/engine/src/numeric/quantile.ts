@@ -21,6 +21,9 @@ function select(a: Float64Array, n: number, k: number): number {
   return a[k]!;
 }
 
+/** So few are sorted; of more only the ones asked for are looked for. */
+const FEW = 1000;
+
 /**
  * Quantiles of a column of a record, straight between neighbours (the definition of most tables: rank 1 + (n - 1) p).
  * @param record rows of `width` numbers
@@ -34,11 +37,14 @@ export function quantiles(record: Float64Array, width: number, column: number, s
   const a = new Float64Array(rows);
   let n = 0;
   for (let r = 0; r < rows; r++) { const v = record[r * width + column]!; if (!Number.isNaN(v)) a[n++] = v; }
+  const sorted = n <= FEW;
+  if (sorted) a.subarray(0, n).sort();
   return shares.map((p) => {
     if (n === 0) return NaN;
     const rank = (n - 1) * p, k = Math.floor(rank);
-    const low = select(a, n, k);
+    const low = sorted ? a[k]! : select(a, n, k);
     if (k + 1 >= n || rank === k) return low;
+    if (sorted) return low + (rank - k) * (a[k + 1]! - low);
     let next = Infinity;
     for (let i = k + 1; i < n; i++) if (a[i]! < next) next = a[i]!;
     return low + (rank - k) * (next - low);

@@ -49,17 +49,18 @@ export function slopesOf(spread: Spread, value: number): readonly [number, numbe
 }
 
 /**
- * `pointAt` by what `slopesOf` gave, to the bit.
- * @param slopes `SLOPES` numbers a spread
- * @param k which of them
- * @param value,z as in `pointAt`
- * @returns as `pointAt`
+ * `pointAt` by what `slopesOf` gave, to the bit, of many inputs at once: writes into `x` at the places of `index`.
+ * @param slopes `SLOPES` numbers an entry of `index`
+ * @param nominal the inputs' values, by place
+ * @param z deviates, one an entry of `index`, from `from` on
  * @source none - definition
  */
-export function pointBy(slopes: Float64Array, k: number, value: number, z: number): number {
-  const at = k * SLOPES, slope = slopes[z < 0 ? at : at + 1]!;
-  const x = slopes[at + 4] === 1 ? value * Math.exp(slope * z) : value + slope * z;
-  return x < slopes[at + 2]! ? slopes[at + 2]! : x > slopes[at + 3]! ? slopes[at + 3]! : x;
+export function pointsInto(x: Float64Array, index: Int32Array, slopes: Float64Array, nominal: Float64Array, z: Float64Array, from: number): void {
+  for (let k = 0, at = 0; k < index.length; k++, at += SLOPES) {
+    const i = index[k]!, d = z[from + k]!, slope = slopes[d < 0 ? at : at + 1]!, value = nominal[i]!;
+    const point = slopes[at + 4] === 1 ? value * Math.exp(slope * d) : value + slope * d, min = slopes[at + 2]!, max = slopes[at + 3]!;
+    x[i] = point < min ? min : point > max ? max : point;
+  }
 }
 
 /**

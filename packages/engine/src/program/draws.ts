@@ -1,4 +1,4 @@
-import { drawBy, hashOf, keyOf, normalQuantile, pointBy, slopesOf } from '../numeric/index.ts';
+import { drawBy, hashOf, keyOf, normalQuantile, pointsInto, slopesOf } from '../numeric/index.ts';
 import type { Spread } from '../provenance/types.ts';
 import type { Program } from './program.ts';
 
@@ -33,9 +33,12 @@ export function drawsOf(program: Program, spreadOf: (input: Program['inputs'][nu
  * @source none - definition
  */
 export function drawMaker(x: Float64Array, program: Program, draws: Draws, keys: Int32Array, maker: number): void {
-  const { index, slopes } = draws, { nominal } = program;
-  for (let k = 0; k < index.length; k++) { const i = index[k]!; x[i] = pointBy(slopes, k, nominal[i]!, normalQuantile(drawBy(keys[k]!, maker))); }
+  if (deviates.length < keys.length) deviates = new Float64Array(keys.length);
+  for (let k = 0; k < keys.length; k++) deviates[k] = normalQuantile(drawBy(keys[k]!, maker));
+  pointsInto(x, draws.index, draws.slopes, program.nominal, deviates, 0);
 }
+/** Written before it is read. */
+let deviates = new Float64Array(0);
 
 /**
  * Seed and key of every draw put together.

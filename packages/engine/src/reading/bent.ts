@@ -1,4 +1,4 @@
-import { evenDeviates, pointBy, quantiles, SLOPES, slopesOf, Z95 } from '../numeric/index.ts';
+import { evenDeviates, pointsInto, quantiles, SLOPES, slopesOf, Z95 } from '../numeric/index.ts';
 import type { Program, Workspace } from '../program/program.ts';
 import type { Spreads, SpreadOf } from './spread.ts';
 
@@ -50,7 +50,7 @@ function trial(program: Program, w: Workspace, spreadOf: SpreadOf, moved: readon
   const x = Float64Array.from(nominal), out = new Float64Array(s.value.length), z = evenDeviates(inputs, makers), run = program.again(index, columns, w);
   const drawn = new Float64Array(makers * width), known = new Int32Array(width), summed = sumsOf(columns, index, z, s, makers);
   for (let maker = 0, row = 0, at = 0; maker < makers; maker++, row += inputs) {
-    for (let j = 0; j < inputs; j++) { const i = index[j]!; x[i] = pointBy(slopes, j, nominal[i]!, z[row + j]!); }
+    pointsInto(x, index, slopes, nominal, z, row);
     run(x, out);
     for (let c = 0; c < width; c++, at++) {
       drawn[at] = out[columns[c]!]!;

@@ -32,7 +32,7 @@ export class Names {
 
   constructor(language: Language) {
     const beginnings = new Set<string>(), words = new Set<string>();
-    for (const entry of compact.names[language] ?? []) {
+    for (const entry of compact.names[language]?.split('\n') ?? []) {
       const [id = '', ...cells] = entry.split('|');
       for (const cell of cells) {
         const at = this.#cells.push(cell) - 1;

@@ -9,7 +9,8 @@ type VerbCells = readonly [string, string, string, Readonly<Record<string, Reado
 type WordCells = readonly [string, string, number | null, number | null, number | null, Readonly<Record<string, readonly string[]>>];
 type GivenCells = readonly [string, string, Readonly<Record<string, readonly string[]>>];
 interface Compact {
-  readonly names: Readonly<Record<string, readonly string[]>>;
+  /** by language a line a thing: its id, then its names with their marks */
+  readonly names: Readonly<Record<string, string>>;
   readonly categories: Readonly<Record<string, readonly string[]>>;
   readonly units: readonly UnitCells[];
   readonly verbs: readonly VerbCells[];
