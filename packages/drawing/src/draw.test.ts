@@ -32,6 +32,22 @@ describe('the drawing of a reading', () => {
       expect(collisions(draw(reading, { ...paper, document })).filter((said) => said.includes('1 : 1'))).toEqual([]);
     }));
   });
+  it('stands vessels as they stood where it is told, and sets no text over another so either', () => {
+    fc.assert(fc.property(drinks, drinks, fc.constantFrom(...ROOMS), (one, two, room) => {
+      const first = made(one), then = made({ ...two, preps: one.preps }), options = { ...room, scheme: 'light' as const };
+      const { arranged } = draw(first.reading, { ...options, document: first.document });
+      expect(draw(first.reading, { ...options, document: first.document, like: arranged })).toEqual(draw(first.reading, { ...options, document: first.document }));
+      const like = draw(then.reading, { ...options, document: then.document, like: arranged }), anew = draw(then.reading, { ...options, document: then.document });
+      expect(collisions(like)).toEqual([]);
+      expect(like.arranged!.cost).toBeLessThanOrEqual(Math.max(arranged!.cost, anew.arranged!.cost));
+    }));
+  });
+  it('arranges others than it is told of anew', () => {
+    const options = { width: 954, height: 862, scheme: 'light' as const, document: clearColada() }, whole = draw(CLEAR_COLADA, options);
+    expect(whole.arranged!.over).toBeGreaterThan(1);
+    expect(draw(CLEAR_COLADA, { ...options, like: { ...whole.arranged!, of: 'another', over: 10, cost: Infinity } })).toEqual(whole);
+    expect(draw(CLEAR_COLADA, { ...options, like: { ...whole.arranged!, over: 10, cost: Infinity } }).arranged!.over).toBe(10);
+  });
   it('sets no text over another or out of the drawing, for random drinks', () => {
     fc.assert(fc.property(drinks, fc.constantFrom(...ROOMS), (d, room) => {
       const { reading, document } = made(d);

@@ -21,7 +21,7 @@ import type { Scheme } from './pen/tint.ts';
 import { arrange } from './prep/arrange.ts';
 import { flowOf } from './prep/flow.ts';
 import { drawUpstream } from './prep/upstream.ts';
-import type { Drawing } from './shapes.ts';
+import type { Arranged, Drawing } from './shapes.ts';
 import { words } from './words.ts';
 
 /** What a finding says on the drawing: words of the sentence table, kept by whoever holds the language. */
@@ -40,6 +40,8 @@ export interface DrawOptions {
   readonly findings?: readonly Said[] | undefined;
   /** g of what each line puts in, by its path: amounts are lettered so where grams were chosen */
   readonly weights?: Readonly<Record<string, number>> | undefined;
+  /** how vessels stood a moment ago: they stand so again where no more is lost by it, which spares the search for their places while a hand changes the text */
+  readonly like?: Arranged | undefined;
   /** the levels of many hands, where they were run for this very text */
   readonly tide?: Tide | undefined;
 }
@@ -79,13 +81,13 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
     drawBeside(pad, reading, frame);
   }
   const bars = options.mmPerPx === undefined ? [] : [{ x: 0, y: frame.height - 70, width: 240, height: 70 }];
-  const places = arrange(flow, reading, frame, [...pad.boxes.map(({ box }) => box), ...bars]);
+  const places = arrange(flow, reading, frame, [...pad.boxes.map(({ box }) => box), ...bars], options.like);
   drawUpstream(pad, flow, reading, frame, places, scheme);
   drawUnset(pad, reading, frame);
   drawConsequence(pad, reading, frame, places, options.findings ?? []);
   if (options.tide !== undefined && options.poured === undefined && reading.glass !== null) drawTide(pad, options.tide, reading.glass, frame.stand, frame, true);
   drawBars(pad, frame.height, frame.stand.scale, upstream ? places.k : null, places.rowK, frame.phone, options.mmPerPx !== undefined);
-  return pad.finish(options.width, options.height, frame.stand.scale, frame.washline, frame.stand.axis);
+  return { ...pad.finish(options.width, options.height, frame.stand.scale, frame.washline, frame.stand.axis), arranged: places.as };
 }
 
 /** Lengths at the foot tell both scales. */

@@ -65,6 +65,11 @@ export interface Part {
   readonly prep?: string;
 }
 
+/** How vessels were arranged: how much their captions tell, the glass's scale over theirs (0 where there are none), whether some stand folded in a row, and what that cost in things that found no room. */
+export interface Arranged { readonly detail: 'all' | 'figures' | 'none'; readonly over: number; readonly folded: boolean; readonly cost: number;
+  /** the preps that were arranged: others are arranged anew */
+  readonly of: string }
+
 export interface Drawing {
   readonly width: number;
   readonly height: number;
@@ -75,4 +80,6 @@ export interface Drawing {
   /** where the washline stands, and the glass's axis, in the drawing's millimetres */
   readonly washline_y: number | null;
   readonly axis_x: number;
+  /** how the vessels upstream stand, for a drawing that is to look like this one */
+  readonly arranged?: Arranged;
 }

@@ -17,6 +17,8 @@ const SETTLED_MS = 250;
 export interface State {
   readonly text: Accessor<string>;
   readonly now: Accessor<Read>;
+  /** has no change come for a moment? */
+  readonly settled: Accessor<boolean>;
   /** the engine, once it has come */
   readonly reader: Accessor<Reader | null>;
   /** reads a text with half an hour in its glass, once the engine has come */
@@ -150,7 +152,7 @@ export function makeState(): State {
     };
   };
   return {
-    text, now, reader, later, minutes, hands, against: () => { bench(); return engine()?.hold ?? null; }, caret, turned, hold,
+    text, now, settled: () => depth() === 'whole', reader, later, minutes, hands, against: () => { bench(); return engine()?.hold ?? null; }, caret, turned, hold,
     turns: (line) => engine()?.turnsLine(now(), line) === true,
     amount: (of) => engine()?.amountAt(now(), of) ?? null,
     typeAmount(of, typed) {

@@ -1,6 +1,7 @@
 import type { Reading } from '../reading.ts';
 import type { Frame } from '../frame.ts';
 import { overlap, type Box } from '../pen/pad.ts';
+import type { Arranged } from '../shapes.ts';
 import { Board, vesselOf, type Arrangement, type Detail, type Placed } from './board.ts';
 import { buildCaption, type Caption } from './caption.ts';
 import { tellsOf } from './facts.ts';
@@ -18,10 +19,17 @@ const STEPS = [2, 2.5, 3, 3.5, 4, 5, 6, 8, 10];
 /** More words are not worth vessels that are smaller than this, against those with fewer. */
 const SMALLER = 0.6;
 
-/** Places for every vessel upstream of the glass at one scale: the largest at which nothing touches, the words that stand already (`said`) among it. */
-export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[]): Arrangement {
+/**
+ * Places for every vessel upstream of the glass at one scale: the largest at which nothing touches, the words that stand already (`said`) among it; as they were
+ * a moment ago (`like`) where that loses no more than it did.
+ */
+export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[], like?: Arranged): Arrangement {
   const told = flow.preps.some((prep) => prep.reading?.gas !== undefined || (prep.reading?.cloth !== undefined && tellsOf(prep.reading.cloth)));
   const folds = frame.phone || flow.preps.length < MAY ? [] : foldedIn(flow), at = (detail: Detail, row: readonly FlowPrep[]): Arrangement => largest(flow, reading, frame, said, detail, row);
+  if (like !== undefined && like.over > 0 && like.of === listed(flow) && (!like.folded || folds.length > 0)) {
+    const again = standAt(flow, reading, frame, said, like.over, Infinity, like.detail, like.folded ? folds : []);
+    if (again !== null && again.as.cost <= like.cost) return again;
+  }
   const fold = (): Arrangement => { const row = at('all', folds); return cost(row) <= WELL ? row : asMuch(flow, row, (detail) => at(detail, folds)); };
   if (folds.length > 0 && flow.preps.length >= FOLDS) return fold();
   const whole = at(told ? 'all' : 'none', []);
@@ -47,17 +55,26 @@ const WELL = 2;
 function largest(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[], detail: Detail, folds: readonly FlowPrep[] = []): Arrangement {
   let best: Arrangement | null = null;
   for (const n of STEPS) {
-    const k = frame.stand.scale / n;
-    if (k > 1.5) continue;
-    const tried: Arrangement = frame.phone ? arrangePhone(flow, reading, frame, k, said) : arrangeAt(flow, reading, frame, k, said, best === null ? Infinity : cost(best), detail, folds);
+    const tried = standAt(flow, reading, frame, said, n, best === null ? Infinity : cost(best), detail, folds);
+    if (tried === null) continue;
     // A fall that finds no way costs less than two things in one place, and more than a somewhat smaller scale.
     if (best === null || cost(tried) < cost(best) - 1e-9) best = tried;
     if (cost(tried) <= (folds.length > 0 ? WELL : 0)) break;
   }
-  return best ?? { k: 1, rowK: null, placed: [], streams: [], hose: null, written: [], raw: [], overlaps: 0, missed: 0 };
+  return best ?? { k: 1, rowK: null, placed: [], streams: [], hose: null, written: [], raw: [], overlaps: 0, missed: 0, as: { detail, over: 0, folded: false, cost: 0, of: listed(flow) } };
 }
 
-function cost(a: Arrangement): number { return a.overlaps * 10 + a.missed * 2 + (a.k < 0.45 ? 3 : 0); }
+/** Everything at the glass's scale over this; null where vessels would be larger than they are. */
+function standAt(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[], over: number, limit: number, detail: Detail, folds: readonly FlowPrep[]): Arrangement | null {
+  const k = frame.stand.scale / over;
+  if (k > 1.5) return null;
+  const stood = frame.phone ? arrangePhone(flow, reading, frame, k, said) : arrangeAt(flow, reading, frame, k, said, limit, detail, folds);
+  return { ...stood, as: { detail, over, folded: folds.length > 0, cost: cost(stood), of: listed(flow) } };
+}
+
+const listed = (flow: Flow): string => flow.preps.map((prep) => prep.key).join('|');
+
+function cost(a: Omit<Arrangement, 'as'>): number { return a.overlaps * 10 + a.missed * 2 + (a.k < 0.45 ? 3 : 0); }
 
 function obstacles(frame: Frame, folded: boolean): Box[] {
   const { stand, left, right, washline, brim } = frame;
@@ -74,7 +91,7 @@ function obstacles(frame: Frame, folded: boolean): Box[] {
   ];
 }
 
-function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: readonly Box[], limit: number, detail: Detail, folds: readonly FlowPrep[]): Arrangement {
+function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: readonly Box[], limit: number, detail: Detail, folds: readonly FlowPrep[]): Omit<Arrangement, 'as'> {
   const board = new Board(flow, reading, frame, k, [...obstacles(frame, folds.length > 0).filter((_, i) => i !== 6 || (reading.glass?.garnish.length ?? 0) > 0), ...said], detail);
   const { stand } = frame, line = frame.washline ?? frame.brim + 60;
   const waiting = new Map(flow.preps.map((p) => [p.key, p]));

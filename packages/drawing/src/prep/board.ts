@@ -6,6 +6,7 @@ import { captionKept, type Caption } from './caption.ts';
 import { tellsOf } from './facts.ts';
 import { clears, streamWidth, type Fall } from './fall.ts';
 import type { Bought, Flow, FlowPrep, Grip, Pour } from './flow.ts';
+import type { Arranged } from '../shapes.ts';
 import { Taken } from './taken.ts';
 import { boxOf, vesselFor, vesselSize, type Vessel } from './vessel.ts';
 
@@ -31,10 +32,11 @@ export interface Arrangement {
   readonly overlaps: number;
   /** falls that were wished for and found no way */
   readonly missed: number;
+  readonly as: Arranged;
 }
 
 /** How much captions tell where there is room: all of it, the figures of pressure and cloth alone, neither. */
-export type Detail = 'all' | 'figures' | 'none';
+export type Detail = Arranged['detail'];
 /** A jar that a cloth hangs in has room for what lies in it as well. */
 export function vesselOf(prep: FlowPrep): { vessel: Vessel; mL: number | null } {
   const mL = prep.reading?.yield.value ?? null, cloth = prep.reading?.cloth;

@@ -10,7 +10,7 @@ import { levelOf, vesselFor, vesselSize, type Vessel } from './vessel.ts';
  * On a phone the vessels stand small over the glass: what is pressed at the left, the vessel the drink is mixed in between its two
  * largest givers, the rest in a row. Letters stand under them; what goes where is a list at the right.
  */
-export function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number, said: readonly Box[]): Arrangement {
+export function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: number, said: readonly Box[]): Omit<Arrangement, 'as'> {
   const board = new Board(flow, reading, frame, k, []);
   const takes = [...flow.build.takes, ...flow.glass.takes].map((t) => ({ giver: flow.preps.find((p) => p.key === t.from)?.letter ?? null, text: t.amount, grip: t.grip }));
   const all = [...takes, ...[...flow.build.bought, ...flow.glass.bought].map((one) => ({ giver: null, ...one }))];

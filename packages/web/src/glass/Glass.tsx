@@ -1,4 +1,4 @@
-import { draw, fitsAt, inBoth, sentenceIn, type Said } from '@washline/drawing';
+import { draw, fitsAt, inBoth, sentenceIn, type Arranged, type Said } from '@washline/drawing';
 import { createEffect, onMount, Show, type Accessor } from 'solid-js';
 import type { Sheet } from '../device.ts';
 import { presentRun } from '../hands/run.ts';
@@ -23,6 +23,8 @@ export interface Pressed { readonly reading: string; readonly figure: string; re
 export function Glass(props: { readonly state: State; readonly sheet: Accessor<Sheet>; /** CSS px per mm at which the glass is drawn; null: as large as fits */ readonly trueSize: Accessor<number | null>; /** the drink at a later minute, drawn in place of the reading */ readonly minutes: Minutes; readonly onTall: (tall: boolean) => void; readonly onPress: (pressed: Pressed) => void; readonly onVessel: (prep: string) => void }) {
   let box!: HTMLElement, svg!: SVGSVGElement, defs!: SVGDefsElement;
   const room = roomOf(() => box), print = onPaper();
+  /** how vessels stand: so they do while the text changes, and are arranged anew when it has settled */
+  let stood: Arranged | undefined;
 
   onMount(() => {
     // a finger on a level does not scroll the page: touch-action alone is not heeded within a drawing
@@ -41,7 +43,8 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
       // On paper one millimetre of the glass is one millimetre.
       const drawing = paper
         ? inBoth(() => draw(reading, { width: SHEET.width * PX_PER_MM, height: paperHeight(reading) * PX_PER_MM, mmPerPx: 1 / PX_PER_MM, scheme: 'light', document: spec, findings: said, tide }))
-        : draw(reading, { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), ...poured, scheme: props.sheet(), document: spec, findings: said, tide, weights });
+        : draw(reading, { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), ...poured, scheme: props.sheet(), document: spec, findings: said, tide, weights, like: props.state.settled() ? undefined : stood });
+      if (!paper) stood = drawing.arranged;
       hatch(drawing.mmPerPx);
       render(drawing);
       if (paper) { svg.style.setProperty('--true-width', `${drawing.width}mm`); svg.style.setProperty('--true-height', `${drawing.height}mm`); }
