@@ -24,6 +24,11 @@ it('a drink simmered at the glass loses as much as one simmered before', () => {
   const build = (step: string) => ethanol(`A\nglass: mug\n100 ml white wine 12 %\n${step}\nserve`);
   expect(build('simmer 30 min') / build('heat to 60 °C')).toBeCloseTo(0.35, 2);
 });
+// No source needed: the flame's heat goes up, and what burns takes its own along; found by a drawn drink that was colder than its freezing point.
+it.each(['60 ml rum 60 % at 5 °C', '60 ml overproof rum 75 % at 20 °C', '100 ml white wine 12 % at 2 °C'])('%s: what is set alight is as warm as it was', (line) => {
+  const celsius = (step: string) => readText(`A\nglass: mug\n${line}\n${step}\nserve`, { tables, quick: true }).reading.figures['temperature']!.value;
+  expect(celsius('ignite')).toBeCloseTo(celsius('swirl'), 6);
+});
 // The same table, code 5003: flamed, 75 %.
 it('what is set alight keeps three quarters', () => {
   const rum = (step: string) => ethanol(`A\nglass: mug\n60 ml rum 50 %\n${step}\nserve`);

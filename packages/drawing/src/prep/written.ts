@@ -42,9 +42,11 @@ function writeAway(board: Board, lines: readonly WrittenLine[], into: Placed, co
   let best: { readonly written: Written; readonly far: number } | null = null;
   for (const columns of lines.length > 2 ? [2, 1] : [1]) {
     const rows = Math.ceil(lines.length / columns), width = column * columns + 14 * (columns - 1), height = rows * 24;
-    for (let y = 10; y + height < into.shelf; y += 8) for (let x = 10; x + width < board.frame.width - 10; x += 12) {
+    // no nearer than the grid's next place to where the leader would be too long
+    const top = onGrid(mouth[1] - height - 2 - FAR, 8), left = onGrid(mouth[0] - width - FAR, 12), right = Math.min(board.frame.width - 10 - width, mouth[0] + FAR);
+    for (let y = top; y + height <= into.box.y - 4; y += 8) for (let x = left; x < right; x += 12) {
       const from = [Math.min(Math.max(mouth[0], x + 8), x + width - 8), y + height + 2] as const, far = Math.hypot(from[0] - mouth[0], from[1] - mouth[1]);
-      if (y + height > into.box.y - 4 || far > 170 || (best !== null && far >= best.far)) continue;
+      if (far > FAR || (best !== null && far >= best.far)) continue;
       const box = { x, y, width, height };
       if (!board.free(box, 10) || crosses(board, from, mouth, into)) continue;
       best = { written: { box, lines, anchor: 'start', columns, leader: [from, mouth] }, far };
@@ -55,6 +57,11 @@ function writeAway(board: Board, lines: readonly WrittenLine[], into: Placed, co
   board.taken.add(best.written.box);
   return true;
 }
+
+/** Words stand no further than this from the vessel they go into, px. */
+const FAR = 170;
+/** The first place of a grid from 10 px on that is not before this. */
+const onGrid = (from: number, step: number): number => 10 + Math.max(0, Math.ceil((from - 10) / step)) * step;
 
 /** Does a straight line to a vessel pass through anything else? Falls may be passed. */
 function crosses(board: Board, from: readonly [number, number], to: readonly [number, number], into: Placed): boolean {

@@ -23,6 +23,8 @@ const OF_ICE = 0.1, OF_HEAT = 0.06, OF_FREEZING = 0.8, LEAST_G = 0.02;
 const PARTS = 7;
 /** So many steps are as short as the melting asks; the time that is left then takes no more than as many again: a drop on a bucket of ice would ask for millions. */
 const MOST_STEPS = 400;
+/** Ice whose middle is this far from its surface, K, gives or takes more there than a slow drink does. */
+const FAR_K = 2;
 const WATER_J_GK = 4.19;
 /** Colder than this no ice of a bar gets; a syrup with next to no water would ask for less. */
 const LOWEST_C = -45;
@@ -55,14 +57,16 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
     const slope = point[0]! > LOWEST_C ? point[1]! : 0;
     freezing = Math.max(LOWEST_C, point[0]!);
     const area = iceArea(ice, mass0, area0), toIce = agitation * area, latent = latentAt(freezing), surplus = moment[2]! - waterAt(freezing);
-    const flow = Math.abs(toIce * (drink - freezing)) + coreConductance(ice, area) * Math.abs(freezing - core)
+    const outer = Math.abs(toIce * (drink - freezing)), conducts = coreConductance(ice, area), gap = Math.abs(freezing - core), flow = outer + conducts * gap
       + (toVessel > 0 ? now.toAir * Math.abs(now.ambient - freezing) : 0);
     const melts = Math.max(LEAST_G, Math.min(OF_ICE * ice, OF_FREEZING / (Math.abs(slope) + 1e-9)));
     // the vessel moves the drink too, and with it its heat capacity
     const travel = flow + toVessel * Math.abs(drink - s[b.vessel]!);
     const due = Math.min((melts * latent) / (flow + 1e-12), Math.max(LEAST_G, (OF_HEAT * heat) / WATER_J_GK) * latent / (travel + 1e-12));
     if (++steps === MOST_STEPS) least = remaining / MOST_STEPS;
-    const dt = Math.min(remaining, Math.max(least, Math.min(due, seconds / PARTS)));
+    // ice that is far from its surface's temperature melts on that alone for a while: no further at once than its middle comes
+    const alone = gap > FAR_K && conducts * gap > outer ? (0.3 * ice * heatCapacityOfIce(0)) / conducts : Infinity;
+    const dt = Math.min(remaining, Math.max(least, Math.min(due, alone, seconds / PARTS)));
     // half a step with what is known at its start says what holds at its middle
     const intoHalf = intoCore(ice, core, freezing, area, dt / 2, 0);
     const above = cooling(s[b.vessel]!, drink, heat, freezing, toIce, surplus / latent, intoHalf, dt / 2);

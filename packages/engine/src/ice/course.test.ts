@@ -75,7 +75,7 @@ describe('a drawn drink on ice', () => {
       for (const { celsius } of course(d, seconds, 12)) expect(celsius).toBeGreaterThan(coldest - 0.02);
     }));
   });
-  // of forty thousand draws 6 are beyond 0.1 % of the heat that the ice took up, the worst 0.12 %: 50 g of water on 300 g of ice at -20 °C
+  // of sixty thousand draws 13 are beyond 0.1 % of the heat that the ice took up, the worst 0.14 %: coarse ice at 0 °C that hardly moves in a cold strong drink
   it('composes: one call and two that are as long together agree within 0.1 K and 0.2 % of the heat that moved', () => {
     fc.assert(fc.property(drinks, number(0.1, 0.9), fc.constantFrom(5, 12, 30), (d, share, seconds) => {
       const { celsius, heat } = parted(d, share, seconds);

@@ -131,6 +131,18 @@ export function enthalpy(block: Float64Array, offset: number, celsius: number): 
 }
 
 /**
+ * What a gram of a solute brings to the enthalpy of a mixture.
+ * @param i its place among the constituents, neither water nor ethanol
+ * @param celsius as in `enthalpy`
+ * @returns J/g, 0 at 25 °C
+ * @source laliberte2009; choi-okos1986 table 2
+ */
+export function enthalpyOfSolute(i: number, celsius: number): number {
+  const t = held(celsius), u = (t - 25) / 100;
+  return 100 * u * (CONST[i]! + (SLOPE[i]! * u) / 2) + (CONST[i]! + SLOPE[i]! * u) * (celsius - t);
+}
+
+/**
  * Temperature of a liquid mixture that holds this enthalpy: the inverse of `enthalpy`.
  * @param block grams by constituent from `offset`
  * @param enthalpy_J as `enthalpy` counts it

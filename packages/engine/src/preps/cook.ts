@@ -1,8 +1,8 @@
 import type { Step } from '../document/types.ts';
 import { boilOff, ethanolKeptAfterSimmering, ethanolKeptBy } from '../heat/index.ts';
 import type { Context, Vat } from '../program/context.ts';
-import { at } from '../matter/constituents.ts';
-import { takeOut } from './move.ts';
+import { enthalpyWithIce } from '../liquids/index.ts';
+import { at, slot } from '../matter/constituents.ts';
 
 /** How far a pan or a flame departs from the table of what cooking keeps: a power of its shares. */
 const asCooked = (ctx: Context, step: Step): number => ctx.spread('model/alcohol kept', 'model/alcohol kept', 1, 'share', 'model', { at: step.path });
@@ -25,5 +25,13 @@ const BESIDE = /peel|zest|twist|oil|schale|zeste|garnish|cinnamon|zimt/i;
 export function burn(ctx: Context, v: Vat, step: Step): void {
   if (BESIDE.test(ctx.document.text.slice(step.span.from, step.span.to))) return;
   const power = asCooked(ctx, step), kept = ethanolKeptBy('5003')!, { lost } = ctx;
-  ctx.ops.push(({ s, x }) => { takeOut(s, v.liquid, lost, at.ethanol, 1 - kept ** x[power]!); });
+  ctx.ops.push(({ s, x }) => {
+    const { liquid } = v, gone = s[liquid + at.ethanol]! * (1 - kept ** x[power]!);
+    s[liquid + at.ethanol]! -= gone;
+    s[lost + at.ethanol]! += gone;
+    // the flame's heat goes up: what stays is as warm as it was
+    const heat = enthalpyWithIce(s, liquid, s[v.celsius]!, s[v.ownIce]!);
+    s[lost + slot.enthalpy_J]! += s[liquid + slot.enthalpy_J]! - heat;
+    s[liquid + slot.enthalpy_J] = heat;
+  });
 }

@@ -1,5 +1,5 @@
 import { boilOff } from '../heat/index.ts';
-import { volumeAt20 } from '../liquids/index.ts';
+import { enthalpyOfSolute, volumeAt20 } from '../liquids/index.ts';
 import { addBlock, moveShare, wholeMass } from '../matter/block.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 
@@ -32,20 +32,22 @@ export function keepShare(s: Float64Array, liquid: number, lost: number, share: 
   moveShare(s, liquid, lost, Math.min(1, Math.max(0, 1 - share)), true);
 }
 
-/** Moves a share of one constituent into what is lost. @source none - definition */
-export function takeOut(s: Float64Array, liquid: number, lost: number, constituent: number, share: number): void {
-  const g = s[liquid + constituent]! * share;
-  s[liquid + constituent]! -= g;
-  s[lost + constituent]! += g;
+/** Moves a share of one solute into what is lost, with the heat it holds at this temperature: what stays is as warm as it was. @source none - definition */
+export function takeOut(s: Float64Array, liquid: number, lost: number, solute: number, share: number, celsius: number): void {
+  const g = s[liquid + solute]! * share, heat = g * enthalpyOfSolute(solute, celsius);
+  s[liquid + solute]! -= g;
+  s[lost + solute]! += g;
+  s[liquid + slot.enthalpy_J]! -= heat;
+  s[lost + slot.enthalpy_J]! += heat;
 }
 
 /**
  * A gel, a centrifuge or a curd has taken hold of what makes a liquid cloudy: pectin, fibre, insolubles, fat and the agent go.
  * @source common-practice
  */
-export function clear(s: Float64Array, liquid: number, lost: number, agents: readonly number[]): void {
-  for (const c of CLOUDS) takeOut(s, liquid, lost, c, 1);
-  for (const c of agents) takeOut(s, liquid, lost, c, 1);
+export function clear(s: Float64Array, liquid: number, lost: number, agents: readonly number[], celsius: number): void {
+  for (const c of CLOUDS) takeOut(s, liquid, lost, c, 1, celsius);
+  for (const c of agents) takeOut(s, liquid, lost, c, 1, celsius);
   s[liquid + slot.turbid] = 0;
   for (const t of TINTS) s[liquid + t]! *= COLOUR_LEFT;
 }

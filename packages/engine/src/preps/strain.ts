@@ -3,6 +3,7 @@ import { steeping } from '../larder/index.ts';
 import { addBlock, wholeMass } from '../matter/block.ts';
 import { at, slot } from '../matter/constituents.ts';
 import type { Context, Put, Vat } from '../program/context.ts';
+import { settle } from '../program/vat.ts';
 import { behindStep } from '../program/words.ts';
 import { PULP_HOLDS } from './infusion.ts';
 import { PRESSED_HOLDS, undissolved } from './oleo.ts';
@@ -21,6 +22,7 @@ export function strain(ctx: Context, o: Straining): void {
   const { vat: v, section, step, first } = o;
   const { liquid } = v, lost = ctx.lost;
   const method = section.method;
+  settle(ctx, v);
   const holds = holdOf(ctx, step);
   if (v.content.has('solids')) {
     // what a nut butter holds is in the yield of its wash
@@ -36,7 +38,7 @@ export function strain(ctx: Context, o: Straining): void {
         // sugar that found no water stays in the sieve with the peel
         const sugar = s[liquid + at.sucrose]!, left = undissolved(s, liquid, s[v.celsius]!);
         s[dry]! += left;
-        if (sugar > 0) takeOut(s, liquid, lost, at.sucrose, left / sugar);
+        if (sugar > 0) takeOut(s, liquid, lost, at.sucrose, left / sugar, s[v.celsius]!);
       }
       let g = 0;
       for (let i = 0; i < wet.length; i++) g += s[wet[i]!.g]! * each[i]!;
@@ -52,7 +54,7 @@ export function strain(ctx: Context, o: Straining): void {
     const fat = v.content.phase('fat');
     ctx.ops.push(({ s, x }) => {
       keepShare(s, liquid, lost, x[share]!);
-      takeOut(s, liquid, lost, at.fat, 1);
+      takeOut(s, liquid, lost, at.fat, 1, s[v.celsius]!);
       s[liquid + slot.price_minor]! += s[fat + slot.price_minor]!;
       s[fat + slot.price_minor] = 0;
       addBlock(s, lost, fat, 1);
@@ -63,7 +65,7 @@ export function strain(ctx: Context, o: Straining): void {
   if (first && /^clarify with (agar|gelatin|enzyme|gravity)$/.test(method)) {
     const row = method.endsWith('agar') ? 'yield/agar clarify' : method.endsWith('gelatin') ? 'yield/gelatin clarify' : method.endsWith('enzyme') ? 'yield/centrifuge' : 'yield/gelatin clarify';
     const share = yieldInput(ctx, row, step);
-    ctx.ops.push(({ s, x }) => { clear(s, liquid, lost, GELS); keepShare(s, liquid, lost, x[share]!); });
+    ctx.ops.push(({ s, x }) => { clear(s, liquid, lost, GELS, s[v.celsius]!); keepShare(s, liquid, lost, x[share]!); });
     return;
   }
   if (first && (method === 'milk wash' || method === 'clarify with milk')) {
@@ -72,8 +74,8 @@ export function strain(ctx: Context, o: Straining): void {
     const dairy = o.dairy;
     ctx.ops.push(({ s, x }) => {
       const solids = s[liquid + at.casein]! + s[liquid + at.fat]!;
-      clear(s, liquid, lost, [at.casein]);
-      takeOut(s, liquid, lost, at.tannin, x[tannin]!);
+      clear(s, liquid, lost, [at.casein], s[v.celsius]!);
+      takeOut(s, liquid, lost, at.tannin, x[tannin]!, s[v.celsius]!);
       const wet = Math.max(0, x[held]! * s[dairy]! - solids), all = wholeMass(s, liquid);
       if (all > 0) keepShare(s, liquid, lost, 1 - Math.min(0.9, wet / all));
     });
