@@ -74,8 +74,8 @@ export function advanceFrozen(s: Float64Array, b: Bodies, own: number, surroundi
   s[b.enthalpy]! += s[own] * enthalpyOfIce(s[b.ice + 1]!);
 }
 
-/** Of a liquid's water so much is ice, %. */
-export const frozenShare = (s: Float64Array, liquid: number, ice_g: number): number => (s[liquid + at.water]! > 0 ? (100 * ice_g) / s[liquid + at.water]! : 0);
+/** Of a liquid's water so much is ice, %; what rounding adds to all of it is not told. */
+export const frozenShare = (s: Float64Array, liquid: number, ice_g: number): number => (s[liquid + at.water]! > 0 ? Math.min(100, (100 * ice_g) / s[liquid + at.water]!) : 0);
 
 /** Names what `frozenShare` gave (offset). */
 export function tellFrozen(ctx: Context, of: string, share: number): void {
