@@ -61,7 +61,9 @@ describe('values in the frame, ranges in the next', () => {
     await page.keyboard.type('1');
     await page.waitForTimeout(SETTLED_MS);
     const { frames, said, values: inFrame } = await kept(page);
-    expect(inFrame).toEqual([await values()]);
+    // a pH is solved from where its own program's nominal stands: nine digits of it are the same
+    const near = (all: string): string => all.split(' ').map((value) => Number(value).toPrecision(9)).join(' ');
+    expect(inFrame.map(near)).toEqual([near(await values())]);
     expect(inFrame).not.toEqual([before]);
     expect(said).toHaveLength(1);
     const states = frames.map((f) => [...new Set(f)].sort());

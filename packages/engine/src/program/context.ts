@@ -7,6 +7,7 @@ import { givenFor, givenInput } from './given.ts';
 import { InputBook, type Role, type Said, assumed, shareAbout, spreadAbout } from './inputs.ts';
 import { Layout, type Content } from './layout.ts';
 import { Parts } from './parts.ts';
+import { shelvesOf, type Shelves } from './shelf.ts';
 import type { Choice } from './meanings.ts';
 import type { Op, Probe, ProbeOp } from './program.ts';
 import type { Start } from './temperature.ts';
@@ -112,6 +113,7 @@ export class Context {
   readonly document: Document;
   readonly tables: Tables;
   readonly sections: readonly Section[];
+  readonly shelves: Shelves;
   readonly layout = new Layout();
   readonly ops: Op[] = [];
   /** operations that write down what a stage shows and nothing else reads */
@@ -141,6 +143,7 @@ export class Context {
     this.document = document;
     this.tables = tables;
     this.sections = sections;
+    this.shelves = shelvesOf(sections, tables);
   }
 
   /** Begins a part of the program: a prep, or the drink. */

@@ -1,4 +1,5 @@
-import type { Measure, ShelfEntry } from '../document/types.ts';
+import type { Measure, Section, ShelfEntry } from '../document/types.ts';
+import type { Tables } from '../larder/types.ts';
 import { minorDigits } from '../units/money.ts';
 import type { Context } from './context.ts';
 
@@ -12,16 +13,21 @@ export interface Held { readonly entry: ShelfEntry; readonly from: 'bench' | 'sp
  * @param id the ingredient of the line, or null where the larder has none
  * @source none - definition
  */
-export function bottles(ctx: Pick<Context, 'sections' | 'tables'>, m: Measure, id: string | null): Held[] {
+export function bottles(ctx: Pick<Context, 'shelves'>, m: Measure, id: string | null): Held[] {
   const link = m.thing.link, names = new Set([m.thing.words.toLowerCase(), ...(link.kind === 'shelf' ? [link.shelf.toLowerCase()] : [])]);
-  const own = new Set(ctx.tables.bench?.shelf);
   const out: Held[] = [];
   for (const from of ['bench', 'spec'] as const) {
-    const entries = ctx.sections.filter((s) => own.has(s) === (from === 'bench')).flatMap((s) => s.shelf ?? []);
-    const entry = entries.find((e) => names.has(e.name.toLowerCase())) ?? entries.find((e) => id !== null && e.larder === id);
+    const entries = ctx.shelves[from], entry = entries.find((e) => names.has(e.name.toLowerCase())) ?? entries.find((e) => id !== null && e.larder === id);
     if (entry) out.push({ entry, from });
   }
   return out;
+}
+
+/** The maker's bottles and the spec's. */
+export type Shelves = Readonly<Record<'bench' | 'spec', readonly ShelfEntry[]>>;
+export function shelvesOf(sections: readonly Section[], tables: Tables): Shelves {
+  const own = new Set(tables.bench?.shelf), of = (bench: boolean) => sections.filter((s) => own.has(s) === bench).flatMap((s) => s.shelf ?? []);
+  return { bench: of(true), spec: of(false) };
 }
 
 /** What the drink is paid in: its code, the digits behind its point, and whether anybody said so. */
@@ -55,7 +61,7 @@ export function priceIn(money: Money, entry: ShelfEntry): Priced | null {
 }
 
 /** The first of the bottles with a strength, and the first with a price that counts. */
-export function settled(ctx: Pick<Context, 'sections' | 'tables'>, m: Measure, id: string | null): { readonly strength: Held | undefined; readonly price: Held | undefined; readonly first: Held | undefined } {
+export function settled(ctx: Pick<Context, 'sections' | 'tables' | 'shelves'>, m: Measure, id: string | null): { readonly strength: Held | undefined; readonly price: Held | undefined; readonly first: Held | undefined } {
   const fitting = bottles(ctx, m, id);
   const money = fitting.some((b) => b.entry.price) ? moneyOf(ctx) : null;
   return { first: fitting[0], strength: fitting.find((b) => b.entry.strength !== undefined), price: money === null ? undefined : fitting.find((b) => priceIn(money, b.entry) !== null) };

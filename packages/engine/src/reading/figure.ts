@@ -4,6 +4,8 @@ import type { Compiled } from '../program/compile.ts';
 import { partAt, type Spreads } from './spread.ts';
 import type { Figure } from './types.ts';
 
+const RANK = Object.fromEntries(GRADES.map((grade, rank) => [grade, rank])) as Readonly<Record<Grade, number>>;
+
 /**
  * One probe as a figure: its range, the weakest grade among inputs with at least a hundredth of its variance, and their sources.
  * @param k place of the probe in the program
@@ -17,7 +19,7 @@ export function figureOf(c: Compiled, s: Spreads, k: number): Figure {
   if (enough > 0) {
     for (let i = 0; i < inputs.length; i++) {
       if (partAt(s, row + i) < enough) continue;
-      weakest = Math.max(weakest, GRADES.indexOf(inputs[i]!.grade));
+      weakest = Math.max(weakest, RANK[inputs[i]!.grade]);
       sources.add(inputs[i]!.source);
     }
   }
