@@ -30,20 +30,20 @@ export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readon
     const again = standAt(flow, reading, frame, said, like.over, Infinity, like.detail, like.folded ? folds : []);
     if (again !== null && again.as.cost <= like.cost) return again;
   }
-  const fold = (): Arrangement => { const row = at('all', folds); return cost(row) <= WELL ? row : asMuch(flow, row, (detail) => at(detail, folds)); };
+  const fold = (): Arrangement => { const row = at('all', folds); return row.as.cost <= WELL ? row : asMuch(flow, row, (detail) => at(detail, folds)); };
   if (folds.length > 0 && flow.preps.length >= FOLDS) return fold();
   const whole = at(told ? 'all' : 'none', []);
-  if (folds.length > 0 && cost(whole) > 0) {
+  if (folds.length > 0 && whole.as.cost > 0) {
     const folded = fold();
-    if (cost(whole) > cost(folded)) return folded;
+    if (whole.as.cost > folded.as.cost) return folded;
   }
-  if (!told || frame.phone || (cost(whole) === 0 && whole.k >= SMALLER * Math.min(1.5, frame.stand.scale / 2))) return whole;
+  if (!told || frame.phone || (whole.as.cost === 0 && whole.k >= SMALLER * Math.min(1.5, frame.stand.scale / 2))) return whole;
   return asMuch(flow, whole, (detail) => at(detail, []));
 }
 
 /** As much told as does not cost a fall or a much smaller scale, `whole` being with all of it; what presses is told in any case, however small its vessel. */
 function asMuch(flow: Flow, whole: Arrangement, at: (detail: Detail) => Arrangement): Arrangement {
-  const plain = at('none'), good = (a: Arrangement): boolean => cost(a) <= cost(plain) && a.k >= SMALLER * plain.k;
+  const plain = at('none'), good = (a: Arrangement): boolean => a.as.cost <= plain.as.cost && a.k >= SMALLER * plain.k;
   if (good(whole)) return whole;
   const few = at('figures');
   return good(few) || flow.preps.some((prep) => prep.reading?.gas !== undefined) ? few : plain;
@@ -55,11 +55,11 @@ const WELL = 2;
 function largest(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[], detail: Detail, folds: readonly FlowPrep[] = []): Arrangement {
   let best: Arrangement | null = null;
   for (const n of STEPS) {
-    const tried = standAt(flow, reading, frame, said, n, best === null ? Infinity : cost(best), detail, folds);
+    const tried = standAt(flow, reading, frame, said, n, best === null ? Infinity : best.as.cost, detail, folds);
     if (tried === null) continue;
     // A fall that finds no way costs less than two things in one place, and more than a somewhat smaller scale.
-    if (best === null || cost(tried) < cost(best) - 1e-9) best = tried;
-    if (cost(tried) <= (folds.length > 0 ? WELL : 0)) break;
+    if (best === null || tried.as.cost < best.as.cost - 1e-9) best = tried;
+    if (tried.as.cost <= (folds.length > 0 ? WELL : 0)) break;
   }
   return best ?? { k: 1, rowK: null, placed: [], streams: [], hose: null, written: [], raw: [], overlaps: 0, missed: 0, as: { detail, over: 0, folded: false, cost: 0, of: listed(flow) } };
 }

@@ -23,8 +23,8 @@ const OF_ICE = 0.1, OF_HEAT = 0.06, OF_FREEZING = 0.8, LEAST_G = 0.02;
 const PARTS = 7;
 /** So many steps are as short as the melting asks; the time that is left then takes no more than as many again: a drop on a bucket of ice would ask for millions. */
 const MOST_STEPS = 400;
-/** Ice whose middle is this far from its surface, K, gives or takes more there than a slow drink does. */
-const FAR_K = 2;
+/** Ice whose middle is this far from its surface, K, may give or take more there than the drink does; it then goes no further at once than this share of its own time. */
+const FAR_K = 2, AT_ONCE = 0.3;
 const WATER_J_GK = 4.19;
 /** Colder than this no ice of a bar gets; a syrup with next to no water would ask for less. */
 const LOWEST_C = -45;
@@ -64,8 +64,8 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
     const travel = flow + toVessel * Math.abs(drink - s[b.vessel]!);
     const due = Math.min((melts * latent) / (flow + 1e-12), Math.max(LEAST_G, (OF_HEAT * heat) / WATER_J_GK) * latent / (travel + 1e-12));
     if (++steps === MOST_STEPS) least = remaining / MOST_STEPS;
-    // ice that is far from its surface's temperature melts on that alone for a while: no further at once than its middle comes
-    const alone = gap > FAR_K && conducts * gap > outer ? (0.3 * ice * heatCapacityOfIce(0)) / conducts : Infinity;
+    // ice that is far from its surface's temperature melts on that alone for a while
+    const alone = gap > FAR_K && conducts * gap > outer ? (AT_ONCE * ice * heatCapacityOfIce(0)) / conducts : Infinity;
     const dt = Math.min(remaining, Math.max(least, Math.min(due, alone, seconds / PARTS)));
     // half a step with what is known at its start says what holds at its middle
     const intoHalf = intoCore(ice, core, freezing, area, dt / 2, 0);

@@ -75,10 +75,13 @@ function expandWith(water: number): number {
   const solvent = water + ethanol;
   const p = ethanol / solvent;
   const weight = (water * ethanol) / solvent;
-  for (let j = 0, k = 0; k < MIX.length; j++, k += 4) CAPACITY[j]! += weight * (MIX[k]! + p * (MIX[k + 1]! + p * (MIX[k + 2]! + p * MIX[k + 3]!)));
+  for (let j = 0, k = 0; k < MIX.length; j++, k += 4) CAPACITY[j]! += weight * mixAt(k, p);
   const mol = water / M_WATER + ethanol / M_ETHANOL;
   return mol * excessEnthalpyAt25(ethanol / M_ETHANOL / mol);
 }
+
+/** Of a power of u, whose coefficients begin at `k`, what mixing brings at this mass fraction. */
+function mixAt(k: number, p: number): number { return MIX[k]! + p * (MIX[k + 1]! + p * (MIX[k + 2]! + p * MIX[k + 3]!)); }
 
 /** A step of Newton's this small, in K, is the last: what is left is its square times half the change of the heat capacity over itself, less than a hundredth for each K. */
 const LAST_STEP = 3e-4;
@@ -226,7 +229,7 @@ function mixingWith(water: number, u: number, beyond: number): number {
   const ethanol = BESIDE[0]!, solvent = water + ethanol, p = ethanol / solvent, mol = water / M_WATER + ethanol / M_ETHANOL;
   let sum = 0, power = 1;
   for (let j = 0, k = 0; k < MIX.length; j++, k += 4) {
-    sum += (MIX[k]! + p * (MIX[k + 1]! + p * (MIX[k + 2]! + p * MIX[k + 3]!))) * power * (100 * u * INTEGRAL[j]! + beyond);
+    sum += mixAt(k, p) * power * (100 * u * INTEGRAL[j]! + beyond);
     power *= u;
   }
   return ((water * ethanol) / solvent) * sum + mol * excessEnthalpyAt25(ethanol / M_ETHANOL / mol);

@@ -26,9 +26,8 @@ export function burn(ctx: Context, v: Vat, step: Step): void {
   if (BESIDE.test(ctx.document.text.slice(step.span.from, step.span.to))) return;
   const power = asCooked(ctx, step), kept = ethanolKeptBy('5003')!, { lost } = ctx;
   ctx.ops.push(({ s, x }) => {
-    const { liquid } = v, gone = s[liquid + at.ethanol]! * (1 - kept ** x[power]!);
-    s[liquid + at.ethanol]! -= gone;
-    s[lost + at.ethanol]! += gone;
+    const { liquid } = v;
+    boilOff(s, liquid, s, lost, 0, kept ** x[power]!);
     // the flame's heat goes up: what stays is as warm as it was
     const heat = enthalpyWithIce(s, liquid, s[v.celsius]!, s[v.ownIce]!);
     s[lost + slot.enthalpy_J]! += s[liquid + slot.enthalpy_J]! - heat;

@@ -60,13 +60,7 @@ export function measuresOf(lines: readonly Line[]): Measure[] {
   return out;
 }
 /** All actions of a section in order. @source none - definition */
-export function actionsOf(lines: readonly Line[]): readonly Action[] {
-  let all = flat.get(lines);
-  if (all === undefined) { all = lines.flatMap((l) => l.actions); flat.set(lines, all); }
-  return all;
-}
-/** Asked for by a dozen rules of every section. */
-const flat = new WeakMap<readonly Line[], readonly Action[]>();
+export function actionsOf(lines: readonly Line[]): Action[] { return lines.flatMap((l) => l.actions); }
 
 /** Is what a step charged open again in the end: vented, or an infusion under pressure that was strained? */
 function opened(section: Section, charge: Step): boolean {
