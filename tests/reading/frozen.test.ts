@@ -53,6 +53,21 @@ describe('a prep from the freezer', () => {
     const held = read(slush('chill 2 h at 4 °C', '90 ml slush', 'hold 8 h at -18 °C')).figures;
     expect(held['frozen']!.value).toBeGreaterThan(20);
   });
+  it('so is what is carbonated, strained or left in a cold that is no freezer: water at -3 °C is ice', () => {
+    // ethanol of 7 % by mass freezes at -3.0 °C (CRC Handbook, from memory): 1.6 g of ethanol then keep 21 g of 103 g of water liquid
+    for (const step of ['carbonate at 2.5 bar, -3 °C', 'charge with CO2 at -3 °C', 'strain through a fine sieve at -3 °C', 'cool to -3 °C', 'chill 72 h at -3 °C']) {
+      const mix = read(['A', 'Mix (mix):', '100 ml water', '5 ml white rum 40 %', step, 'Build:', '60 ml mix']).preps['mix']!.figures;
+      expect(mix['temperature']!.value, step).toBeCloseTo(-3, 0);
+      expect(mix['frozen']!.value, step).toBeGreaterThan(70);
+      expect(mix['frozen']!.value, step).toBeLessThan(82);
+    }
+  });
+  it('what steeps in it takes none of its ice away', () => {
+    const { infused, left } = { infused: 'infuse 24 h at -18 °C', left: 'rest 24 h at -18 °C' };
+    const of = (step: string) => read(['A', 'Slush (infusion):', '300 ml water', '100 ml white rum 40 %', '3 g black tea leaves', step, 'Build:', '90 ml slush']).figures;
+    expect(of(infused)['frozen']!.value).toBeCloseTo(of(left)['frozen']!.value, 0);
+    expect(of(infused)['temperature']!.value).toBeCloseTo(of(left)['temperature']!.value, 0);
+  });
   it.each([['thaw', ['freeze 24 h at -18 °C', 'thaw 48 h at 4 °C']], ['strain', ['freeze 24 h at -18 °C', 'strain through a coffee filter']], ['boil', ['freeze 24 h at -18 °C', 'boil 2 min']]] as const)('is liquid again after it: %s', (_, steps) => {
     expect(read(['A', 'Slush (mix):', '300 ml water', '60 ml white rum 40 %', ...steps, 'Build:', '90 ml slush']).preps['slush']!.frozen).toBeUndefined();
   });
@@ -70,6 +85,19 @@ describe('what it does to the drink', () => {
     const left = 60 - (100 * WATER * 10 - 60 * ICE * 18) / FUSION;
     expect(drink['temperature']!.value).toBeCloseTo(0, 1);
     expect(Math.abs((drink['frozen']!.value / 100) * 160 - left)).toBeLessThan(1);
+  });
+  it.each([['a measure that comes at -18 °C', '60 g water at -18 °C'], ['one whose word says so', '60 g water, frozen']])('%s brings its ice as a prep from the freezer does', (_, line) => {
+    const warm = read(['A', '100 g water at 60 °C', line, 'stir 20 s']).figures, cold = read(['A', '100 g water at 10 °C', line, 'stir 20 s']).figures;
+    expect(Math.abs(warm['temperature']!.value - (100 * WATER * 60 - 60 * (ICE * 18 + FUSION)) / (160 * WATER))).toBeLessThan(0.3);
+    const left = 60 - (100 * WATER * 10 - 60 * ICE * 18) / FUSION;
+    expect(cold['temperature']!.value).toBeCloseTo(0, 1);
+    expect(Math.abs((cold['frozen']!.value / 100) * 160 - left)).toBeLessThan(1);
+  });
+  it('frozen fruit in a blender chills by the ice in its juice', () => {
+    const blended = (fruit: string) => read(['A', '60 ml white rum 40 %', fruit, 'blend 20 s with 100 g crushed']).figures;
+    const fresh = blended('100 g strawberries at 4 °C'), frozen = blended('100 g strawberries, frozen');
+    expect(frozen['temperature']!.value).toBeLessThan(fresh['temperature']!.value - 1.5);
+    expect(frozen['dilution']!.value).toBeLessThan(0.7 * fresh['dilution']!.value);
   });
   it('chills more than the same as cold and liquid would, by its heat of fusion', () => {
     const figures = read(slush('freeze 24 h at -18 °C', '60 ml slush', '60 ml white rum 40 % at 20 °C', 'serve')), prep = figures.preps['slush']!;

@@ -19,7 +19,7 @@ for (const row of readFileSync(new URL('../../data/vocabulary/verbs.tsv', import
 /** Every verb of the grammar. */
 export const VERBS: readonly string[] = [...COMMANDED.keys()];
 /** What may be said with a verb, whether it fits or not. */
-const WITH = ['', '10 s', '20 min', '12 h at 4 °C', '8 h at -18 °C', '90 °C', '30 ml water', '10 ml lime juice', '15 g sugar', '12 times', '150 g cubes', 'over 100 g crushed ice at -10 °C', 'through cheesecloth', 'through a fine sieve', 'to 100 ml', 'by half', 'at 3 bar, 4 °C',
+const WITH = ['', '10 s', '20 min', '12 h at 4 °C', '8 h at -18 °C', '2 h at -3 °C', '90 °C', '30 ml water', '10 ml lime juice', '15 g sugar', '12 times', '150 g cubes', 'over 100 g crushed ice at -10 °C', 'through cheesecloth', 'through a fine sieve', 'to 100 ml', 'by half', 'at 3 bar, 4 °C',
   '1 N2O in a 500 ml siphon', '1 CO2', 'a lemon peel', 'with tonic water', 'the first 50 ml', 'overnight', 'covered 1 h', '10 min at 3000 g'];
 const action = fc.tuple(fc.constantFrom(...VERBS), fc.nat(), fc.constantFrom(...WITH)).map(([verb, n, said]) => {
   const { written, last } = COMMANDED.get(verb)![n % COMMANDED.get(verb)!.length]!;
@@ -27,8 +27,9 @@ const action = fc.tuple(fc.constantFrom(...VERBS), fc.nat(), fc.constantFrom(...
 });
 const step = fc.oneof({ weight: 1, arbitrary: fc.constantFrom(...STEPS) }, { weight: 2, arbitrary: action });
 
+const AS = ['', '', '', '', '', '', ' at 60 °C', ' at -18 °C', ' at -3 °C'];
 const line = fc.oneof(
-  fc.tuple(fc.integer({ min: 5, max: 400 }), fc.constantFrom(...LIQUID)).map(([n, what]) => `${n} ml ${what}`),
+  fc.tuple(fc.integer({ min: 5, max: 400 }), fc.constantFrom(...LIQUID), fc.constantFrom(...AS)).map(([n, what, as]) => `${n} ml ${what}${as}`),
   fc.constantFrom(...SOLID),
 );
 const prep = (name: string) => fc.tuple(fc.constantFrom(...METHODS), fc.array(line, { minLength: 1, maxLength: 4 }), fc.array(step, { maxLength: 5 }))

@@ -68,9 +68,10 @@ export function colderHeld(s: Float64Array, block: number): number {
 
 /**
  * A liquid carbonated under a gauge pressure at a temperature, to rest: what CO2 it then holds.
+ * @returns the input of its temperature
  * @source carroll-1991; eu-wine
  */
-export function carbonate(ctx: Context, section: Section, v: Vat, step: Step): void {
+export function carbonate(ctx: Context, section: Section, v: Vat, step: Step): number {
   const written = step.pressure_kPa;
   const pressure = written
     ? ctx.spread(`carbonate/pressure/${step.path.join('/')}`, 'tool/pressure gauge', written.value, 'kPa', 'tool', { at: step.path })
@@ -86,6 +87,7 @@ export function carbonate(ctx: Context, section: Section, v: Vat, step: Step): v
     s[v.liquid + slot.co2_mol] = mL > 0 ? (carbonDioxideHeld(kPa, x[celsius]!, pct, sugar) * mL) / 1000 / CO2_G_MOL : 0;
   });
   tellDissolved(ctx, section.key, v);
+  return celsius;
 }
 
 /** CO2 of a prep in g/L, told once. @source carroll-1991; eu-wine */

@@ -3,11 +3,12 @@ import { enthalpy, volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { clearBlock, wholeMass } from '../matter/block.ts';
 import type { Context, PrepBuilt, Put, StageBuilt, Vat } from '../program/context.ts';
-import { freeze, frozenShare, mayHoldIce, restFrozen, tellFrozen } from '../program/frozen.ts';
-import { inFreezer, placeTemperature, writtenTemperature } from '../program/temperature.ts';
+import { frozenShare, mayHoldIce, restFrozen, tellFrozen } from '../program/frozen.ts';
+import { belowZero, placeTemperature, writtenTemperature } from '../program/temperature.ts';
 import { assumeTime, secondsOf, untilDone, usualTime } from '../program/times.ts';
 import { driveOut } from '../program/sparkle.ts';
-import { Occurrences, add, put, rest, setTemperature, settle, solveShares, stage, textOf, vat } from '../program/vat.ts';
+import { stand } from '../program/stand.ts';
+import { Occurrences, add, put, setTemperature, settle, solveShares, stage, textOf, vat } from '../program/vat.ts';
 import { behindStep } from '../program/words.ts';
 import { booked, nothingLost } from './cloth.ts';
 import { breathes, closes, opens, presses, tellClosed } from './closed.ts';
@@ -15,7 +16,7 @@ import { KILLED, ferment } from './ferment.ts';
 import { carbonate, chargeNitrous, tellDissolved, vent } from './gas.ts';
 import { reduceTo } from './move.ts';
 import { burn, simmer } from './cook.ts';
-import { noteFire, noteFreezing, noteMeeting, noteWarmth, nothingNoted } from './noted.ts';
+import { noteFire, noteMeeting, noteWarmth, nothingNoted } from './noted.ts';
 import { settingOf } from './setting.ts';
 import { Steep } from './steep.ts';
 import { strain } from './strain.ts';
@@ -122,7 +123,12 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   };
 
   const actions = actionsOf(section.lines);
-  for (const [index, action] of actions.entries()) {
+  /** A liquid in its place; what froze there is noted, of a strainer only where nothing stood in the cold before. */
+  const stands = (step: Step, temperature: number, time: number) => {
+    const formed = stand(ctx, v, step, temperature, time, actions.slice(actions.indexOf(step) + 1).some(thaws));
+    if (formed && (stepRow(step.verb).does !== 'strain' || noted.frozen.length === 0)) noted.frozen.push({ step, ...formed });
+  };
+  for (const action of actions) {
     if (action.kind === 'measure') { pourIn(action); continue; }
     if (action.kind === 'fill') { if (action.measure) pourIn(action.measure); continue; }
     if (action.kind !== 'step') continue;
@@ -136,15 +142,12 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     driveOut(ctx, v, action);
     if (closes(action)) shut ??= action; else if (opens(action)) shut = null;
     steep.begin();
-    // what is held colder than a freezer's door stands in one, whatever the word
-    switch (row.does === 'set' && inFreezer(action) ? 'rest' : row.does) {
+    // what is held below 0 °C stands in that cold, whatever the word
+    switch (row.does === 'set' && belowZero(action) ? 'rest' : row.does) {
       case 'rest': {
         const t = placeTemperature(ctx, action, row.place ?? 'place/room');
         const time = row.does === 'rest' || action.seconds ? stepSeconds(ctx, action, true, section.method) : -1;
-        const cold = inFreezer(action);
-        if (cold) noteFreezing(ctx, noted, v, action, t, time);
-        if (time >= 0) rest(ctx, v, t, time, cold ? 'freezer' : 'air'); else setTemperature(ctx, v, t);
-        if (cold && !actions.slice(index + 1).some(thaws)) freeze(ctx, v, noted.frozen[noted.frozen.length - 1]!.ice_g, t);
+        stands(action, t, time);
         steep.pass(action, 'place', t, time);
         if (ferments(section, noted.live, killed, action)) { noted.live = true; ferment(ctx, v, action, t, time); }
         if (!ctx.sparkling.has(v.liquid)) break;
@@ -181,11 +184,11 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         // what stays behind in a vessel or a cloth takes its part of the ice with it
         if (mayHoldIce(ctx, v)) restFrozen(ctx, v);
         strained++;
-        if (action.temperature) setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room'));
+        if (action.temperature) stands(action, placeTemperature(ctx, action, 'place/room'), -1);
         break;
       }
       case 'charge': {
-        if (action.gas?.kind === 'CO2') { carbonate(ctx, section, v, action); break; }
+        if (action.gas?.kind === 'CO2') { stands(action, carbonate(ctx, section, v, action), -1); break; }
         if (!siphon) chargeNitrous(ctx, section, v, action, rest_C, noted, opened(section, action));
         siphon = true;
         steep.charge();
@@ -196,7 +199,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         if (action.verb === 'ignite') { onFire(action); booked(ctx, losses, 'boiled', () => burn(ctx, v, action)); }
         if (action.verb === 'vent') { vent(ctx, v); steep.vent(action); }
         break;
-      case 'carbonate': carbonate(ctx, section, v, action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/fridge')); break;
+      case 'carbonate': stands(action, carbonate(ctx, section, v, action), -1); break;
     }
     together();
     if (noted.live && (action.verb === 'vent' || (kills(action) && !shut))) breathes(ctx, v);
@@ -213,12 +216,12 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   if (shut) tellClosed(ctx, section.key, v, noted);
   if (noted.live || noted.closed.length > 0) tellDissolved(ctx, section.key, v);
   const frozen = mayHoldIce(ctx, v), ice = ctx.layout.take(2);
-  const stays = frozen || (last !== null && (stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || (last.temperature !== undefined && !/^(boil|reduce)$/.test(stepRow(last.verb).does))));
+  const stays = last !== null && (stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || (last.temperature !== undefined && !/^(boil|reduce)$/.test(stepRow(last.verb).does)));
   const own = stays ? -1 : ctx.assume('start/prep from the fridge', ['preps', section.key], 'place');
   ctx.ops.push(({ s, x }) => {
     s[yield_g] = wholeMass(s, v.liquid);
     s[kept] = volumeAt20(s, v.liquid) + s[v.liquid + slot.unknown_g]!;
-    s[rest_C] = stays || own < 0 ? s[v.celsius]! : x[own]!;
+    s[rest_C] = own < 0 || s[v.ownIce]! > 0 ? s[v.celsius]! : x[own]!;       // where there is ice it stands where that keeps
     s[ice] = s[yield_g] > 0 ? s[v.ownIce]! / s[yield_g] : 0;
     s[ice + 1] = frozenShare(s, v.liquid, s[v.ownIce]!);
   });
@@ -271,6 +274,7 @@ function soakWater(ctx: Context, v: Vat, p: Put): void {
 /** What boils here: 100 °C less what height takes, a degree more for sugar; at the bench's own height where it says one. @source common-practice */
 export function boiling(ctx: Context, step: Step): number {
   const t = step.temperature;
-  if (t && !t.word) return writtenTemperature(ctx, t.celsius, step.path, `temperature/${step.path.join('/')}`);
+  // nothing simmers below zero: that is no place for a pan
+  if (t && !t.word && t.celsius > 0) return writtenTemperature(ctx, t.celsius, step.path, `temperature/${step.path.join('/')}`);
   return ctx.assume('place/boiling point', step.path, 'place', 'place/boiling point', behindStep(step, ctx.tables.assumption('place/boiling point')!.say, ctx.document.text));
 }

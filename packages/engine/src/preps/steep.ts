@@ -1,6 +1,6 @@
 import type { Section, Step } from '../document/types.ts';
 import { steeping } from '../larder/index.ts';
-import { enthalpy, heatCapacity, volumeAt20 } from '../liquids/index.ts';
+import { enthalpyWithIce, heatCapacity, volumeAt20 } from '../liquids/index.ts';
 import { at, slot } from '../matter/constituents.ts';
 import type { Context, Put, Steeped, Vat } from '../program/context.ts';
 import { lineBefore, lineAfter } from '../program/edit.ts';
@@ -117,7 +117,7 @@ export class Steep {
       const own = waterOf(s, all), water = own > 0 ? s[solids + at.water]! * opens * (waterOf(s, juicy) / own) : 0;
       s[solids + at.water]! -= water;
       s[v.liquid + at.water]! += water;
-      s[v.liquid + slot.enthalpy_J] = enthalpy(s, v.liquid, s[v.celsius]!);
+      s[v.liquid + slot.enthalpy_J] = enthalpyWithIce(s, v.liquid, s[v.celsius]!, s[v.ownIce]!);
     });
   }
 
@@ -202,7 +202,7 @@ export class Steep {
       if (!(soluble > 0) || !(out > 0)) return;
       // never more in the end than is there to dissolve
       extract(s, v.liquid, solids, Math.min(NEARLY, (out * Math.min(1, (NEARLY * all) / most)) / soluble));
-      s[v.liquid + slot.enthalpy_J] = enthalpy(s, v.liquid, s[v.celsius]!);      // what dissolves has the liquid's temperature
+      s[v.liquid + slot.enthalpy_J] = enthalpyWithIce(s, v.liquid, s[v.celsius]!, s[v.ownIce]!);      // what dissolves has the liquid's temperature
     });
   }
 }

@@ -6,16 +6,16 @@ import { addBlock, clearBlock, wholeMass } from '../matter/block.ts';
 import { actionsOf, boiling, measuresOf, stepRow, stepSeconds } from '../preps/prep.ts';
 import { burn, simmer } from '../preps/cook.ts';
 import { pourOut } from '../preps/move.ts';
-import { iceFormed } from '../preps/noted.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
-import { freeze, frozenShare, mayHoldIce, tellFrozen } from './frozen.ts';
-import { inFreezer, placeTemperature } from './temperature.ts';
+import { frozenShare, mayHoldIce, tellFrozen } from './frozen.ts';
+import { belowZero, placeTemperature } from './temperature.ts';
 import { headOf, type Head } from './shaken.ts';
 import { driveOut, poured } from './sparkle.ts';
+import { stand } from './stand.ts';
 import { glassOf, iceOf, level, type GlassBuilt, type IceBuilt, type Contents } from './glass.ts';
 import { iceStep } from './ice-step.ts';
 import { drinkKind } from './served.ts';
-import { Occurrences, add, put, readsPut, rest, setTemperature, settle, solveShares, stage, textOf, vat } from './vat.ts';
+import { Occurrences, add, put, readsPut, setTemperature, settle, solveShares, stage, textOf, vat } from './vat.ts';
 
 /** What stands in the glass, bottom to top. */
 export interface LayerBuilt { readonly name: string; readonly kind: 'liquid' | 'foam' | 'gel'; readonly block: number; readonly mL: number; /** offset: 0 where a foam did not set and is liquid */ readonly stands: number; readonly at: Path; /** of a head shaken up in the drink itself */ readonly head?: Head }
@@ -226,13 +226,10 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
         }
         const here = inTin ? tin : glass();
         driveOut(ctx, here, a);
-        const cold = inFreezer(a);
-        if (row.does === 'rest' || (row.does === 'set' && cold)) {
+        if (row.does === 'rest' || (row.does === 'set' && belowZero(a))) {
           const t = placeTemperature(ctx, a, row.place ?? 'place/room'), time = row.does === 'rest' || a.seconds ? stepSeconds(ctx, a, true) : -1;
           settle(ctx, here);
-          const formed = cold ? iceFormed(ctx, here, t, time) : null;
-          if (time >= 0) rest(ctx, here, t, time, cold ? 'freezer' : 'air'); else setTemperature(ctx, here, t);
-          if (formed) freeze(ctx, here, formed.ice_g, t);
+          stand(ctx, here, a, t, time);
         } else if (row.does === 'set') setTemperature(ctx, here, placeTemperature(ctx, a, 'place/room'));
         else if (row.does === 'boil') { settle(ctx, here); simmer(ctx, here, a, 'prep/boil-off', stepSeconds(ctx, a, true)); setTemperature(ctx, here, boiling(ctx, a)); }
         else if (a.verb === 'ignite') { settle(ctx, here); burn(ctx, here, a); }
@@ -307,6 +304,7 @@ function pressOut(ctx: Context, v: Vat, p: Put): void {
   const share = ctx.middle(`pressed out/${p.occurrence}`, 'fruit/pressed out', 'share', 'nature', { at: p.measure.path, bounds: { min: 0, max: 1 } });
   const solids = v.content.phase('solids');
   readsPut(ctx, p);
+  if (p.start.ice !== undefined) ctx.frozen.add(v.liquid);
   ctx.ops.push(({ s, x }) => {
     for (let i = 0; i < slot.enthalpy_J; i++) {
       if (i === at.fibre || i === at.insolubles) continue;

@@ -24,7 +24,11 @@ export function freeze(ctx: Context, v: Vat, ice_g: number, air: number): void {
   const factor = depression(ctx);
   ctx.ops.push(({ s, x }) => {
     const ice = Math.max(s[ice_g]!, s[v.ownIce]!);
-    if (!(ice > 0)) return;
+    if (!(ice > 0)) {
+      // too short for any to be counted, and yet colder than it freezes: what it is short of heat becomes ice
+      if (s[v.celsius]! < 0) toBalance(s, v, x[factor]!);
+      return;
+    }
     const t = Math.max(Math.min(0, x[air]!), balanceWithIce(s, v.liquid, ice, x[factor]));
     s[v.ownIce] = ice;
     s[v.celsius] = t;
@@ -35,12 +39,13 @@ export function freeze(ctx: Context, v: Vat, ice_g: number, air: number): void {
 /** A liquid with ice of its own comes to one temperature: some melts, or more freezes. */
 export function restFrozen(ctx: Context, v: Pick<Vat, 'liquid' | 'celsius' | 'ownIce'>): void {
   const factor = depression(ctx);
-  ctx.ops.push(({ s, x }) => {
-    restWithIce(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, x[factor]!, s[v.celsius]!, rested);
-    if (Number.isNaN(rested[0]!)) return;                                // an empty vessel keeps its own
-    s[v.celsius] = rested[0]!;
-    s[v.ownIce] = rested[1]!;
-  });
+  ctx.ops.push(({ s, x }) => toBalance(s, v, x[factor]!));
+}
+function toBalance(s: Float64Array, v: Pick<Vat, 'liquid' | 'celsius' | 'ownIce'>, factor: number): void {
+  restWithIce(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, factor, s[v.celsius]!, rested);
+  if (Number.isNaN(rested[0]!)) return;                                  // an empty vessel keeps its own
+  s[v.celsius] = rested[0]!;
+  s[v.ownIce] = rested[1]!;
 }
 
 /** Heat of one gram of what is put in, in J, with the ice it brings. */

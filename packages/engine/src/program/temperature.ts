@@ -1,4 +1,5 @@
 import type { Measure, Span, Step, Treatment } from '../document/types.ts';
+import { iceAt } from '../liquids/index.ts';
 import type { Context, Source } from './context.ts';
 import { behindMeasure, insteadOf } from './words.ts';
 
@@ -17,6 +18,9 @@ const WHERE: Readonly<Record<string, string>> = { fridge: 'place/fridge', freeze
 
 /** Does a step leave a thing in a freezer? @source common-practice */
 export const inFreezer = (step: Step): boolean => (step.temperature ? step.temperature.celsius < FREEZER : step.verb === 'freeze');
+
+/** Does a step leave a thing where water freezes? @source none - definition */
+export const belowZero = (step: Step): boolean => (step.temperature ? step.temperature.celsius < 0 : step.verb === 'freeze');
 
 /** Input for a temperature that was written: what a thermometer shows, or as wide as the word for it. */
 export function writtenTemperature(ctx: Context, celsius: number, at: Measure['path'], key: string): number {
@@ -41,11 +45,20 @@ export function placeTemperature(ctx: Context, step: Step, place: string): numbe
   return ctx.spread(`${row}/${t.celsius}`, row, t.celsius, '°C', 'place', { at: step.path });
 }
 
-/** Where a thing's temperature comes from when it goes in: an input, or for a prep what it rests at, and the ice in a gram of it. */
+/** Where a thing's temperature comes from when it goes in: an input, or for a prep what it rests at, and the ice in a gram of it, where it may hold some. */
 export interface Start { readonly input: number; readonly offset: number; readonly ice?: number }
 
 /** How warm a measure goes in: as held, as written, as its words have it, a prep as it rests, else by its class. */
 export function startTemperature(ctx: Context, m: Measure, source: Source, occurrence: string): Start {
+  const start = warmth(ctx, m, source, occurrence);
+  if (start.input < 0 || !(ctx.book.list[start.input]!.value < 0) || source.form === 'ice') return start;
+  // so cold it has come to rest with its ice, as long ago as it was put there
+  const ice = ctx.layout.take(1), factor = ctx.spread('model/freezing', 'model/freezing', 1, 'share', 'model');
+  ctx.ops.push(({ s, x }) => { s[ice] = iceAt(s, source.block, x[start.input]! / x[factor]!); });
+  return { ...start, ice };
+}
+
+function warmth(ctx: Context, m: Measure, source: Source, occurrence: string): Start {
   const treated = m.treatments.find((t) => t.celsius !== undefined && t.key !== 'soaked');
   const celsius = m.temperature?.word === undefined ? m.temperature?.celsius ?? m.held?.celsius ?? treated?.celsius : m.held?.celsius;
   if (celsius !== undefined) return { input: writtenTemperature(ctx, celsius, m.path, `start/${occurrence}`), offset: -1 };
