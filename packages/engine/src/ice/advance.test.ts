@@ -62,6 +62,16 @@ describe('time passes for drink, ice and vessel', () => {
     expect(s[T]!).toBeCloseTo(20, 3);
     expect(total(s) - before - s[A]!).toBeCloseTo(0, 3);
   });
+  it('closes its energy where hot sugar with next to no water melts ice that is warmer than the surface it makes', () => {
+    for (const water of [0.5, 1.5, 4]) for (const iceAt of [-15, -5, 0]) {
+      const s = sour({ ice: 20, iceAt, agitation: 2050, size: 15 });
+      s.fill(0, 0, BLOCK); s[at.water] = water; s[at.sucrose] = 41; s[H] = enthalpy(s, L, 100); s[T] = 100;
+      const before = total(s);
+      advance(s, bodies, S, 8, A);
+      expect(total(s) - before - s[A]!, `${water} g, ${iceAt} °C`).toBeCloseTo(0, 6);
+      expect(s[at.water]! - water).toBeCloseTo(20 - s[I]!, 9);
+    }
+  });
   it('bears a drop on a bucket of ice, and a glass without water: energy closes, water stays above nothing', () => {
     for (const water of [0.07, 0]) {
       const s = sour({ ice: 1400, agitation: 4000 });

@@ -25,7 +25,7 @@ const PARTS = 7;
 const MOST_STEPS = 400;
 /** Ice whose middle is this far from its surface, K, may give or take more there than the drink does; it then goes no further at once than this share of its own time. */
 const FAR_K = 2, AT_ONCE = 0.3;
-const WATER_J_GK = 4.19;
+const WATER_J_GK = 4.19, ICE_0_J_G = enthalpyOfIce(0);
 /** Colder than this no ice of a bar gets; a syrup with next to no water would ask for less. */
 const LOWEST_C = -45;
 
@@ -88,11 +88,18 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
     s[b.enthalpy]! += melted * waterAt(surface) - taken + (vesselHeat > 0 ? now.fromAir - vesselHeat * (now.vessel - s[b.vessel]!) : 0);
     s[b.vessel] = now.vessel;
     s[account]! += now.fromAir;
+    let left = melted < ice ? ice - melted : 0, keeps = left > 0 ? ice * enthalpyOfIce(core) + inward - melted * held : 0;
+    // a middle that is warmer than its surface may be left with more heat than ice can hold: so much of it melts as well
+    if (keeps > left * ICE_0_J_G) {
+      const more = Math.min(left, (keeps - left * ICE_0_J_G) / (WATER_0_J_G - ICE_0_J_G)), heat = more < left ? more * WATER_0_J_G : keeps;
+      s[b.enthalpy]! += heat;
+      melted += more; left -= more; keeps -= heat;
+    }
     s[account + 1]! += melted;
     s[water] = wet + melted;
     s[b.celsius] = now.drink;
-    s[b.ice] = melted < ice ? ice - melted : 0;
-    s[b.ice + 1] = melted < ice ? temperatureOfIce((ice * enthalpyOfIce(core) + inward - melted * held) / (ice - melted)) : 0;
+    s[b.ice] = left;
+    s[b.ice + 1] = left > 0 ? temperatureOfIce(keeps / left) : 0;
     remaining -= dt;
   }
   if (remaining > 1e-9) withoutIce(s, b, remaining, account);

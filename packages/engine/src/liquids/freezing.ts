@@ -100,6 +100,23 @@ export function freezingPointWith(water_g: number, near: number, out: Float64Arr
 }
 
 /**
+ * Does what `takeDissolved` took down, with so much water, hold no ice at this temperature?
+ * @param water_g grams, above 0
+ * @param celsius 0 °C at the most, held at -80
+ * @source clegg-aw eq. 1; ross1975 eq. 3; crc-solutions fits
+ */
+export function isLiquidWith(water_g: number, celsius: number): boolean {
+  const water = water_g / M_WATER;
+  let product = 1, sum = 0;
+  for (let j = 0; j < dissolved; j++) {
+    const mol = DISSOLVED[j]!, k = FITS[j]!, one = 1 / (mol + water), x = mol * one;
+    product *= water * one;
+    sum += x < FIT[k + 5]! ? excessAt(k, x) : FIT[k + 6]!;
+  }
+  return (Math.log(product) + sum) / LN10 <= logIce(Math.min(-celsius, -LOWEST_C));
+}
+
+/**
  * Water activity of a mixture: the product of what each solute alone would give at its mol per kg of water.
  * @param block grams by constituent from `offset`
  * @returns 0..1, at the freezing point (25 °C differs by less than 0.01 below 50 % solutes); 1 for water, 0 without water

@@ -1,6 +1,6 @@
 import { at } from '../matter/constituents.ts';
 import { capacityNow, enthalpyWith, takeBeside, temperatureWith } from './enthalpy.ts';
-import { freezingPointWith, takeDissolved } from './freezing.ts';
+import { freezingPointWith, isLiquidWith, takeDissolved } from './freezing.ts';
 import { enthalpyOfIce, heatCapacityOfIce } from './ice.ts';
 
 /** Colder than this nothing is followed: the end of what `enthalpyOfIce` is meant for, °C. */
@@ -54,9 +54,9 @@ export function restWithIce(block: Float64Array, offset: number, enthalpy_J: num
   takeBeside(block, offset);
   out[0] = temperatureWith(all, enthalpy_J, near);
   out[1] = 0;
-  if (!(all > 0)) return;
+  if (!(all > 0) || !(out[0] < 0)) return;
   takeDissolved(block, offset);
-  if (!(out[0] < balanced(all, factor))) return;
+  if (isLiquidWith(all, out[0] / factor)) return;
   // the more ice, the less heat: the false position, kept between its ends
   let low = 0, high = all, over = heatOver(all, 0, factor, enthalpy_J), under = heatOver(all, all, factor, enthalpy_J), ice = high, side = 0;
   for (let i = 0; under < 0 && i < MOST_STEPS && high - low > CLOSE * all; i++) {

@@ -3,11 +3,11 @@ import { enthalpy, volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { clearBlock, wholeMass } from '../matter/block.ts';
 import type { Context, PrepBuilt, Put, StageBuilt, Vat } from '../program/context.ts';
-import { frozenShare, mayHoldIce, restFrozen, tellFrozen } from '../program/frozen.ts';
+import { frozenShare, mayHoldIce, restAgain, tellFrozen } from '../program/frozen.ts';
 import { belowZero, placeTemperature, writtenTemperature } from '../program/temperature.ts';
 import { assumeTime, secondsOf, untilDone, usualTime } from '../program/times.ts';
 import { driveOut } from '../program/sparkle.ts';
-import { stand } from '../program/stand.ts';
+import { bringTo, stand } from '../program/stand.ts';
 import { Occurrences, add, put, setTemperature, settle, solveShares, stage, textOf, vat } from '../program/vat.ts';
 import { behindStep } from '../program/words.ts';
 import { booked, nothingLost } from './cloth.ts';
@@ -123,10 +123,10 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   };
 
   const actions = actionsOf(section.lines);
-  /** A liquid in its place; what froze there is noted, of a strainer only where nothing stood in the cold before. */
+  /** A liquid in its place, and what froze there. */
   const stands = (step: Step, temperature: number, time: number) => {
     const formed = stand(ctx, v, step, temperature, time, actions.slice(actions.indexOf(step) + 1).some(thaws));
-    if (formed && (stepRow(step.verb).does !== 'strain' || noted.frozen.length === 0)) noted.frozen.push({ step, ...formed });
+    if (formed) noted.frozen.push({ step, ...formed });
   };
   for (const action of actions) {
     if (action.kind === 'measure') { pourIn(action); continue; }
@@ -182,9 +182,10 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         if (siphon && section.method === PRESSED) vent(ctx, v);
         booked(ctx, losses, 'cloth', () => strain(ctx, { section, vat: v, step: action, first: strained === 0, puts: list, dairy, pulped: steep.pulped, dry: losses.dry }));
         // what stays behind in a vessel or a cloth takes its part of the ice with it
-        if (mayHoldIce(ctx, v)) restFrozen(ctx, v);
+        if (mayHoldIce(ctx, v)) restAgain(ctx, v);
         strained++;
-        if (action.temperature) stands(action, placeTemperature(ctx, action, 'place/room'), -1);
+        // what comes off a strainer in the cold has stood in it before
+        if (action.temperature) { const t = placeTemperature(ctx, action, 'place/room'); if (noted.frozen.length > 0) bringTo(ctx, v, action, t); else stands(action, t, -1); }
         break;
       }
       case 'charge': {

@@ -18,15 +18,18 @@ const depression = (ctx: Context): number => ctx.spread('model/freezing', 'model
 /** Has this liquid, or may it have, ice of its own? */
 export const mayHoldIce = (ctx: Context, v: Vat): boolean => ctx.frozen.has(v.liquid);
 
-/** Makes so much of a liquid's water ice (offset of g; never less than there is), as cold as it stands in balance with it, `air` (input, °C) at the coldest. */
-export function freeze(ctx: Context, v: Vat, ice_g: number, air: number): void {
+/**
+ * Makes so much of a liquid's water ice (offset of g; never less than there is), as cold as it stands in balance with it, `air` (input, °C) at the coldest.
+ * `soon`: it may have been taken out before it came to rest.
+ */
+export function freeze(ctx: Context, v: Vat, ice_g: number, air: number, soon: boolean): void {
   ctx.frozen.add(v.liquid);
   const factor = depression(ctx);
   ctx.ops.push(({ s, x }) => {
     const ice = Math.max(s[ice_g]!, s[v.ownIce]!);
     if (!(ice > 0)) {
       // too short for any to be counted, and yet colder than it freezes: what it is short of heat becomes ice
-      if (s[v.celsius]! < 0) toBalance(s, v, x[factor]!);
+      if (soon && s[v.celsius]! < 0) toBalance(s, v, x[factor]!);
       return;
     }
     const t = Math.max(Math.min(0, x[air]!), balanceWithIce(s, v.liquid, ice, x[factor]));
@@ -36,10 +39,15 @@ export function freeze(ctx: Context, v: Vat, ice_g: number, air: number): void {
   });
 }
 
-/** A liquid with ice of its own comes to one temperature: some melts, or more freezes. */
+/** A liquid that may hold ice comes to one temperature after something was put to it: some melts, or more freezes. */
 export function restFrozen(ctx: Context, v: Pick<Vat, 'liquid' | 'celsius' | 'ownIce'>): void {
   const factor = depression(ctx);
   ctx.ops.push(({ s, x }) => toBalance(s, v, x[factor]!));
+}
+/** The same after heat went in or out, or part of it was taken away: where it has no ice it is what that left. */
+export function restAgain(ctx: Context, v: Pick<Vat, 'liquid' | 'celsius' | 'ownIce'>): void {
+  const factor = depression(ctx);
+  ctx.ops.push(({ s, x }) => { if (s[v.ownIce]! > 0) toBalance(s, v, x[factor]!); });
 }
 function toBalance(s: Float64Array, v: Pick<Vat, 'liquid' | 'celsius' | 'ownIce'>, factor: number): void {
   restWithIce(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, factor, s[v.celsius]!, rested);

@@ -18,8 +18,17 @@ export type IceFormed = Omit<Noted['frozen'][number], 'step'>;
 export function stand(ctx: Context, v: Vat, step: Step, temperature: number, seconds: number, thaws = false): IceFormed | null {
   const medium = inFreezer(step) ? 'freezer' : 'air', formed = belowZero(step) ? iceFormed(ctx, v, medium, temperature, seconds) : null;
   if (seconds >= 0) rest(ctx, v, temperature, seconds, medium); else setTemperature(ctx, v, temperature);
-  if (formed && !thaws) freeze(ctx, v, formed.ice_g, temperature);
+  if (formed && !thaws) freeze(ctx, v, formed.ice_g, temperature, seconds >= 0);
   return formed;
+}
+
+/** Brings a liquid to a temperature, with the ice that stands in balance there. */
+export function bringTo(ctx: Context, v: Vat, step: Step, temperature: number): void {
+  setTemperature(ctx, v, temperature);
+  if (!belowZero(step)) return;
+  const ice_g = ctx.layout.take(1), factor = ctx.spread('model/freezing', 'model/freezing', 1, 'share', 'model');
+  ctx.ops.push(({ s, x }) => { s[ice_g] = iceAt(s, v.liquid, x[temperature]! / x[factor]!); });
+  freeze(ctx, v, ice_g, temperature, false);
 }
 
 /**

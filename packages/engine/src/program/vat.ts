@@ -7,7 +7,7 @@ import { pour } from './amounts.ts';
 import { sourceOf, unknownSource } from './bottle.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
 import { choose } from './meanings.ts';
-import { advanceFrozen, broughtHeat, frozenShare, mayHoldIce, restFrozen, tellFrozen } from './frozen.ts';
+import { advanceFrozen, broughtHeat, frozenShare, mayHoldIce, restAgain, restFrozen, tellFrozen } from './frozen.ts';
 import { poured } from './sparkle.ts';
 import { startTemperature } from './temperature.ts';
 import { beforeThing, insteadOfAmount } from './words.ts';
@@ -196,7 +196,7 @@ export function rest(ctx: Context, v: Vat, temperature: number, seconds: number,
     s[around] = x[temperature]!; s[around + 1] = 0; s[around + 2] = 100 * area; s[around + 3] = x[h]! * area;
     if (frozen) advanceFrozen(s, bodies, v.ownIce, around, x[seconds]!, account); else advance(s, bodies, around, x[seconds]!, account);
   });
-  if (frozen) restFrozen(ctx, v);
+  if (frozen) restAgain(ctx, v);
 }
 
 /** Offsets of what a stage keeps of its moment. */
