@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { normalShare, pointAt, quantiles } from '../numeric/index.ts';
 import type { Input } from '../program/inputs.ts';
-import { program, type Program } from '../program/program.ts';
+import { Named, Probe, program, type Program } from '../program/program.ts';
 import type { Spread } from '../provenance/types.ts';
 import { drawMaker, drawsOf, keysOf, runMakers } from '../program/draws.ts';
 
 const input = (key: string, value: number, spread: Spread): Input => ({ key, value, unit: 'g', spread, grade: 'trade', source: 'none', role: 'measure', row: 'written' });
 const normal = (sd: number): Spread => ({ kind: 'normal', sd });
 const sumOf = (inputs: readonly Input[], weights: readonly number[]): Program => program(inputs, inputs.map(() => 0), 1, [], new Set(), [
-  { probe: { name: 'sum', of: 'drink', unit: 'g', method: 'sum', sources: [], after: 1 << 30 }, op: ({ x }, out, i) => { let s = 0; for (let k = 0; k < weights.length; k++) s += weights[k]! * x[k]!; out[i] = s; } },
+  new Named(new Probe('sum', 'drink', 'g', 'sum', [], 1 << 30), ({ x }, out, i) => { let s = 0; for (let k = 0; k < weights.length; k++) s += weights[k]! * x[k]!; out[i] = s; }),
 ], []);
 const ALL = Uint8Array.of(1);
 const own = (i: Input) => i.spread;

@@ -48,10 +48,14 @@ function lnActivity(block: Float64Array, offset: number, water_g: number): numbe
   return Math.log(product) + sum;
 }
 
-/** Solutes of a block that lower the freezing point: mol, then the place of their fit; how many. */
+/** Solutes of a block that lower the freezing point: mol, then the place of their fit; how many, those first of which there is much. */
 const DISSOLVED = new Float64Array(N);
 const FITS = new Int32Array(N);
-let dissolved = 0;
+let dissolved = 0, much = 0;
+/** Less than so many mol to a mol of water is little: all of those together are four terms of a series in 1/water. What it leaves out is below 5e-8 K. @source none - definition */
+const LITTLE = 0.002;
+/** The four terms, and the mol of water from which they hold. */
+const SERIES = new Float64Array(5);
 
 /**
  * Takes down what a block has dissolved, for `freezingPointWith`: for a liquid of which only the water changes. Valid until the next call.
@@ -59,16 +63,26 @@ let dissolved = 0;
  * @source none - definition
  */
 export function takeDissolved(block: Float64Array, offset: number): void {
-  let n = 0;
+  const water = block[offset + WATER]! / M_WATER;
+  let first = 0, second = 0, third = 0, fourth = 0, n = 0, last = N;
   for (let i = 1; i < N; i++) {
     const grams = block[offset + i]!;
     if (grams === 0) continue;
     const per = PER_G[i]!;
     if (per === 0) continue;
-    DISSOLVED[n] = grams * per;
-    FITS[n++] = 7 * i;
+    const mol = grams * per, k = 7 * i;
+    if (mol < LITTLE * water && LITTLE < FIT[k + 5]!) {
+      // with r mol to a mol of water, x is r / (1 + r) and ln (1 - x) is -ln (1 + r)
+      const square = mol * mol, a = FIT[k]!, b = FIT[k + 1]!;
+      first -= mol; second += square * (0.5 + a); third += square * mol * (b - 2 * a - 1 / 3); fourth += square * square * (FIT[k + 2]! - 3 * b + 3 * a + 0.25);
+      DISSOLVED[--last] = mol; FITS[last] = k;
+    } else { DISSOLVED[n] = mol; FITS[n++] = k; }
   }
+  much = n;
+  // behind those of which there is much, for where hardly any water is left
+  for (; last < N; last++) { DISSOLVED[n] = DISSOLVED[last]!; FITS[n++] = FITS[last]!; }
   dissolved = n;
+  SERIES[0] = first; SERIES[1] = second; SERIES[2] = third; SERIES[3] = fourth; SERIES[4] = 0.9 * water;
 }
 
 /**
@@ -81,9 +95,14 @@ export function takeDissolved(block: Float64Array, offset: number): void {
 export function freezingPointWith(water_g: number, near: number, out: Float64Array): void {
   out[0] = LOWEST_C; out[1] = 0;
   if (!(water_g > 0)) return;
-  const water = water_g / M_WATER;
+  const water = water_g / M_WATER, some = water >= SERIES[4]! ? much : dissolved;
   let product = 1, sum = 0, slope = 0, whole = 0;
-  for (let j = 0; j < dissolved; j++) {
+  if (some < dissolved) {
+    const one = 1 / water;
+    sum = one * (SERIES[0]! + one * (SERIES[1]! + one * (SERIES[2]! + one * SERIES[3]!)));
+    slope = -one * one * (SERIES[0]! + one * (2 * SERIES[1]! + one * (3 * SERIES[2]! + one * 4 * SERIES[3]!)));
+  }
+  for (let j = 0; j < some; j++) {
     const mol = DISSOLVED[j]!, k = FITS[j]!, one = 1 / (mol + water), x = mol * one;
     // 1 - x is water's share; d x / d water is -x / (mol + water)
     product *= water * one;
@@ -106,9 +125,9 @@ export function freezingPointWith(water_g: number, near: number, out: Float64Arr
  * @source clegg-aw eq. 1; ross1975 eq. 3; crc-solutions fits
  */
 export function isLiquidWith(water_g: number, celsius: number): boolean {
-  const water = water_g / M_WATER;
-  let product = 1, sum = 0;
-  for (let j = 0; j < dissolved; j++) {
+  const water = water_g / M_WATER, some = water >= SERIES[4]! ? much : dissolved, one = 1 / water;
+  let product = 1, sum = some < dissolved ? one * (SERIES[0]! + one * (SERIES[1]! + one * (SERIES[2]! + one * SERIES[3]!))) : 0;
+  for (let j = 0; j < some; j++) {
     const mol = DISSOLVED[j]!, k = FITS[j]!, one = 1 / (mol + water), x = mol * one;
     product *= water * one;
     sum += x < FIT[k + 5]! ? excessAt(k, x) : FIT[k + 6]!;

@@ -11,7 +11,7 @@ function block(grams: Partial<Record<Constituent, number>>, offset = 0): Float64
   return b;
 }
 const LIQUIDS: readonly Partial<Record<Constituent, number>>[] = [
-  { water: 100 }, { water: 70, ethanol: 20, sucrose: 9, citric: 1 }, { water: 1.5, ethanol: 0.4, sucrose: 0.3 }, { water: 60, ethanol: 40 }, { water: 65, glucose: 20, fructose: 15, salt: 0.5, fat: 3, casein: 2 },
+  { water: 100 }, { water: 75, ethanol: 15, sucrose: 2, glucose: 0.9, fructose: 1, citric: 1.2, malic: 0.3, ascorbic: 0.02, salt: 0.1, ash: 0.2 }, { water: 70, ethanol: 20, sucrose: 9, citric: 1 }, { water: 1.5, ethanol: 0.4, sucrose: 0.3 }, { water: 60, ethanol: 40 }, { water: 65, glucose: 20, fructose: 15, salt: 0.5, fat: 3, casein: 2 },
 ];
 const OFFSET = 3;
 

@@ -4,12 +4,12 @@ import type { Spread } from '../provenance/types.ts';
 import type { Losses } from '../preps/cloth.ts';
 import type { Figure } from '../reading/types.ts';
 import { givenFor, givenInput } from './given.ts';
-import { InputBook, type Role, type Said, assumed, shareAbout, spreadAbout } from './inputs.ts';
+import { InputBook, type Input, type Role, type Said, assumed, shareAbout, spreadAbout } from './inputs.ts';
 import { Layout, type Content } from './layout.ts';
 import { Parts } from './parts.ts';
 import { shelvesOf, type Shelves } from './shelf.ts';
 import type { Choice } from './meanings.ts';
-import type { Op, Probe, ProbeOp } from './program.ts';
+import { Named, Probe, type Op, type ProbeOp } from './program.ts';
 import type { Start } from './temperature.ts';
 import { BLOCK } from '../matter/constituents.ts';
 
@@ -120,7 +120,7 @@ export class Context {
   readonly ofStages = new Set<number>();
   readonly parts = new Parts();
   readonly book = new InputBook(() => this.ops.length, (input) => this.parts.uses(input));
-  readonly probes: { probe: Probe; op: ProbeOp }[] = [];
+  readonly probes: Named[] = [];
   readonly margins: MarginSeed[] = [];
   /** readings that were not settled: judged after the run by what the other would move */
   readonly choices: Choice[] = [];
@@ -157,21 +157,23 @@ export class Context {
 
   /** An input about `value`, as wide as a row of the spreads table says. There is no default: a row that is missing is a fault of the tables. */
   spread(key: string, row: string, value: number, unit: string, role: Role, more: More = {}): number {
+    const known = more.assumed ? -1 : this.book.at(key);
+    if (known >= 0) return known;
     const r = this.rowOf(row);
-    return this.put(key, value, unit, role, spreadAbout(r, value), row, { grade: r.grade, source: r.source, ...more });
+    return this.put(key, value, unit, role, spreadAbout(r, value), row, r.grade, r.source, more);
   }
 
   /** An input that is a factor about 1, as wide as a row of the spreads table is about `value`. */
   share(key: string, row: string, value: number, role: Role, more: More = {}): number {
     const r = this.rowOf(row);
-    return this.put(key, 1, 'share', role, shareAbout(r, value), row, { grade: r.grade, source: r.source, ...more });
+    return this.put(key, 1, 'share', role, shareAbout(r, value), row, r.grade, r.source, more);
   }
 
   /** An input with the middle of a row of absolute ends as its value: a yield, a share that is lost. */
   middle(key: string, row: string, unit: string, role: Role, more: More = {}): number {
     const r = this.rowOf(row);
     if (r.kind !== 'absolute') throw new Error(`spread row ${row} has no ends`);
-    return this.put(key, (r.a + r.b) / 2, unit, role, spreadAbout(r, (r.a + r.b) / 2), row, { grade: r.grade, source: r.source, ...more });
+    return this.put(key, (r.a + r.b) / 2, unit, role, spreadAbout(r, (r.a + r.b) / 2), row, r.grade, r.source, more);
   }
 
   /** What a line writes as a range: its ends are taken as 95 % points. */
@@ -181,12 +183,12 @@ export class Context {
 
   /** The same about a value that is not the middle. */
   about(key: string, value: number, low: number, high: number, unit: string, role: Role, more: More = {}): number {
-    return this.put(key, value, unit, role, low === high ? { kind: 'exact' } : { kind: 'range', low, high, min: 0 }, 'written', { grade: 'trade', source: 'written', ...more });
+    return this.put(key, value, unit, role, low === high ? { kind: 'exact' } : { kind: 'range', low, high, min: 0 }, 'written', 'trade', 'written', more);
   }
 
   /** A number that is exact as written: a count. */
   exact(key: string, value: number, unit: string, role: Role, more: More = {}): number {
-    return this.put(key, value, unit, role, { kind: 'exact' }, 'written', { grade: 'defined', source: 'written', ...more });
+    return this.put(key, value, unit, role, { kind: 'exact' }, 'written', 'defined', 'written', more);
   }
 
   /** The pH a row of the larder prints as a band: its ends are 95 % points. */
@@ -201,12 +203,14 @@ export class Context {
     return r;
   }
 
-  private put(key: string, value: number, unit: string, role: Role, spread: Spread, row: string, more: More & { grade: Figure['grade']; source: string }): number {
-    const { grade, source, at, from, bounds, assumed: say } = more;
-    return this.book.add({
-      key, value, unit, spread: bounds ? { ...spread, ...bounds } : spread, grade, source, role, row: more.row ?? (row === 'written' ? row : `spreads ${row}`),
-      ...(at ? { at } : {}), ...(from ? { from } : {}), ...(say ? { assumed: say } : {}),
-    });
+  private put(key: string, value: number, unit: string, role: Role, spread: Spread, row: string, grade: Input['grade'], source: string, more: More): number {
+    const input: { -readonly [K in keyof Input]: Input[K] } = {
+      key, value, unit, spread: more.bounds ? { ...spread, ...more.bounds } : spread, grade: more.grade ?? grade, source: more.source ?? source, role, row: more.row ?? (row === 'written' ? row : `spreads ${row}`),
+    };
+    if (more.from) input.from = more.from;
+    if (more.at) input.at = more.at;
+    if (more.assumed) input.assumed = more.assumed;
+    return this.book.add(input);
   }
 
   /** An input from the table of assumptions, shared by its key. `splices`: where the words go that would replace it; without any they are a line of the head. */
@@ -226,6 +230,6 @@ export class Context {
 
   /** Names a number of the reading. `late`: it reads inputs, or what later operations still change. */
   probe(name: string, of: string, unit: string, method: string, sources: readonly string[], op: ProbeOp, late = false): void {
-    this.probes.push({ probe: { name, of, unit, method, sources, after: late ? LATE : this.ops.length }, op });
+    this.probes.push(new Named(new Probe(name, of, unit, method, sources, late ? LATE : this.ops.length), op));
   }
 }

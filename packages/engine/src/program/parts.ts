@@ -17,8 +17,8 @@ export interface Part {
   readonly uses: Uint8Array;
 }
 
-/** Where a part begins. */
-interface Begun { readonly from: number; readonly start: number; readonly first: number; readonly reads: Set<number>; readonly adds: Set<number>; readonly uses: Set<number> }
+/** Where a part begins; of earlier places 1 where it reads, and how many. */
+interface Begun { readonly from: number; readonly start: number; readonly first: number; readonly reads: Uint8Array; many: number; readonly adds: Set<number>; readonly uses: Set<number> }
 
 /** Keeps account of the parts while a recipe is compiled. */
 export class Parts {
@@ -28,7 +28,7 @@ export class Parts {
   /** Ends the part that is open, if any, and begins the next; the numbers are of operations, places and probes so far. */
   begin(operation: number, place: number, probe: number): void {
     this.end(operation, place, probe);
-    this.open = { from: operation, start: place, first: probe, reads: new Set(), adds: new Set(), uses: new Set() };
+    this.open = { from: operation, start: place, first: probe, reads: new Uint8Array(place), many: 0, adds: new Set(), uses: new Set() };
   }
 
   /** Ends the part that is open, if any: what is named from here on is of no part and may read anything. */
@@ -42,7 +42,9 @@ export class Parts {
 
   /** The open part reads `length` places from `at` on, of an earlier part. */
   reads(at: number, length = 1): void {
-    if (this.open) for (let i = at, end = Math.min(at + length, this.open.start); i < end; i++) this.open.reads.add(i);
+    const { open } = this;
+    if (!open) return;
+    for (let i = at, end = Math.min(at + length, open.start); i < end; i++) if (open.reads[i] === 0) { open.reads[i] = 1; open.many++; }
   }
 
   /** The open part adds to a place of an earlier part. */
@@ -56,15 +58,14 @@ export class Parts {
     return this.done.map((p) => {
       const uses = new Uint8Array(inputs);
       for (const i of p.uses) uses[i] = 1;
-      return { ...p, reads: listed(p.reads), adds: listed(p.adds), uses };
+      return { from: p.from, to: p.to, start: p.start, end: p.end, first: p.first, last: p.last, reads: marked(p.reads, p.many), adds: Int32Array.from(p.adds), uses };
     });
   }
 }
 
-function listed(places: ReadonlySet<number>): Int32Array {
-  const out = new Int32Array(places.size);
-  let n = 0;
-  for (const at of places) out[n++] = at;
+function marked(places: Uint8Array, many: number): Int32Array {
+  const out = new Int32Array(many);
+  for (let at = 0, n = 0; n < many; at++) if (places[at] === 1) out[n++] = at;
   return out;
 }
 

@@ -2,9 +2,22 @@ import type { Input } from './inputs.ts';
 import { reachedBy, standing, type Part } from './parts.ts';
 
 /** One number of a reading: what it is, of what, in which unit, by which method. */
-export interface Probe { readonly name: string; readonly of: string; readonly unit: string; readonly method: string; readonly sources: readonly string[];
+export class Probe {
+  readonly name: string; readonly of: string; readonly unit: string; readonly method: string; readonly sources: readonly string[];
   /** operations that stood when it was named: it reads what they left, which none after them changes */
-  readonly after: number }
+  readonly after: number;
+  constructor(name: string, of: string, unit: string, method: string, sources: readonly string[], after: number) { this.name = name; this.of = of; this.unit = unit; this.method = method; this.sources = sources; this.after = after; }
+}
+
+/**
+ * A named number with what computes it. Made by a constructor on purpose: of what is written out as a literal V8 keeps count, puts it among what is old once a few
+ * hundred were found alive, and from there one reading that is done with keeps the next from being cleared away.
+ */
+export class Named {
+  readonly probe: Probe;
+  readonly op: ProbeOp;
+  constructor(probe: Probe, op: ProbeOp) { this.probe = probe; this.op = op; }
+}
 
 /** The buffers a run needs; made once, used again. */
 export interface Workspace { readonly s: Float64Array; x: Float64Array }
@@ -49,7 +62,7 @@ export interface Program {
 }
 
 /** Puts operations and probes together. @source none - definition */
-export function program(inputs: readonly Input[], firstOp: readonly number[], length: number, ops: readonly Op[], ofStages: ReadonlySet<number>, probes: readonly { readonly probe: Probe; readonly op: ProbeOp }[], parts: readonly Part[]): Program {
+export function program(inputs: readonly Input[], firstOp: readonly number[], length: number, ops: readonly Op[], ofStages: ReadonlySet<number>, probes: readonly Named[], parts: readonly Part[]): Program {
   const nominal = new Float64Array(inputs.length), after = new Int32Array(probes.length), compute = probes.map((p) => p.op);
   inputs.forEach((input, i) => { nominal[i] = input.value; });
   probes.forEach((p, i) => { after[i] = p.probe.after; });

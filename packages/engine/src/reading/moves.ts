@@ -2,8 +2,8 @@ import type { Program, Workspace } from '../program/program.ts';
 
 /** What a part finds of earlier ones at its nominal, and what it leaves of what it adds to. */
 interface Found { readonly reads: Float64Array; readonly left: Float64Array;
-  /** the part as the nominal leaves it, as it stands before the input that is moved, and its probes at the nominal */
-  readonly final: Float64Array; readonly before: Float64Array; readonly told: Float64Array }
+  /** the part as the nominal leaves it, as it stands before the input that is moved */
+  readonly final: Float64Array; readonly before: Float64Array }
 
 /**
  * Runs a program with one input moved, inputs in their order, and only as far as the move reaches: the part that names the input from the first operation that
@@ -17,7 +17,8 @@ export class Moves {
   private readonly before: Workspace;
   private readonly found: readonly Found[];
   private readonly adds: Int32Array;
-  private readonly tail: number;
+  /** first of the probes that are of no part */
+  readonly tail: number;
   /** by part: 1 where it stands as some moved input left it */
   private readonly stale: Uint8Array;
   private done = 0;
@@ -31,32 +32,30 @@ export class Moves {
     w.s.set(usual.s);
     w.x = this.x;
     this.before = { s: new Float64Array(w.s.length), x: program.nominal };
-    this.found = usual.found.map((f, q) => { const { start, end, first, last } = parts[q]!; return { ...f, final: usual.s.subarray(start, end), before: this.before.s.subarray(start, end), told: usual.value.subarray(first, last) }; });
+    this.found = usual.found.map((f, q) => { const { start, end } = parts[q]!; return { ...f, final: usual.s.subarray(start, end), before: this.before.s.subarray(start, end) }; });
     this.adds = Int32Array.from(new Set(parts.flatMap((p) => [...p.adds])));
     this.tail = parts.at(-1)?.last ?? 0;
     this.stale = new Uint8Array(parts.length);
   }
 
   /**
-   * Moves input `i` to `value` and evaluates the wanted probes that this can reach into `out`.
+   * Moves input `i` to `value` and evaluates the wanted probes that this can reach into `out`; all others are as at the nominal, and left as they are.
    * @param i not less than in the call before
-   * @returns pairs of first and last: the ranges of probes that were evaluated; all others are as at the nominal
+   * @param reached by part, and of what is of none: set to 1 where probes were evaluated
    */
-  to(i: number, value: number, out: Float64Array, want: Uint8Array): readonly number[] {
+  to(i: number, value: number, out: Float64Array, want: Uint8Array, reached: Uint8Array): void {
     const { program: { parts, firstOp, usual }, w, x } = this, from = firstOp[i]!;
     this.program.carry(this.before, this.done, from);
     this.done = from;
     x[i] = value;
-    const ranges: number[] = [];
     let begun = false;
     for (let q = 0; q < parts.length; q++) {
       const p = parts[q]!;
       if (p.uses[i] === 1 || (begun && this.other(q))) {
         if (begun) w.s.fill(0, p.start, p.end); else this.rewind(q);
         this.program.carry(w, begun ? p.from : Math.max(from, p.from), p.to);
-        out.set(this.found[q]!.told, p.first);
         this.program.probe(w, out, want, from, p.first, p.last);
-        ranges.push(p.first, p.last);
+        reached[q] = 1;
         this.stale[q] = 1;
         begun = true;
         continue;
@@ -65,10 +64,9 @@ export class Moves {
       if (begun) this.leave(q);
     }
     this.program.probe(w, out, want, from, this.tail);
-    ranges.push(this.tail, out.length);
+    reached[parts.length] = 1;
     x[i] = this.program.nominal[i]!;
     for (let k = 0; k < this.adds.length; k++) w.s[this.adds[k]!] = usual.s[this.adds[k]!]!;
-    return ranges;
   }
 
   /** Does a part find another number than at the nominal where it reads earlier ones? What cannot be known counts as another. */

@@ -23,7 +23,7 @@ export function narrowOf(c: Compiled, s: Spreads, k: number, whole = true): Narr
     sums.without(i, s, n, k, ends);
     return { low: s.value[k]! + ends[0]!, high: s.value[k]! + ends[1]! };
   };
-  const all = without(-1), bent = whole && sums.bend > BENT;
+  const all = without(-1), bent = whole && sums.bend() > BENT;
   const tried: { i: number; low: number; high: number }[] = [];
   for (let i = 0; i < inputs.length; i++) if (partAt(s, k * n + i) > 0) tried.push({ i, ...without(i) });
   tried.sort((a, b) => a.high - a.low - (b.high - b.low) || a.i - b.i);

@@ -39,51 +39,48 @@ export function spreads(program: Program, w: Workspace, spreadOf: SpreadOf = (in
   const n = program.probes.length, inputs = program.inputs.length;
   const ranged = new Uint8Array(n);
   for (let k = 0; k < n; k++) if (!PLAIN.test(program.probes[k]!.name)) ranged[k] = 1;
-  const moves = new Moves(program, w), { value } = program.usual, out = new Float64Array(n);
+  const moves = new Moves(program, w), { parts, usual: { value } } = program, below = Float64Array.from(value), above = Float64Array.from(value);
   const down = new Float64Array(inputs * n), up = new Float64Array(inputs * n);
-  const variance = new Float64Array(n);
-  const moved: number[] = [], huge = inputs > MOST_DRAWN;
+  const variance = new Float64Array(n), sums = new EndSums(n);
+  const moved: number[] = [], huge = inputs > MOST_DRAWN, reached = new Uint8Array(parts.length + 1);
+  const tell = (i: number, first: number, last: number) => {
+    for (let k = first; k < last; k++) {
+      if (!ranged[k]) continue;
+      const v = value[k]!, low = below[k]!, high = above[k]!;
+      if (low === v && high === v) continue;
+      below[k] = v; above[k] = v;                                        // for the next input
+      // where a point makes a figure unknowable it says nothing of how far the figure goes
+      const b = Number.isNaN(high) ? 0 : high - v, a = huge ? -b : Number.isNaN(low) ? 0 : low - v;
+      if (a === 0 && b === 0) continue;
+      down[k * inputs + i] = a; up[k * inputs + i] = b;
+      variance[k]! += partOf(a, b);
+      sums.add(a, b, k);
+    }
+  };
   for (let i = 0; i < inputs; i++) {
     const input = program.inputs[i]!;
     const spread = spreadOf(input);
     if (spread.kind === 'exact') continue;
     moved.push(i);
-    for (const side of huge ? ABOVE : BOTH) {
-      const to = pointAt(spread, input.value, side * Z95);
-      if (to === input.value) continue;
-      const ranges = moves.to(i, to, out, ranged), keep = side < 0 ? down : up;
-      for (let r = 0; r < ranges.length; r += 2) {
-        for (let k = ranges[r]!; k < ranges[r + 1]!; k++) {
-          // where a point makes a figure unknowable it says nothing of how far the figure goes
-          if (!ranged[k] || out[k]! === value[k]! || Number.isNaN(out[k]!)) continue;
-          const by = out[k]! - value[k]!, at = k * inputs + i;
-          keep[at] = by;
-          if (huge) down[at] = -by;
-        }
-      }
-    }
+    reached.fill(0);
+    const low = huge ? input.value : pointAt(spread, input.value, -Z95), high = pointAt(spread, input.value, Z95);
+    if (low !== input.value) moves.to(i, low, below, ranged, reached);
+    if (high !== input.value) moves.to(i, high, above, ranged, reached);
+    for (let q = 0; q < parts.length; q++) if (reached[q] === 1) tell(i, parts[q]!.first, parts[q]!.last);
+    if (reached[parts.length] === 1) tell(i, moves.tail, n);
   }
   const low = Float64Array.from(value), high = Float64Array.from(value);
-  const bent = new Uint8Array(n), sums = new EndSums(), ends = new Float64Array(2);
+  const bent = new Uint8Array(n), ends = new Float64Array(2);
   let some = false;
   for (let k = 0; k < n; k++) {
     if (!ranged[k]) continue;
-    sums.clear();
-    const row = k * inputs;
-    for (const i of moved) {
-      const a = down[row + i]!, b = up[row + i]!;
-      if (a === 0 && b === 0) continue;
-      sums.add(a, b);
-      variance[k]! += partOf(a, b);
-    }
-    sums.ends(ends);
+    sums.ends(ends, k);
     low[k] = value[k]! + ends[0]!; high[k] = value[k]! + ends[1]!;
-    if (sums.bend > BENT && Number.isFinite(value[k]!) && !program.probes[k]!.of.includes('stage:')) { bent[k] = 1; some = true; }
+    if (sums.bend(k) > BENT && Number.isFinite(value[k]!) && !program.probes[k]!.of.includes('stage:')) { bent[k] = 1; some = true; }
   }
   if (whole && some && moved.length <= MOST_DRAWN) straighten(program, w, spreadOf, moved, { value, low, high, down, up }, wanted(bent));
   return { value, low, high, down, up, variance };
 }
 
-const BOTH = [-1, 1] as const, ABOVE = [1] as const;
 /** A spec with more inputs than this is taken for even on both sides and not tried on draws: what is not a drink must not take seconds. @source none - definition */
 const MOST_DRAWN = 400;
