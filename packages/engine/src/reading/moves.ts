@@ -1,7 +1,7 @@
 import type { Program, Workspace } from '../program/program.ts';
 
-/** What a part finds of earlier ones at its nominal, and what it leaves of what it adds to. */
-interface Found { readonly reads: Float64Array; readonly left: Float64Array;
+/** What a part finds of earlier ones at its nominal, one earlier part (-1 for what other parts add to, wherever it stands) after the other, and what it leaves of what it adds to. */
+interface Found { readonly reads: readonly { readonly part: number; readonly places: readonly number[]; readonly was: readonly number[] }[]; readonly left: Float64Array;
   /** the part as the nominal leaves it, as it stands before the input that is moved */
   readonly final: Float64Array; readonly before: Float64Array }
 
@@ -32,8 +32,21 @@ export class Moves {
     w.s.set(usual.s);
     w.x = this.x;
     this.before = { s: new Float64Array(w.s.length), x: program.nominal };
-    this.found = usual.found.map((f, q) => { const { start, end } = parts[q]!; return { ...f, final: usual.s.subarray(start, end), before: this.before.s.subarray(start, end) }; });
-    this.adds = Int32Array.from(new Set(parts.flatMap((p) => [...p.adds])));
+    const adds = new Set(parts.flatMap((p) => [...p.adds]));
+    this.adds = Int32Array.from(adds);
+    this.found = usual.found.map((f, q) => {
+      const { start, end, reads } = parts[q]!, by: { part: number; places: number[]; was: number[] }[] = [];
+      for (let k = 0, r = -1; k < reads.length; k++) {
+        const at = reads[k]!;
+        // places stand in the order of parts
+        while (r + 1 < q && at >= parts[r + 1]!.start) r++;
+        const part = adds.has(at) ? -1 : r;
+        let list = by.find((one) => one.part === part);
+        if (!list) { list = { part, places: [], was: [] }; by.push(list); }
+        list.places.push(at); list.was.push(f.reads[k]!);
+      }
+      return { reads: by, left: f.left, final: usual.s.subarray(start, end), before: this.before.s.subarray(start, end) };
+    });
     this.tail = parts.at(-1)?.last ?? 0;
     this.stale = new Uint8Array(parts.length);
   }
@@ -69,10 +82,14 @@ export class Moves {
     for (let k = 0; k < this.adds.length; k++) w.s[this.adds[k]!] = usual.s[this.adds[k]!]!;
   }
 
-  /** Does a part find another number than at the nominal where it reads earlier ones? What cannot be known counts as another. */
+  /** Does a part find another number than at the nominal where it reads earlier ones? What cannot be known counts as another; only parts that were run can have left one. */
   private other(q: number): boolean {
-    const { reads } = this.program.parts[q]!, was = this.found[q]!.reads, { s } = this.w;
-    for (let k = 0; k < reads.length; k++) if (s[reads[k]!] !== was[k]) return true;
+    const { s } = this.w, { reads } = this.found[q]!;
+    for (let n = 0; n < reads.length; n++) {
+      const { part, places, was } = reads[n]!;
+      if (part >= 0 && this.stale[part] === 0) continue;
+      for (let k = 0; k < places.length; k++) if (s[places[k]!] !== was[k]) return true;
+    }
     return false;
   }
 
