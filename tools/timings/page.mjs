@@ -33,7 +33,10 @@ export async function pageTimes() {
     let first = 0;
     for (const url of new Set(early)) first += gzipSync((await bodies.get(url)) ?? Buffer.alloc(0)).length;
     const rows = [{ what: 'first load until the demo drink is drawn, gzipped', got: first / 1000, goal: 200, unit: 'kB' }];
-    for (const [name, line] of Object.entries(LINES)) rows.push({ what: `first painted drawing on a phone, ${name}`, got: await painted(browser, server.address, line), goal: 1000, unit: 'ms' });
+    for (const [name, line] of Object.entries(LINES)) {
+      const { seen, worked } = await painted(browser, server.address, line);
+      rows.push({ what: `first painted drawing on a phone, ${name}`, got: seen, goal: 1000, unit: 'ms' }, { what: 'until it is drawn by the page and can be worked with', got: worked, goal: 1000, unit: 'ms' });
+    }
     rows.push(...told('a keystroke', 'the demo drink', await typed(page)), ...told('a dragged level', 'the demo drink', await dragged(page)));
     const many = await browser.newPage();
     await many.addInitScript(([key, text]) => { localStorage.setItem(key, JSON.stringify({ text, history: { undo: [], redo: [] } })); }, ['washline/draft', readFileSync(join(root, 'packages', 'drawing', 'test', 'whole-shelf.drink'), 'utf8')]);
@@ -62,7 +65,7 @@ const told = (change, of, times) => [
 /** Lines of a phone with a processor a quarter as fast: ms there and back, bits a second. */
 const LINES = { '4G (9 Mbit/s, 85 ms)': { latency: 85, bits: 9e6 }, 'slow 4G (1.6 Mbit/s, 150 ms)': { latency: 150, bits: 1.6e6 } };
 
-/** Until the first drawing is painted, nothing being cached: the middle of five. */
+/** Until a drawing is first painted, and until the page has drawn its own in its place, nothing being cached: each the middle of five. */
 async function painted(browser, address, { latency, bits }) {
   const times = [];
   for (let round = 0; round < 5; round += 1) {
@@ -71,19 +74,24 @@ async function painted(browser, address, { latency, bits }) {
     await session.send('Network.emulateNetworkConditions', { offline: false, latency, downloadThroughput: bits / 8, uploadThroughput: bits / 8 });
     await session.send('Emulation.setCPUThrottlingRate', { rate: 4 });
     await page.addInitScript(() => {
+      // what was painted counts once the picture stands in its room
+      new PerformanceObserver((list) => {
+        if (globalThis.seenAt === undefined && (document.querySelector('.at-once svg')?.getBoundingClientRect().height ?? 0) > 100) globalThis.seenAt = list.getEntriesByName('first-contentful-paint')[0]?.startTime;
+      }).observe({ type: 'paint', buffered: true });
       const look = new MutationObserver(() => {
         if (!document.querySelector('[data-drawing="glass"]')) return;
         look.disconnect();
-        requestAnimationFrame(() => { const after = new MessageChannel(); after.port1.onmessage = () => { globalThis.paintedAt = performance.now(); }; after.port2.postMessage(null); });
+        requestAnimationFrame(() => { const after = new MessageChannel(); after.port1.onmessage = () => { globalThis.workedAt = performance.now(); globalThis.seenAt ??= globalThis.workedAt; }; after.port2.postMessage(null); });
       });
       look.observe(document, { childList: true, subtree: true });
     });
     await page.goto(address);
-    await page.waitForFunction(() => globalThis.paintedAt !== undefined);
-    times.push(await page.evaluate(() => globalThis.paintedAt));
+    await page.waitForFunction(() => globalThis.workedAt !== undefined);
+    times.push(await page.evaluate(() => ({ seen: globalThis.seenAt, worked: globalThis.workedAt })));
     await context.close();
   }
-  return times.sort((a, b) => a - b)[2];
+  const middle = (of) => times.map(of).sort((a, b) => a - b)[2];
+  return { seen: middle((t) => t.seen), worked: middle((t) => t.worked) };
 }
 
 /** Times from an event to the message after the frame that follows it, in ms, into `strokes` of the page: the whole, and what of it the page works. */

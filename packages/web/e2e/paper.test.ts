@@ -50,6 +50,25 @@ describe('on paper', () => {
     await page.context().close();
   });
 
+  it('with fourteen preps lays no hose over words', async () => {
+    const { page } = await open(browser, site.address);
+    await paste(page, readFileSync(new URL('../../drawing/test/whole-shelf.drink', import.meta.url), 'utf8'));
+    await page.waitForFunction(() => document.querySelectorAll('[data-section]').length > 8);
+    await onPaper(page);
+    const over = await page.evaluate(() => {
+      const texts = [...document.querySelectorAll<SVGTextElement>('figure.drawing svg text')].map((text) => ({ said: text.textContent, box: text.getBBox() })), out: string[] = [];
+      const hoses = [...document.querySelectorAll<SVGPathElement>('[data-part="hose"] path[data-pen="hose"]')];
+      for (const hose of hoses) for (let at = 0; at < hose.getTotalLength(); at += 1) {
+        const { x, y } = hose.getPointAtLength(at);
+        for (const { said, box } of texts) if (x > box.x && x < box.x + box.width && y > box.y && y < box.y + box.height) out.push(said);
+      }
+      return { hoses: hoses.length, over: [...new Set(out)] };
+    });
+    expect(over.hoses).toBeGreaterThan(0);
+    expect(over.over).toEqual([]);
+    await page.context().close();
+  });
+
   it('takes a second sheet for half an hour in the glass, where that is open', async () => {
     const { page } = await open(browser, site.address);
     expect(pagesOf(await pdfOf(page)).length).toBe(1);

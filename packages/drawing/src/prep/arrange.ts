@@ -21,14 +21,14 @@ const SMALLER = 0.6;
 
 /**
  * Places for every vessel upstream of the glass at one scale: the largest at which nothing touches, the words that stand already (`said`) among it; as they were
- * a moment ago (`like`) where that loses no more than it did.
+ * a moment ago (`like`), smaller if need be, where that loses no more than it did.
  */
 export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[], like?: Arranged): Arrangement {
   const told = flow.preps.some((prep) => prep.reading?.gas !== undefined || (prep.reading?.cloth !== undefined && tellsOf(prep.reading.cloth)));
   const folds = frame.phone || flow.preps.length < MAY ? [] : foldedIn(flow), at = (detail: Detail, row: readonly FlowPrep[]): Arrangement => largest(flow, reading, frame, said, detail, row);
   if (like !== undefined && like.over > 0 && like.of === listed(flow) && (!like.folded || folds.length > 0)) {
-    const again = standAt(flow, reading, frame, said, like.over, Infinity, like.detail, like.folded ? folds : []);
-    if (again !== null && again.as.cost <= like.cost) return again;
+    const again = nearby(like, (over) => standAt(flow, reading, frame, said, over, Infinity, like.detail, like.folded ? folds : []));
+    if (again !== null) return again;
   }
   const fold = (): Arrangement => { const row = at('all', folds); return row.as.cost <= WELL ? row : asMuch(flow, row, (detail) => at(detail, folds)); };
   if (folds.length > 0 && flow.preps.length >= FOLDS) return fold();
@@ -39,6 +39,15 @@ export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readon
   }
   if (!told || frame.phone || (whole.as.cost === 0 && whole.k >= SMALLER * Math.min(1.5, frame.stand.scale / 2))) return whole;
   return asMuch(flow, whole, (detail) => at(detail, []));
+}
+
+/** As they stood, else at the largest smaller scale at which no more is lost; null where there is none, and all is looked for anew. */
+function nearby(like: Arranged, at: (over: number) => Arrangement | null): Arrangement | null {
+  for (const over of [like.over, ...STEPS.filter((n) => n > like.over)]) {
+    const tried = at(over);
+    if (tried !== null && tried.as.cost <= like.cost) return tried;
+  }
+  return null;
 }
 
 /** As much told as does not cost a fall or a much smaller scale, `whole` being with all of it; what presses is told in any case, however small its vessel. */
@@ -91,15 +100,18 @@ function obstacles(frame: Frame, folded: boolean): Box[] {
   ];
 }
 
+/** Where a siphon's hose comes over the rim of the glass. */
+const crestOf = ({ left, brim }: Frame): Box => ({ x: left - 80, y: brim - 46, width: 136, height: 50 });
+
 function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: readonly Box[], limit: number, detail: Detail, folds: readonly FlowPrep[]): Omit<Arrangement, 'as'> {
   const board = new Board(flow, reading, frame, k, [...obstacles(frame, folds.length > 0).filter((_, i) => i !== 6 || (reading.glass?.garnish.length ?? 0) > 0), ...said], detail);
   const { stand } = frame, line = frame.washline ?? frame.brim + 60;
   const waiting = new Map(flow.preps.map((p) => [p.key, p]));
-  const row = folds.length === 0 ? null : standRow(board, folds);
-  board.folded = row !== null;
-  for (const prep of folds) waiting.delete(prep.key);
   const biggest = (pours: readonly Pour[]): Pour[] => [...pours].filter((p) => waiting.has(p.from)).sort((a, b) => (b.mL ?? 0) - (a.mL ?? 0));
   const pressed = biggest(flow.glass.takes).filter((t) => waiting.get(t.from)?.reading?.vessel === 'siphon');
+  const row = folds.length === 0 ? null : standRow(board, folds, pressed.length === 0 ? null : crestOf(frame));
+  board.folded = row !== null;
+  for (const prep of folds) waiting.delete(prep.key);
   for (const t of pressed) waiting.delete(t.from);
 
   // The vessel the drink is mixed in, and its fall into the glass.
@@ -163,6 +175,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: 
     if (i === 0) { board.hose = { from: prep.key, amount: take.amount, grip: take.grip }; board.poured.add(`${prep.key}>glass`); }
     right = Math.min(placed.box.x, placed.captionAt.x) - 30;
   }
+  if (row !== null && board.hose !== null) board.taken.add(crestOf(frame));
   // What is bought stands in words at the vessel that takes it; letters there for what could not fall.
   writeAtReceivers(board, free);
   // What is already worse than another scale need not be finished.

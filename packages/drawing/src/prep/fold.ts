@@ -1,4 +1,5 @@
 import { SIZE, cut, run, runsWidth } from '../pen/lettering.ts';
+import { overlap, type Box } from '../pen/pad.ts';
 import { lettered } from '../words.ts';
 import { vesselOf, type Board } from './board.ts';
 import type { Flow, FlowPrep } from './flow.ts';
@@ -19,9 +20,9 @@ export function foldedIn(flow: Flow): FlowPrep[] {
 
 /**
  * Stands the folded preps in rows at the upper edge, in the order of the sheet, all at one small scale. Returns the scale, and y of the lower edge.
- * A row ends where the words of a stop begin.
+ * A row ends where the words of a stop begin; nothing of it stands in `crest`, over which a hose is laid later.
  */
-export function standRow(board: Board, preps: readonly FlowPrep[]): { readonly k: number; readonly bottom: number } {
+export function standRow(board: Board, preps: readonly FlowPrep[], crest: Box | null): { readonly k: number; readonly bottom: number } {
   const k = Math.min(ROW_K, board.k), { frame } = board;
   const right = frame.head === null ? frame.width - 18 : frame.head.x - 16;
   const all = preps.map((prep) => {
@@ -36,9 +37,10 @@ export function standRow(board: Board, preps: readonly FlowPrep[]): { readonly k
       if (x > 14 && x + width > right) { x = 14; shelf += tallest + 38; }
       const axis = x + Math.max(size.width / 2 + 5, 8.5);
       const box = { x: axis - size.width / 2, y: shelf - size.height, width: size.width, height: size.height }, captionAt = { x, y: shelf + 8, width: caption.width, height: caption.height };
-      if (!board.free(box, 3) || !board.free({ ...captionAt, width }, 3)) { x += 20; continue; }
+      const words = { ...captionAt, width };
+      if (!board.free(box, 3) || !board.free(words, 3) || (crest !== null && (overlap(box, crest) || overlap(words, crest)))) { x += 20; continue; }
       board.placed.push({ key: prep.key, prep, vessel, axis, shelf, k, box, caption, captionAt, mL });
-      board.taken.add(box, { ...captionAt, width });
+      board.taken.add(box, words);
       bottom = captionAt.y + captionAt.height;
       x += width + GAP;
       break;

@@ -80,19 +80,20 @@ function afloatInFoam(cut: Cut, face: number, tall: number, grams: number, rhoL:
   return (low + high) / 2;
 }
 
-/** Level at which `mL` stand about pieces whose undersides are at `floor`: V(L) = mL + ice below L. Halving and false position in turns. */
+/** Level at which `mL` stand about pieces whose undersides are at `floor`: V(L) = mL + ice below L. False position (Illinois). */
 function levelAbout(profile: Profile, mL: number, count: number, cut: Cut, face: number, tall: number, floor: number): number {
   let low = heightOf(profile, mL), high = heightOf(profile, mL + count * below(cut, face, tall, tall));
   let fLow = -count * below(cut, face, tall, low - floor), fHigh = mL + count * (below(cut, face, tall, tall) - below(cut, face, tall, high - floor)) - mL;
   if (fLow >= 0) return low;
   if (fHigh <= 0) return high;
+  let L = low, side = 0;
   for (let i = 0; i < 60 && high - low > 1e-10; i++) {
-    const L = i % 3 === 2 ? (low + high) / 2 : low - (fLow * (high - low)) / (fHigh - fLow);
+    L = low - (fLow * (high - low)) / (fHigh - fLow);
     const f = volumeBelow(profile, L) - mL - count * below(cut, face, tall, L - floor);
-    if (f > 0) { high = L; fHigh = f; } else { low = L; fLow = f; }
-    if (f === 0) return L;
+    // an end that stays where it is twice counts half: so the other end comes over as well
+    if (f > 0) { high = L; fHigh = f; if (side === 1) fLow /= 2; side = 1; } else if (f < 0) { low = L; fLow = f; if (side === -1) fHigh /= 2; side = -1; } else return L;
   }
-  return (low + high) / 2;
+  return L;
 }
 
 function write(out: Float64Array, at: number, profile: Profile, liquid: number, level: number, from: number, to: number): void {
@@ -155,15 +156,17 @@ export function standInto(
   const r = radiusAt(profile, L);
   if (count > 1 && count * face > LAYER_SHARE * Math.PI * r * r) { heap(out, at, profile, base_mL, liquid_mL, rhoL, foam, rhoF, count * mass_g, solid); return; }
   if (foam > 0 && L - d + tall > F) { // the foam does not cover it: its thickness t is F - L
-    let low = 0, high = tall, gLow = 0, gHigh = 0;
+    let low = 0, high = tall, gLow = 0, gHigh = 0, side = 0;
     for (let i = 0; i < 60 && high - low > 1e-10; i++) {
-      const t = i === 0 ? low : i === 1 ? high : i % 3 ? low - (gLow * (high - low)) / (gHigh - gLow) : (low + high) / 2;
+      const t = i === 0 ? low : i === 1 ? high : low - (gLow * (high - low)) / (gHigh - gLow);
       d = afloatInFoam(cut, face, tall, mass_g, rhoL, rhoF, t);
       inLiquid = below(cut, face, tall, d);
       L = heightOf(profile, under + count * inLiquid);
       F = heightOf(profile, under + foam + count * below(cut, face, tall, d + t));
       const g = F - L - t;
-      if (g > 0) { low = t; gLow = g; } else { high = t; gHigh = g; if (i === 0) break; }
+      if (i === 0) { gLow = g; if (!(g > 0)) break; continue; }
+      if (i === 1) { gHigh = g; if (g > 0) low = t; continue; }
+      if (g > 0) { low = t; gLow = g; if (side === 1) gHigh /= 2; side = 1; } else if (g < 0) { high = t; gHigh = g; if (side === -1) gLow /= 2; side = -1; } else break;
     }
   }
   const wide = count > 1 ? Math.max(pieceRadius(cut, size), Math.sqrt((count * face) / (LAYER_SHARE * Math.PI))) : pieceRadius(cut, size);

@@ -217,7 +217,7 @@ export function iceAt(block: Float64Array, offset: number, celsius: number): num
     if (!(next > low && next < high)) next = (low + high) / 2;
     const moved = Math.abs(next - w);
     w = next;
-    if (moved < 1e-10 * all) break;
+    if (moved < 1e-12 * all) break;
     off = lnActivity(block, offset, w) - target;
     if (off > 0) high = w; else low = w;
   }

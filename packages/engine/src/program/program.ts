@@ -9,10 +9,7 @@ export class Probe {
   constructor(name: string, of: string, unit: string, method: string, sources: readonly string[], after: number) { this.name = name; this.of = of; this.unit = unit; this.method = method; this.sources = sources; this.after = after; }
 }
 
-/**
- * A named number with what computes it. Made by a constructor on purpose: of what is written out as a literal V8 keeps count, puts it among what is old once a few
- * hundred were found alive, and from there one reading that is done with keeps the next from being cleared away.
- */
+/** A named number with what computes it; a class and no literal, for which there is a reason (decision 66). */
 export class Named {
   readonly probe: Probe;
   readonly op: ProbeOp;
