@@ -93,6 +93,16 @@ describe('what it does to the drink', () => {
     expect(cold['temperature']!.value).toBeCloseTo(0, 1);
     expect(Math.abs((cold['frozen']!.value / 100) * 160 - left)).toBeLessThan(1);
   });
+  it('and is the same where nothing is done with it but pouring it on', () => {
+    const of = (...steps: string[]) => read(['A', '60 g water at 40 °C', '95 g water at -3 °C', ...steps]).figures;
+    const still = of('serve');
+    for (const steps of [['strain through cheesecloth'], ['dry shake 10 s', 'strain'], ['stir 10 s']]) {
+      expect(of(...steps)['temperature']!.value, steps[0]).toBeCloseTo(still['temperature']!.value, 1);
+      // a vessel keeps its drops
+      expect(Math.abs(of(...steps)['frozen']!.value - still['frozen']!.value), steps[0]).toBeLessThan(1.5);
+    }
+    expect(still['frozen']!.value).toBeGreaterThan(30);
+  });
   it('frozen fruit in a blender chills by the ice in its juice', () => {
     const blended = (fruit: string) => read(['A', '60 ml white rum 40 %', fruit, 'blend 20 s with 100 g crushed']).figures;
     const fresh = blended('100 g strawberries at 4 °C'), frozen = blended('100 g strawberries, frozen');

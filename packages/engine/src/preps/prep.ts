@@ -3,7 +3,7 @@ import { enthalpy, volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { clearBlock, wholeMass } from '../matter/block.ts';
 import type { Context, PrepBuilt, Put, StageBuilt, Vat } from '../program/context.ts';
-import { frozenShare, mayHoldIce, restAgain, tellFrozen } from '../program/frozen.ts';
+import { frozenShare, mayHoldIce, restFrozen, tellFrozen } from '../program/frozen.ts';
 import { belowZero, placeTemperature, writtenTemperature } from '../program/temperature.ts';
 import { assumeTime, secondsOf, untilDone, usualTime } from '../program/times.ts';
 import { driveOut } from '../program/sparkle.ts';
@@ -182,7 +182,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         if (siphon && section.method === PRESSED) vent(ctx, v);
         booked(ctx, losses, 'cloth', () => strain(ctx, { section, vat: v, step: action, first: strained === 0, puts: list, dairy, pulped: steep.pulped, dry: losses.dry }));
         // what stays behind in a vessel or a cloth takes its part of the ice with it
-        if (mayHoldIce(ctx, v)) restAgain(ctx, v);
+        if (mayHoldIce(ctx, v)) restFrozen(ctx, v);
         strained++;
         // what comes off a strainer in the cold has stood in it before
         if (action.temperature) { const t = placeTemperature(ctx, action, 'place/room'); if (noted.frozen.length > 0) bringTo(ctx, v, action, t); else stands(action, t, -1); }

@@ -110,7 +110,9 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     });
     ctx.unsettled.add(to);
     if (ctx.frozen.has(from)) ctx.frozen.add(to);
-    if (ctx.filled.has(to)) ctx.mixed.add(to); else ctx.filled.add(to);
+    // what was put together only now, or comes to something, is mixed
+    if (ctx.mixed.delete(from) || ctx.filled.has(to)) ctx.mixed.add(to);
+    ctx.filled.add(to);
     if (ctx.sparkling.has(from)) ctx.sparkling.add(to);
     if (left && (left.verb === 'blend' || left.verb === 'flash-blend' ? !step || !STRAINS.has(step.verb) : step?.verb === 'dirty-dump')) {
       const ground = left.verb.includes('blend');

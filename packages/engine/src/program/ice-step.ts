@@ -5,7 +5,7 @@ import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { clearBlock, copyBlock } from '../matter/block.ts';
 import { stepSeconds } from '../preps/prep.ts';
 import type { Context, Vat } from './context.ts';
-import { advanceFrozen, mayHoldIce, restAgain } from './frozen.ts';
+import { advanceFrozen, mayHoldIce, restFrozen } from './frozen.ts';
 import { coldGlass, glassMass, iceOf, type IceBuilt } from './glass.ts';
 import { SECONDS_A_TURN } from './times.ts';
 import { settle } from './vat.ts';
@@ -75,7 +75,7 @@ export function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { 
     s[o.melted]! += iceWater;
     s[o.dilution] = s[o.measured_mL]! > 0 ? (s[o.melted]! / 0.9982 / s[o.measured_mL]!) * 100 : NaN;
   });
-  if (mayHoldIce(ctx, v)) restAgain(ctx, v);
+  if (mayHoldIce(ctx, v)) restFrozen(ctx, v);
   // the account, each kJ taken up positive: it sums to zero
   ctx.ofStages.add(ctx.ops.length);
   ctx.ops.push(({ s }) => {

@@ -202,7 +202,7 @@ export function rest(ctx: Context, v: Vat, temperature: number, seconds: number,
     s[around] = x[temperature]!; s[around + 1] = 0; s[around + 2] = 100 * area; s[around + 3] = x[h]! * area;
     if (frozen) advanceFrozen(s, bodies, v.ownIce, around, x[seconds]!, account); else advance(s, bodies, around, x[seconds]!, account);
   });
-  if (frozen) restAgain(ctx, v);
+  if (frozen) restFrozen(ctx, v);
 }
 
 /** Offsets of what a stage keeps of its moment. */
