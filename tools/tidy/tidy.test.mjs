@@ -11,7 +11,7 @@ describe('sentences in the engine', () => {
 
 describe('what is left behind', () => {
   it.each([`// ${'TO'}DO later`, `it.${'only'}('x', f)`, `describe.${'skip'}('x', f)`, `test.${'todo'}('x')`])('%s is seen', (line) => { expect(leftoverIn(line)).toBe(true); });
-  it.each(['const only = 1;', 'list.skip(2)', 'it(\'skips nothing\', f)'])('%s is nothing', (line) => { expect(leftoverIn(line)).toBe(false); });
+  it.each(['const only = 1;', `list.${'skip'}(2)`, 'it(\'skips nothing\', f)'])('%s is nothing', (line) => { expect(leftoverIn(line)).toBe(false); });
   it.each([['', 'home', 'maker', 'x'].join('/'), ['', 'work', 'main'].join('/'), ['', 'Users', 'maker'].join('/')])('%s is a machine’s path', (line) => { expect(placeIn(line)).toBe(true); });
   it.each(['/usr/bin/chromium', 'packages/home/x', '/api/read'])('%s is none', (line) => { expect(placeIn(line)).toBe(false); });
 });

@@ -1,8 +1,9 @@
 import type { SaidWhy } from '@washline/spec';
-import { shown, volumeShown } from '@washline/drawing';
+import { shown } from '@washline/drawing';
 import { createEffect, createMemo, createSignal, For, lazy, onCleanup, Show, Suspense } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import { keepLanguage, keepSheet, keptLanguage, keptSheet, type Sheet as Kind } from './device.ts';
+import { drinks, liquid } from './head.ts';
 import { onPaper } from './glass/room.ts';
 import { Glass, type Pressed } from './glass/Glass.tsx';
 import { sectionOf } from './hand/section.ts';
@@ -126,5 +127,3 @@ export function Page() {
 }
 
 type Shown = Read['reading'];
-function liquid(reading: Shown): string { const v = reading.figures['volume']; turnOf(); return v === undefined ? '' : volumeShown(v.value); }
-function drinks(reading: Shown): string { const us = reading.standard_drinks['US']; return us === undefined || !Number.isFinite(us) || !(us > 0) ? '' : say('drinks', { count: shown(us, 1) }); }

@@ -1,7 +1,7 @@
-import { draw, sentenceIn, shown, svgOf, volumeShown, type Said } from '@washline/drawing';
-import { say } from './language/language.ts';
+import { draw, svgOf } from '@washline/drawing';
+import { saidOf } from './glass/said.ts';
+import { drinks, liquid } from './head.ts';
 import type { Read } from './read.ts';
-import { firstSentence } from './sheet/sentences.ts';
 
 /** Room of the drawing on a phone, CSS px: the width of a narrow one, the height that the style gives it. */
 const ROOM = { width: 375, height: 545 };
@@ -11,12 +11,10 @@ const ROOM = { width: 375, height: 545 };
  * told to a screen reader, and goes when the page itself stands.
  */
 export function firstDrawing({ reading, document, findings, weights }: Read): string {
-  const said: Said[] = findings.map((f) => ({ severity: f.severity, ...firstSentence(sentenceIn(f.message)), path: f.where.path }));
+  const said = saidOf(findings);
   const sheet = (scheme: 'light' | 'dark'): string => svgOf(draw(reading, { ...ROOM, scheme, document, findings: said, weights }), scheme, reading.drink)
     .replace('<svg ', `<svg class="on-${scheme}" `).replace(/<title>.*?<\/title>/, '').replace(/ (?:aria-label|data-figure|data-value|xmlns)="[^"]*"/g, '').replaceAll('<g>\n</g>\n', '')
     // two pictures on one page: each has hatches of its own
     .replaceAll('id="h-', `id="first-${scheme}-`).replaceAll('url(#h-', `url(#first-${scheme}-`);
-  const volume = reading.figures['volume'], us = reading.standard_drinks['US'];
-  const told = [volume === undefined ? '' : volumeShown(volume.value), us === undefined ? '' : say('drinks', { count: shown(us, 1) })].join('<br>');
-  return `<div class="page of-glass at-once" aria-hidden="true"><div class="phone-head"><h1>${reading.drink}</h1><p>${told}</p></div><div class="drawing">${sheet('light')}${sheet('dark')}</div></div>`;
+  return `<div class="page of-glass at-once" aria-hidden="true"><div class="phone-head"><h1>${reading.drink}</h1><p>${liquid(reading)}<br>${drinks(reading)}</p></div><div class="drawing">${sheet('light')}${sheet('dark')}</div></div>`;
 }

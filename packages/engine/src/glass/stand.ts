@@ -1,7 +1,11 @@
+import { rootBetween } from '../numeric/index.ts';
 import { brim, heightOf, heightOfRadius, radiusAt, volumeBelow } from './profile.ts';
 import type { Profile } from './profile.ts';
 import { BED, cutOf, ICE_DENSITY, LAYER_SHARE, pieceMass, pieceRadius, pieceSize, solidShare, SPHERE, SPEAR } from './pieces.ts';
 import type { Cut } from './pieces.ts';
+
+/** A level is found within this. */
+const CLOSE_MM = 1e-10;
 
 /** What stands in the glass. Densities in g/mL at the serving temperature, volumes in mL. */
 export interface Standing {
@@ -80,20 +84,13 @@ function afloatInFoam(cut: Cut, face: number, tall: number, grams: number, rhoL:
   return (low + high) / 2;
 }
 
-/** Level at which `mL` stand about pieces whose undersides are at `floor`: V(L) = mL + ice below L. False position (Illinois). */
+/** Level at which `mL` stand about pieces whose undersides are at `floor`: V(L) = mL + ice below L. */
 function levelAbout(profile: Profile, mL: number, count: number, cut: Cut, face: number, tall: number, floor: number): number {
-  let low = heightOf(profile, mL), high = heightOf(profile, mL + count * below(cut, face, tall, tall));
-  let fLow = -count * below(cut, face, tall, low - floor), fHigh = mL + count * (below(cut, face, tall, tall) - below(cut, face, tall, high - floor)) - mL;
-  if (fLow >= 0) return low;
-  if (fHigh <= 0) return high;
-  let L = low, side = 0;
-  for (let i = 0; i < 60 && high - low > 1e-10; i++) {
-    L = low - (fLow * (high - low)) / (fHigh - fLow);
-    const f = volumeBelow(profile, L) - mL - count * below(cut, face, tall, L - floor);
-    // an end that stays where it is twice counts half: so the other end comes over as well
-    if (f > 0) { high = L; fHigh = f; if (side === 1) fLow /= 2; side = 1; } else if (f < 0) { low = L; fLow = f; if (side === -1) fHigh /= 2; side = -1; } else return L;
-  }
-  return L;
+  const low = heightOf(profile, mL), high = heightOf(profile, mL + count * below(cut, face, tall, tall));
+  const over = (L: number): number => volumeBelow(profile, L) - mL - count * below(cut, face, tall, L - floor);
+  if (-count * below(cut, face, tall, low - floor) >= 0) return low;
+  if (below(cut, face, tall, tall) <= below(cut, face, tall, high - floor)) return high;
+  return rootBetween(over, low, high, CLOSE_MM);
 }
 
 function write(out: Float64Array, at: number, profile: Profile, liquid: number, level: number, from: number, to: number): void {
@@ -129,7 +126,7 @@ function heap(out: Float64Array, at: number, profile: Profile, base: number, liq
  * rhoL, rhoF: g/mL; cut: of `pieces`; count: pieces, a fraction allowed; mass_g: of one, at 0.9167 g/mL; size_mm: edge of a spear's end, 0 for the usual one
  * (cubes and spheres take theirs from the mass); solid: share of ice in a heap. A few pieces float side by side; where they would cover more than
  * `LAYER_SHARE` of the round, and always when crushed, they are a heap from wall to wall. A piece whose underside would come below where the glass is wide enough for
- * it stands there, as does one heavier than the liquid. Without ice ICE_FROM and ICE_TO are 0. Allocates nothing.
+ * it stands there, as does one heavier than the liquid. Without ice ICE_FROM and ICE_TO are 0.
  * @source none - Archimedes and the geometry of the glass
  */
 export function standInto(
@@ -156,18 +153,14 @@ export function standInto(
   const r = radiusAt(profile, L);
   if (count > 1 && count * face > LAYER_SHARE * Math.PI * r * r) { heap(out, at, profile, base_mL, liquid_mL, rhoL, foam, rhoF, count * mass_g, solid); return; }
   if (foam > 0 && L - d + tall > F) { // the foam does not cover it: its thickness t is F - L
-    let low = 0, high = tall, gLow = 0, gHigh = 0, side = 0;
-    for (let i = 0; i < 60 && high - low > 1e-10; i++) {
-      const t = i === 0 ? low : i === 1 ? high : low - (gLow * (high - low)) / (gHigh - gLow);
+    const over = (t: number): number => {
       d = afloatInFoam(cut, face, tall, mass_g, rhoL, rhoF, t);
       inLiquid = below(cut, face, tall, d);
       L = heightOf(profile, under + count * inLiquid);
       F = heightOf(profile, under + foam + count * below(cut, face, tall, d + t));
-      const g = F - L - t;
-      if (i === 0) { gLow = g; if (!(g > 0)) break; continue; }
-      if (i === 1) { gHigh = g; if (g > 0) low = t; continue; }
-      if (g > 0) { low = t; gLow = g; if (side === 1) gHigh /= 2; side = 1; } else if (g < 0) { high = t; gHigh = g; if (side === -1) gLow /= 2; side = -1; } else break;
-    }
+      return F - L - t;
+    };
+    if (over(0) > 0) over(over(tall) > 0 ? tall : rootBetween(over, 0, tall, CLOSE_MM));
   }
   const wide = count > 1 ? Math.max(pieceRadius(cut, size), Math.sqrt((count * face) / (LAYER_SHARE * Math.PI))) : pieceRadius(cut, size);
   const floor = Math.max(heightOf(profile, base_mL), heightOfRadius(profile, wide));

@@ -69,8 +69,7 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
     const dt = Math.min(remaining, Math.max(least, Math.min(due, alone, seconds / PARTS)));
     // half a step with what is known at its start says what holds at its middle
     const intoHalf = intoCore(ice, core, freezing, area, dt / 2, 0);
-    now.vessel = s[b.vessel]!; now.drink = drink; now.heat = heat; now.surface = freezing; now.toIce = toIce;
-    const above = cooling(surplus / latent, intoHalf, dt / 2);
+    const above = cooling(s[b.vessel]!, drink, heat, freezing, toIce, surplus / latent, intoHalf, dt / 2);
     // what melts moves the surface itself: without it a small cold drink would freeze past its own freezing point
     const takes = (heat * (1 - Math.exp((-toIce * dt) / (2 * heat))) + (freezing === core ? 0 : intoHalf / (freezing - core))) / latent;
     const half = Math.max(-wet / 4, Math.min(ice / 2, ((toIce * above - intoHalf) / latent) * relaxed(takes * slope)));
@@ -78,8 +77,7 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
     const later = surplus + WATER_J_GK * (now.drink - surface - drink + freezing) + moment[3]! * half;
     const held = enthalpyOfIce(surface);
     let inward = intoCore(ice - half, core, surface, nearer, dt, half / (dt / 2));
-    now.vessel = s[b.vessel]!; now.drink = drink; now.heat = heat + half * WATER_J_GK; now.surface = surface; now.toIce = from;
-    let taken = from * cooling(later / fusion, inward, dt);
+    let taken = from * cooling(s[b.vessel]!, drink, heat + half * WATER_J_GK, surface, from, later / fusion, inward, dt);
     let melted = (taken - inward) / fusion;
     // in the second half the surface moves on, and the ice's middle follows it: the less it melts for that, the less it moves
     const pull = (follows(ice - half, nearer, dt) * 2 * slope) / fusion, after = (pull * (melted - half)) / (1 + pull);
@@ -116,12 +114,12 @@ const waterAt = (celsius: number): number => WATER_0_J_G + WATER_J_GK * celsius;
 const latentAt = (celsius: number): number => waterAt(celsius) - enthalpyOfIce(celsius);
 
 /**
- * Lets `dt` pass for the pair as it stands in `now`; K s of the drink above the surface. Melt water comes in colder than the drink by `surplus` of its heat of fusion:
- * of what the ice takes so much goes on top, save where the middle of the ice takes `inward` J and nothing melts of them.
+ * Lets `dt` pass for the pair; K s of the drink above the surface. Melt water comes in colder than the drink by `surplus` of its heat of fusion: of what the
+ * ice takes so much goes on top, save where the middle of the ice takes `inward` J and nothing melts of them.
  */
-function cooling(surplus: number, inward: number, dt: number): number {
-  const taking = now.toIce * Math.max(0.2, 1 + surplus), lift = taking > 0 ? (inward * surplus) / (taking * dt) : 0;
-  now.toIce = taking; now.surface += lift;
+function cooling(vessel: number, drink: number, heat: number, surface: number, toIce: number, surplus: number, inward: number, dt: number): number {
+  const taking = toIce * Math.max(0.2, 1 + surplus), lift = taking > 0 ? (inward * surplus) / (taking * dt) : 0;
+  now.vessel = vessel; now.drink = drink; now.heat = heat; now.toIce = taking; now.surface = surface + lift;
   pass(now, dt);
   return now.above + lift * dt;
 }

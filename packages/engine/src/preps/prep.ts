@@ -269,7 +269,6 @@ function soakWater(ctx: Context, v: Vat, p: Put): void {
     s[v.liquid + at.water]! += g;
     s[v.liquid + slot.enthalpy_J]! += enthalpy(s, water, x[cold]!);
   });
-  ctx.mixed.add(v.liquid);
   ctx.unsettled.add(v.liquid);
 }
 

@@ -99,20 +99,16 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     if (poursOut && served === null) leaveTin();
     const shaken = steps.some((a) => a.verb === 'shake' || a.verb === 'whip-shake');
     const hold = ctx.assume(shaken ? 'hold/shaker' : 'hold/mixing glass', step?.path ?? ['build'], 'tool');
-    const { lost } = ctx, from = tin.liquid, to = glass().liquid, { celsius, ownIce } = glass(), pulp = tin.content.has('solids') ? tin.content.phase('solids') : -1;
+    const { lost } = ctx, from = tin.liquid, to = glass().liquid, { celsius } = glass(), pulp = tin.content.has('solids') ? tin.content.phase('solids') : -1;
     const again = !poursOut;                                             // something else may be mixed in it
     ctx.ops.push(({ s, x }) => {
       pourOut(s, from, to, lost, x[hold]!);
       if (pulp >= 0) addBlock(s, lost, pulp, 1);
-      s[ownIce]! += s[tin.ownIce]!;
-      if (again) { clearBlock(s, from); s[tin.ownIce] = 0; if (pulp >= 0) clearBlock(s, pulp); }
+      if (again) { clearBlock(s, from); if (pulp >= 0) clearBlock(s, pulp); }
       s[celsius] = s[tin.celsius]!;
     });
     ctx.unsettled.add(to);
     if (ctx.frozen.has(from)) ctx.frozen.add(to);
-    // what was put together only now, or comes to something, is mixed
-    if (ctx.mixed.delete(from) || ctx.filled.has(to)) ctx.mixed.add(to);
-    ctx.filled.add(to);
     if (ctx.sparkling.has(from)) ctx.sparkling.add(to);
     if (left && (left.verb === 'blend' || left.verb === 'flash-blend' ? !step || !STRAINS.has(step.verb) : step?.verb === 'dirty-dump')) {
       const ground = left.verb.includes('blend');
@@ -127,7 +123,6 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     ctx.parts.reads(tin.liquid, BLOCK);
     if (tin.content.has('solids')) ctx.parts.reads(tin.content.phase('solids'), BLOCK);
     ctx.parts.reads(tin.celsius);
-    ctx.parts.reads(tin.ownIce);
     if (left) { ctx.parts.reads(left.mass); ctx.parts.reads(left.celsius); }
   };
   const pourIn = (m: Measure, index: number) => {

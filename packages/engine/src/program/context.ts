@@ -138,9 +138,6 @@ export class Context {
   readonly sparkling = new Set<number>();
   /** liquids that may hold ice of their own */
   readonly frozen = new Set<number>();
-  /** liquids that something was put into at all, and those that it was mixed with since their temperature was last worked out */
-  readonly filled = new Set<number>();
-  readonly mixed = new Set<number>();
 
   constructor(document: Document, tables: Tables, sections: readonly Section[]) {
     this.document = document;

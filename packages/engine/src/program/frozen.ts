@@ -13,7 +13,7 @@ const GRAIN_MM = 1;
 const rested = new Float64Array(2);
 
 /** The doubt of the freezing point, as an input. */
-const depression = (ctx: Context): number => ctx.spread('model/freezing', 'model/freezing', 1, 'share', 'model');
+export const depression = (ctx: Context): number => ctx.spread('model/freezing', 'model/freezing', 1, 'share', 'model');
 
 /** Has this liquid, or may it have, ice of its own? */
 export const mayHoldIce = (ctx: Context, v: Vat): boolean => ctx.frozen.has(v.liquid);
@@ -43,11 +43,6 @@ export function freeze(ctx: Context, v: Vat, ice_g: number, air: number, soon: b
 export function restFrozen(ctx: Context, v: Pick<Vat, 'liquid' | 'celsius' | 'ownIce'>): void {
   const factor = depression(ctx);
   ctx.ops.push(({ s, x }) => toBalance(s, v, x[factor]!));
-}
-/** The same after heat went in or out, or part of it was taken away: where it has no ice it is what that left. */
-export function restAgain(ctx: Context, v: Pick<Vat, 'liquid' | 'celsius' | 'ownIce'>): void {
-  const factor = depression(ctx);
-  ctx.ops.push(({ s, x }) => { if (s[v.ownIce]! > 0) toBalance(s, v, x[factor]!); });
 }
 function toBalance(s: Float64Array, v: Pick<Vat, 'liquid' | 'celsius' | 'ownIce'>, factor: number): void {
   restWithIce(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, factor, s[v.celsius]!, rested);

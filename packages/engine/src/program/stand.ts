@@ -2,7 +2,7 @@ import type { Step } from '../document/types.ts';
 import { FUSION_J_PER_G, freezingPoint, heatCapacity, iceAt, volume, volumeAt20 } from '../liquids/index.ts';
 import { at, slot } from '../matter/constituents.ts';
 import type { Context, Noted, Vat } from './context.ts';
-import { freeze } from './frozen.ts';
+import { depression, freeze } from './frozen.ts';
 import { belowZero, inFreezer } from './temperature.ts';
 import { rest, setTemperature } from './vat.ts';
 import places from '../../../../data/physics/places.json' with { type: 'json' };
@@ -26,7 +26,7 @@ export function stand(ctx: Context, v: Vat, step: Step, temperature: number, sec
 export function bringTo(ctx: Context, v: Vat, step: Step, temperature: number): void {
   setTemperature(ctx, v, temperature);
   if (!belowZero(step)) return;
-  const ice_g = ctx.layout.take(1), factor = ctx.spread('model/freezing', 'model/freezing', 1, 'share', 'model');
+  const ice_g = ctx.layout.take(1), factor = depression(ctx);
   ctx.ops.push(({ s, x }) => { s[ice_g] = iceAt(s, v.liquid, x[temperature]! / x[factor]!); });
   freeze(ctx, v, ice_g, temperature, false);
 }
@@ -39,7 +39,7 @@ export function bringTo(ctx: Context, v: Vat, step: Step, temperature: number): 
 function iceFormed(ctx: Context, v: Vat, medium: 'air' | 'freezer', temperature: number, seconds: number): IceFormed {
   const ice_g = ctx.layout.take(4), share = ice_g + 1, mL = ice_g + 2, shrinks = ice_g + 3;
   const h = ctx.spread(`place/exchange/${medium}`, `place/exchange/${medium}`, places[medium].value, 'W/m2K', 'place');
-  const factor = ctx.spread('model/freezing', 'model/freezing', 1, 'share', 'model');
+  const factor = depression(ctx);
   ctx.ops.push(({ s, x }) => {
     const air = x[temperature]!, water = s[v.liquid + at.water]!, room_mL = volumeAt20(s, v.liquid);
     s[mL] = room_mL + s[v.liquid + slot.unknown_g]!;

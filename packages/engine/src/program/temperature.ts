@@ -1,6 +1,7 @@
 import type { Measure, Span, Step, Treatment } from '../document/types.ts';
 import { iceAt } from '../liquids/index.ts';
 import type { Context, Source } from './context.ts';
+import { depression } from './frozen.ts';
 import { behindMeasure, insteadOf } from './words.ts';
 
 /** A place this cold is a freezer. °C */
@@ -53,7 +54,7 @@ export function startTemperature(ctx: Context, m: Measure, source: Source, occur
   const start = warmth(ctx, m, source, occurrence);
   if (start.input < 0 || !(ctx.book.list[start.input]!.value < 0) || source.form === 'ice') return start;
   // so cold it has come to rest with its ice, as long ago as it was put there
-  const ice = ctx.layout.take(1), factor = ctx.spread('model/freezing', 'model/freezing', 1, 'share', 'model');
+  const ice = ctx.layout.take(1), factor = depression(ctx);
   ctx.ops.push(({ s, x }) => { s[ice] = iceAt(s, source.block, x[start.input]! / x[factor]!); });
   return { ...start, ice };
 }

@@ -7,7 +7,7 @@ import { pour } from './amounts.ts';
 import { sourceOf, unknownSource } from './bottle.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
 import { choose } from './meanings.ts';
-import { advanceFrozen, broughtHeat, frozenShare, mayHoldIce, restAgain, restFrozen, tellFrozen } from './frozen.ts';
+import { advanceFrozen, broughtHeat, frozenShare, mayHoldIce, restFrozen, tellFrozen } from './frozen.ts';
 import { poured } from './sparkle.ts';
 import { startTemperature } from './temperature.ts';
 import { beforeThing, insteadOfAmount } from './words.ts';
@@ -158,20 +158,14 @@ export function add(ctx: Context, v: Vat, p: Put, phase: 'liquid' | 'solids' | '
   });
   if (start.ice !== undefined) ctx.frozen.add(to);
   if (phase === 'liquid') poured(ctx, p, to);
-  ctx.filled.add(v.liquid);
-  ctx.mixed.add(v.liquid);
   ctx.unsettled.add(v.liquid);
 }
 
 /** What was added comes to one temperature; done once before the next thing that asks for it. */
 export function settle(ctx: Context, v: Vat): void {
   if (!ctx.unsettled.delete(v.liquid)) return;
-  const mixed = ctx.mixed.delete(v.liquid), frozen = mayHoldIce(ctx, v);
-  if (frozen && mixed) { restFrozen(ctx, v); return; }
-  // what was only poured over is as it was, with the ice it had
-  if (frozen) restAgain(ctx, v);
+  if (mayHoldIce(ctx, v)) { restFrozen(ctx, v); return; }
   ctx.ops.push(({ s }) => {
-    if (s[v.ownIce]! > 0) return;
     const t = temperatureOf(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, s[v.celsius]);
     if (!Number.isNaN(t)) s[v.celsius] = t;                              // an empty vessel keeps its own
   });

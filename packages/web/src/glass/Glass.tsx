@@ -1,4 +1,4 @@
-import { draw, fitsAt, inBoth, sentenceIn, type Arranged, type Said } from '@washline/drawing';
+import { draw, fitsAt, inBoth, type Arranged } from '@washline/drawing';
 import { createEffect, onMount, Show, type Accessor } from 'solid-js';
 import type { Sheet } from '../device.ts';
 import { presentRun } from '../hands/run.ts';
@@ -7,13 +7,13 @@ import { Typed } from '../hand/Typed.tsx';
 import { paperHeight } from '../paper/Card.tsx';
 import { PX_PER_MM, SHEET } from '../paper/fit.ts';
 import { say, turn } from '../language/language.ts';
-import { firstSentence } from '../sheet/sentences.ts';
 import '../style/near.css';
 import { nearLine, partsOfLine, setNearPart } from '../sheet/near.ts';
 import { makeHatches } from './hatches.ts';
 import { makeStandOut, partAt } from './near.ts';
 import { makeRenderer } from './render.ts';
 import { onPaper, roomOf } from './room.ts';
+import { saidOf } from './said.ts';
 import type { Minutes } from '../later/minutes.ts';
 import type { State } from '../state.ts';
 
@@ -37,7 +37,7 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
       turn();
       const size = room();
       if (size.width < 40 || size.height < 40) return;
-      const said: Said[] = findings.map((f) => ({ severity: f.severity, ...firstSentence(sentenceIn(f.message)), path: f.where.path }));
+      const said = saidOf(findings);
       const real = props.trueSize(), fits = real !== null && reading.glass !== null && fitsAt(reading.glass, size, real);
       props.onTall(real !== null && !fits);
       // On paper one millimetre of the glass is one millimetre.
