@@ -30,7 +30,7 @@ export async function engineTimes() {
   const shown = Int32Array.from(program.probes.flatMap((probe, i) => (probe.of.includes('stage:') ? [] : [i])));
   const again = program.again(Int32Array.from(program.inputs.keys()), shown, program.workspace());
   const put = (at) => { x[measure] = program.nominal[measure] * (1 + 0.001 * (at % 7)); };
-  const change = (at) => { put(at); again(x, out); };
+  const change = (at) => { put(at); again(x, out, 0); };
   const changeAll = (at) => { put(at); program.run(x, out, all, workspace); };
   median(50, 100, change);
   const asked = { makers: 10_000, seed: 1, profile: 'home' };
@@ -71,6 +71,6 @@ function thousand({ parse, compile, tables }) {
   const programs = Array.from({ length: 1000 }, (_, i) => texts[i % texts.length]).map((text) => compile(parse(text), tables, null).program);
   const kept = programs.map((program) => ({ program, x: Float64Array.from(program.nominal), out: new Float64Array(program.probes.length), run: program.again(Int32Array.from(program.inputs.keys()), Int32Array.from(program.probes.flatMap((p, i) => (p.of === 'drink' ? [i] : []))), program.workspace()), at: program.inputs.findIndex((i) => i.key === 'bottle/white rum/strength') }));
   const using = kept.filter((k) => k.at >= 0);
-  const got = median(5, 1, (round) => { for (const k of using) { k.x[k.at] = 40 + round / 10; k.run(k.x, k.out); } });
+  const got = median(5, 1, (round) => { for (const k of using) { k.x[k.at] = 40 + round / 10; k.run(k.x, k.out, 0); } });
   return { what: `a thousand specs after one bottle changed (${using.length} use it)`, got: got * 1e3, goal: 100, unit: 'ms' };
 }

@@ -48,14 +48,14 @@ const BESIDE = new Float64Array(3);
  * @source none - definition
  */
 export function takeBeside(block: Float64Array, offset: number): void {
-  let fixed = 0, sloped = 0;
-  for (let i = ETHANOL + 1; i < N; i++) {
-    const grams = block[offset + i]!;
-    if (grams === 0) continue;
-    fixed += grams * CONST[i]!;
-    sloped += grams * SLOPE[i]!;
+  // sums side by side: none waits for another; water and ethanol have no coefficients of this kind
+  let a = 0, b = 0, c = 0, d = 0, e = 0, f = 0, g = 0, h = 0;
+  for (let i = 0, k = offset; i < N; i += 4, k += 4) {
+    const p = block[k]!, q = block[k + 1]!, r = block[k + 2]!, s = block[k + 3]!;
+    a += p * CONST[i]!; b += q * CONST[i + 1]!; c += r * CONST[i + 2]!; d += s * CONST[i + 3]!;
+    e += p * SLOPE[i]!; f += q * SLOPE[i + 1]!; g += r * SLOPE[i + 2]!; h += s * SLOPE[i + 3]!;
   }
-  BESIDE[0] = block[offset + ETHANOL]!; BESIDE[1] = fixed; BESIDE[2] = sloped;
+  BESIDE[0] = block[offset + ETHANOL]!; BESIDE[1] = a + b + (c + d); BESIDE[2] = e + f + (g + h);
 }
 
 /** Fills CAPACITY for this block and returns the excess enthalpy in J. */
@@ -217,22 +217,30 @@ export function momentWith(water: number, enthalpy_J: number, guess: number, out
   for (let k = ORDER - 1; k >= 0; k--) { heats = heats * u + CP_WATER[k]! * INTEGRAL[k]!; holds = holds * u + CP_WATER[k]!; }
   out[2] = 100 * u * heats + holds * (celsius - t);
   out[3] = 0;
-  if (BESIDE[0] === 0) return;
   // of what a gram of water brings only the mixing with ethanol hangs on how much there is
-  const step = water > 2 ? 1 : water / 2, more = mixingWith(water + step, u, celsius - t), as = mixingWith(water, u, celsius - t), less = mixingWith(water - step, u, celsius - t);
-  out[2] += (more - less) / (2 * step);
-  out[3] = (more - 2 * as + less) / (step * step);
+  if (BESIDE[0] !== 0) mixingSlopes(water, u, celsius - t, out);
 }
 
-/** What mixing so much water with the ethanol brings, J: at 25 °C, and by the heat capacity to 100 u above and `beyond` K on. */
-function mixingWith(water: number, u: number, beyond: number): number {
-  const ethanol = BESIDE[0]!, solvent = water + ethanol, p = ethanol / solvent, mol = water / M_WATER + ethanol / M_ETHANOL;
-  let sum = 0, power = 1;
+/**
+ * Adds to out[2] by how much the heat of mixing grows with each gram of water, J/g, and to out[3] by how much that does: of what is mixed at 25 °C, m E(x) with
+ * m mol of both and x of them ethanol, and of the heat capacity to 100 u above and `beyond` K on, w e / (w + e) M(p) with w and e grams and p = e / (w + e).
+ */
+function mixingSlopes(water: number, u: number, beyond: number, out: Float64Array): void {
+  const ethanol = BESIDE[0]!, mol = water / M_WATER + ethanol / M_ETHANOL, x = ethanol / M_ETHANOL / mol, y = 1 - x, root = Math.sqrt(x), x15 = x * root;
+  // g is E / (x y); gx and gxx are its slope times x and its curvature times x²
+  const l1 = root * L[1]!, l2 = x15 * L[2]!, l3 = x15 * x * L[3]!, l4 = x15 * x * x * x * L[4]!;
+  const g = L[0]! + l1 + l2 + l3 + l4, gx = 0.5 * l1 + 1.5 * l2 + 2.5 * l3 + 4.5 * l4, gxx = -0.25 * l1 + 0.75 * l2 + 3.75 * l3 + 15.75 * l4;
+  out[2]! += (x * (x * g - y * gx)) / M_WATER;
+  out[3]! += (x * (-2 * x * g + 2 * (y - x) * gx + y * gxx)) / (M_WATER * M_WATER * mol);
+  let c0 = 0, c1 = 0, c2 = 0, c3 = 0, power = 1;
   for (let j = 0, k = 0; k < MIX.length; j++, k += 4) {
-    sum += mixAt(k, p) * power * (100 * u * INTEGRAL[j]! + beyond);
+    const by = power * (100 * u * INTEGRAL[j]! + beyond);
+    c0 += MIX[k]! * by; c1 += MIX[k + 1]! * by; c2 += MIX[k + 2]! * by; c3 += MIX[k + 3]! * by;
     power *= u;
   }
-  return ((water * ethanol) / solvent) * sum + mol * excessEnthalpyAt25(ethanol / M_ETHANOL / mol);
+  const p = ethanol / (water + ethanol), q = 1 - p, m = c0 + p * (c1 + p * (c2 + p * c3)), slope = c1 + p * (2 * c2 + p * 3 * c3), bend = 2 * c2 + p * 6 * c3;
+  out[2]! += p * p * (m - q * slope);
+  out[3]! -= ((p * p * p) / ethanol) * (2 * (m - q * slope) + p * (2 * slope - q * bend));
 }
 
 /**

@@ -19,6 +19,8 @@ function polynomial(coefficients: Float64Array, x: number): number {
 
 function formula(massFraction: number, celsius: number): number {
   const d = celsius - 20;
+  // half of what is mixed in a bar has no alcohol
+  if (massFraction === 0) return d === 0 ? A[0]! : A[0]! + d * polynomial(B, d);
   let sum = polynomial(A, massFraction);
   if (d === 0) return sum;
   sum += d * polynomial(B, d);

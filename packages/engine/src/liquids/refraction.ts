@@ -39,27 +39,24 @@ export function refractiveIndex(block: Float64Array, offset: number, mL = volume
   const w = soluteShare(block, offset);
   let sum = water * R_WATER;
   if (ethanol > 0) sum += ethanol * refraction(ETHANOL, ethanol / (ethanol + water));
-  let scattering = 0;
-  for (let i = ETHANOL + 1; i < N; i++) {
-    const grams = block[offset + i]!;
-    if (grams === 0) continue;
-    if (R[5 * i]! === 0) scattering += grams * SPECIFIC[i]!;
-    else sum += grams * refraction(i, w);
+  for (let k = 0; k < REFRACTING.length; k++) {
+    const i = REFRACTING[k]!, grams = block[offset + i]!;
+    if (grams !== 0) sum += grams * refraction(i, w);
   }
+  let scattering = 0;
+  for (let k = 0; k < SCATTERING.length; k++) scattering += block[offset + SCATTERING[k]!]! * SPECIFIC[k]!;
   return indexOf(sum / (mL - scattering));
 }
 
-/** Volume of a gram of what has no refraction of its own, so that it can be taken off. */
-const SPECIFIC = (() => {
-  const out = new Float64Array(N);
-  for (const name of CONSTITUENTS) {
-    if (rows[name] || name === 'water') continue;
-    const one = new Float64Array(BLOCK);
-    one[at[name]] = 1;
-    out[at[name]] = volume(one, 0, 20);
-  }
-  return out;
-})();
+/** What beside water and ethanol refracts. */
+const REFRACTING = Uint8Array.from(CONSTITUENTS.flatMap((name, i) => (i > ETHANOL && rows[name] ? [i] : [])));
+/** What has no refraction of its own, and the volume of a gram of each, so that it can be taken off. */
+const SCATTERING = Uint8Array.from(CONSTITUENTS.flatMap((name, i) => (i > ETHANOL && !rows[name] ? [i] : [])));
+const SPECIFIC = Float64Array.from(SCATTERING, (i) => {
+  const one = new Float64Array(BLOCK);
+  one[i] = 1;
+  return volume(one, 0, 20);
+});
 
 /**
  * Refractive index of sucrose in water.

@@ -27,9 +27,11 @@ for (const i of SOLUTES) LIKE_SUCROSE[i] = 1;
 /** mL/g of what takes up the same volume however concentrated it is, save fat, which swells; 0 for all else. All that is steady stands from `FIRST` up to, not including, `LAST`, in fours. */
 const STEADY_ML = Float64Array.from(CONSTITUENTS, (name, i) => (i > ETHANOL && LIKE_SUCROSE[i] !== 1 && name !== 'fat' ? PHI[5 * i]! : 0));
 const LAST = STEADY_ML.findLastIndex((mL) => mL !== 0) + 1, FIRST = LAST - 4 * Math.ceil((LAST - STEADY_ML.findIndex((mL) => mL !== 0)) / 4);
-/** Solutes but sucrose, and the scratch of `volume`: their grams. */
-const OTHERS = SOLUTES.filter((i) => i !== SUCROSE);
-const THERE = new Float64Array(N);
+/** Solutes stand from sucrose up to, not including, `ACIDS_END`, with one more behind. */
+const ACIDS_END = at.other_acid + 1, REST = at.other_solubles;
+if ((ACIDS_END - SUCROSE - 1) % 4 !== 0 || SOLUTES.some((i) => i !== REST && !(i >= SUCROSE && i < ACIDS_END)) || SOLUTES.length !== ACIDS_END - SUCROSE + 1 || PHI[5 * REST + 1] !== 0) {
+  throw new Error('the constituents do not stand in the order that volumes are added up in');
+}
 
 const FAT = at.fat;
 /** Density of ethanol at 20 °C, g/mL. @source oiml-r22 general formula at p = 1 */
@@ -59,6 +61,13 @@ export function massOf(block: Float64Array, offset: number): number {
   return sum;
 }
 
+/** Grams of what is dissolved among small molecules. */
+function solutesIn(block: Float64Array, offset: number): number {
+  let a = block[offset + SUCROSE]!, b = block[offset + REST]!, c = 0, d = 0;
+  for (let k = offset + SUCROSE + 1, end = offset + ACIDS_END; k < end; k += 4) { a += block[k]!; b += block[k + 1]!; c += block[k + 2]!; d += block[k + 3]!; }
+  return a + b + (c + d);
+}
+
 /**
  * How concentrated are the sugars, polyols, acids and other small solubles in the water they share?
  * @param block grams by constituent from `offset`
@@ -66,8 +75,7 @@ export function massOf(block: Float64Array, offset: number): number {
  * @source none - definition
  */
 export function soluteShare(block: Float64Array, offset: number): number {
-  let solutes = 0;
-  for (let k = 0; k < SOLUTES.length; k++) solutes += block[offset + SOLUTES[k]!]!;
+  const solutes = solutesIn(block, offset);
   return solutes > 0 ? solutes / (solutes + block[offset + WATER]!) : 0;
 }
 
@@ -81,11 +89,11 @@ export function soluteShare(block: Float64Array, offset: number): number {
  * @source oiml-r22 general formula; sps4 eq. 1; crc-solutions fits; choi-okos1986 table 2
  */
 export function volume(block: Float64Array, offset: number, celsius: number): number {
-  const water = block[offset + WATER]!, ethanol = block[offset + ETHANOL]!, sucrose = block[offset + SUCROSE]!;
+  const water = block[offset + WATER]!, ethanol = block[offset + ETHANOL]!, sucrose = block[offset + SUCROSE]!, rest = block[offset + REST]!;
   const solvent = water + ethanol;
   let sum = 0;
   if (solvent > 0) sum = (1000 * solvent) / densityOfEthanolWaterAnywhere(ethanol / solvent, celsius);
-  // four sums side by side: none waits for another
+  // sums side by side: none waits for another
   let a = 0, b = 0, c = 0, d = 0;
   for (let j = FIRST; j < LAST; j += 4) {
     const k = offset + j;
@@ -94,20 +102,18 @@ export function volume(block: Float64Array, offset: number, celsius: number): nu
   sum += a + b + (c + d);
   const fat = block[offset + FAT]!;
   if (fat !== 0) sum += (fat * PHI[5 * FAT]!) / (1 - FAT_PER_K * (celsius - 20));
-  let solutes = sucrose;
-  for (let j = 0; j < OTHERS.length; j++) { const grams = block[offset + OTHERS[j]!]!; THERE[j] = grams; solutes += grams; }
+  const solutes = solutesIn(block, offset);
   if (solutes === 0) return sum;
   const w = solutes > 0 ? solutes / (solutes + water) : 0;
   const swell = celsius === 20 || w === 0 ? 0 : volumeOfSucrose(w, celsius) - volumeOfSucrose(w, 20);
   if (sucrose !== 0) sum += sucrose * volumeOfSucrose(w, celsius);
-  for (let j = 0; j < OTHERS.length; j++) {
-    const grams = THERE[j]!;
+  for (let j = SUCROSE + 1; j < ACIDS_END; j++) {
+    const grams = block[offset + j]!;
     if (grams === 0) continue;
-    const k = 5 * OTHERS[j]!;
-    const c = w < PHI[k + 4]! ? w : PHI[k + 4]!;
-    sum += grams * (PHI[k]! + c * (PHI[k + 1]! + c * (PHI[k + 2]! + c * PHI[k + 3]!)) + swell);
+    const k = 5 * j, x = w < PHI[k + 4]! ? w : PHI[k + 4]!;
+    sum += grams * (PHI[k]! + x * (PHI[k + 1]! + x * (PHI[k + 2]! + x * PHI[k + 3]!)) + swell);
   }
-  return sum;
+  return sum + rest * (PHI[5 * REST]! + swell);
 }
 
 /**

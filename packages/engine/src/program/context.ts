@@ -119,7 +119,7 @@ export class Context {
   /** operations that write down what a stage shows and nothing else reads */
   readonly ofStages = new Set<number>();
   readonly parts = new Parts();
-  readonly book = new InputBook(() => this.ops.length, (input) => this.parts.uses(input));
+  readonly book = new InputBook(() => this.ops.length, (input) => this.parts.uses(input, this.ops.length));
   readonly probes: Named[] = [];
   readonly margins: MarginSeed[] = [];
   /** readings that were not settled: judged after the run by what the other would move */

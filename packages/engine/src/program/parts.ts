@@ -13,12 +13,12 @@ export interface Part {
   readonly reads: Int32Array;
   /** places of earlier parts that it adds to: how much was taken of a prep; they are among `reads` */
   readonly adds: Int32Array;
-  /** by input: 1 where an operation or a probe of it may read it */
-  readonly uses: Uint8Array;
+  /** by input: the first of its operations that may read it, `to` where its probes alone may; -1 for none */
+  readonly uses: Int32Array;
 }
 
 /** Where a part begins; of earlier places 1 where it reads, and how many. */
-interface Begun { readonly from: number; readonly start: number; readonly first: number; readonly reads: Uint8Array; many: number; readonly adds: Set<number>; readonly uses: Set<number> }
+interface Begun { readonly from: number; readonly start: number; readonly first: number; readonly reads: Uint8Array; many: number; readonly adds: Set<number>; readonly uses: Map<number, number> }
 
 /** Keeps account of the parts while a recipe is compiled. */
 export class Parts {
@@ -28,7 +28,7 @@ export class Parts {
   /** Ends the part that is open, if any, and begins the next; the numbers are of operations, places and probes so far. */
   begin(operation: number, place: number, probe: number): void {
     this.end(operation, place, probe);
-    this.open = { from: operation, start: place, first: probe, reads: new Uint8Array(place), many: 0, adds: new Set(), uses: new Set() };
+    this.open = { from: operation, start: place, first: probe, reads: new Uint8Array(place), many: 0, adds: new Set(), uses: new Map() };
   }
 
   /** Ends the part that is open, if any: what is named from here on is of no part and may read anything. */
@@ -37,8 +37,8 @@ export class Parts {
     this.open = null;
   }
 
-  /** The open part uses an input. */
-  uses(input: number): void { this.open?.uses.add(input); }
+  /** The open part uses an input, from this operation on. */
+  uses(input: number, operation: number): void { if (this.open && !this.open.uses.has(input)) this.open.uses.set(input, operation); }
 
   /** The open part reads `length` places from `at` on, of an earlier part. */
   reads(at: number, length = 1): void {
@@ -56,8 +56,8 @@ export class Parts {
   /** All parts, in order. */
   all(inputs: number): Part[] {
     return this.done.map((p) => {
-      const uses = new Uint8Array(inputs);
-      for (const i of p.uses) uses[i] = 1;
+      const uses = new Int32Array(inputs).fill(-1);
+      for (const [i, operation] of p.uses) uses[i] = operation;
       return { from: p.from, to: p.to, start: p.start, end: p.end, first: p.first, last: p.last, reads: marked(p.reads, p.many), adds: Int32Array.from(p.adds), uses };
     });
   }
@@ -78,7 +78,7 @@ function marked(places: Uint8Array, many: number): Int32Array {
 export function reachedBy(moved: Int32Array, parts: readonly Part[], length: number): Uint8Array {
   const touched = new Uint8Array(length);
   return Uint8Array.from(parts, (p) => {
-    if (!moved.some((i) => p.uses[i] === 1) && !p.reads.some((at) => touched[at] === 1)) return 0;
+    if (!moved.some((i) => p.uses[i]! >= 0) && !p.reads.some((at) => touched[at] === 1)) return 0;
     touched.fill(1, p.start, p.end);
     for (const at of p.adds) touched[at] = 1;
     return 1;

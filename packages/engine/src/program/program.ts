@@ -24,14 +24,28 @@ export type Op = (w: Workspace) => void;
 /** Writes `out[i]`, NaN where it cannot be known. */
 export type ProbeOp = (w: Workspace, out: Float64Array, i: number) => void;
 
-/** A run at the nominal: the buffer at its end, all probes, and of each part what it found where it reads earlier ones and what it left where it adds to them. Not to be written to. */
-export interface Usual { readonly s: Float64Array; readonly value: Float64Array; readonly found: readonly { readonly reads: Float64Array; readonly left: Float64Array }[] }
+/** A run at the nominal: the buffer at its end, all probes, and what it was in each part. Not to be written to. */
+export interface Usual { readonly s: Float64Array; readonly value: Float64Array; readonly found: readonly Met[] }
+
+/** What a part found where it reads earlier ones, what it left where it adds to them, and what it was in its midst. */
+export interface Met {
+  readonly reads: Float64Array; readonly left: Float64Array;
+  /** by operation from which on it reads an input that an earlier part reads too: its places, then those that it adds to, before that operation */
+  readonly midst: ReadonlyMap<number, Float64Array>;
+}
 
 /** The numbers that stand at some places. */
 function taken(s: Float64Array, places: Int32Array): Float64Array {
   const out = new Float64Array(places.length);
   for (let k = 0; k < places.length; k++) out[k] = s[places[k]!]!;
   return out;
+}
+
+/** The operations of a part from which on it reads an input that was named before it began, in their order. */
+function readsAgain(p: Part, firstOp: readonly number[]): number[] {
+  const all = new Set<number>();
+  for (let i = 0; i < firstOp.length; i++) if (p.uses[i]! > p.from && firstOp[i]! < p.from) all.add(p.uses[i]!);
+  return [...all].sort((a, b) => a - b);
 }
 
 /** Inputs in, numbers out. Pure in `x`, bit for bit; no text, no allocation. */
@@ -47,9 +61,10 @@ export interface Program {
   workspace(): Workspace;
   /**
    * Prepares many runs in which `moved` inputs alone may differ from the nominal: parts that these cannot reach are not run again, and what stages alone write
-   * down is left out. The answer evaluates the probes `columns` (of no stage) at `x` into `out`, as `run` does; the workspace is its own from then on.
+   * down is left out. The answer evaluates the probes `columns` (of no stage) at `x` as `run` does, into `row` side by side from `from` on; the workspace is its
+   * own from then on.
    */
-  again(moved: Int32Array, columns: Int32Array, w: Workspace): (x: Float64Array, out: Float64Array) => void;
+  again(moved: Int32Array, columns: Int32Array, w: Workspace): (x: Float64Array, row: Float64Array, from: number) => void;
   /** Evaluates the wanted probes at `x` into `out` (one entry a probe). */
   run(x: Float64Array, out: Float64Array, want: Uint8Array, w: Workspace): void;
   /** Carries the workspace through operations `from` up to, not including, `to` (all when absent), with its own `x`. */
@@ -69,10 +84,19 @@ export function program(inputs: readonly Input[], firstOp: readonly number[], le
   let done = 0;
   const found = parts.map((p) => {
     carry(first, done, p.from);
-    const reads = taken(first.s, p.reads);
-    carry(first, p.from, p.to);
+    const reads = taken(first.s, p.reads), midst = new Map<number, Float64Array>();
+    done = p.from;
+    for (const operation of readsAgain(p, firstOp)) {
+      carry(first, done, operation);
+      done = operation;
+      const stood = new Float64Array(p.end - p.start + p.adds.length);
+      stood.set(first.s.subarray(p.start, p.end));
+      stood.set(taken(first.s, p.adds), p.end - p.start);
+      midst.set(operation, stood);
+    }
+    carry(first, done, p.to);
     done = p.to;
-    return { reads, left: taken(first.s, p.adds) };
+    return { reads, left: taken(first.s, p.adds), midst };
   });
   carry(first, done);
   probe(first, value, all);
@@ -95,12 +119,12 @@ export function program(inputs: readonly Input[], firstOp: readonly number[], le
       const lean = ops.filter((_, i) => !ofStages.has(i) && some.some((p) => i >= p.from && i < p.to)), tell = Array.from(columns, (k) => compute[k]!);
       const stands = standing(parts, found, reached), at = Int32Array.from(stands.keys()), there = Float64Array.from(stands.values());
       w.s.set(first.s);
-      return (x, out) => {
+      return (x, row, from) => {
         for (let q = 0; q < some.length; q++) w.s.fill(0, some[q]!.start, some[q]!.end);
         for (let k = 0; k < at.length; k++) w.s[at[k]!] = there[k]!;
         w.x = x;
         for (let i = 0; i < lean.length; i++) lean[i]!(w);
-        for (let c = 0; c < tell.length; c++) tell[c]!(w, out, columns[c]!);
+        for (let c = 0; c < tell.length; c++) tell[c]!(w, row, from + c);
       };
     },
     carry,

@@ -133,7 +133,7 @@ export function readsPut(ctx: Context, { g, source, start }: Put): void {
   ctx.parts.reads(g);
   ctx.parts.reads(source.block, BLOCK);
   ctx.parts.reads(source.mL);
-  if (start.input >= 0) ctx.parts.uses(start.input); else ctx.parts.reads(start.offset);
+  if (start.input >= 0) ctx.parts.uses(start.input, ctx.ops.length); else ctx.parts.reads(start.offset);
   if (start.ice !== undefined) ctx.parts.reads(start.ice);
 }
 

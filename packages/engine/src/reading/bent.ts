@@ -47,15 +47,12 @@ function trial(program: Program, w: Workspace, spreadOf: SpreadOf, moved: readon
   const index = mattering(moved, s, columns), inputs = index.length, width = columns.length;
   const slopes = new Float64Array(SLOPES * inputs), { nominal } = program;
   for (let j = 0; j < inputs; j++) slopes.set(slopesOf(spreadOf(program.inputs[index[j]!]!), nominal[index[j]!]!), SLOPES * j);
-  const x = Float64Array.from(nominal), out = new Float64Array(s.value.length), z = evenDeviates(inputs, makers), run = program.again(index, columns, w);
+  const x = Float64Array.from(nominal), z = evenDeviates(inputs, makers), run = program.again(index, columns, w);
   const drawn = new Float64Array(makers * width), known = new Int32Array(width), summed = sumsOf(columns, index, z, s, makers);
   for (let maker = 0, row = 0, at = 0; maker < makers; maker++, row += inputs) {
     pointsInto(x, index, slopes, nominal, z, row);
-    run(x, out);
-    for (let c = 0; c < width; c++, at++) {
-      drawn[at] = out[columns[c]!]!;
-      if (Number.isNaN(drawn[at]!)) summed[at] = NaN; else known[c]!++;
-    }
+    run(x, drawn, at);
+    for (let c = 0; c < width; c++, at++) if (Number.isNaN(drawn[at]!)) summed[at] = NaN; else known[c]!++;
   }
   return { drawn, summed, known };
 }

@@ -1,13 +1,14 @@
-import type { Program, Workspace } from '../program/program.ts';
+import type { Met, Program, Workspace } from '../program/program.ts';
 
-/** What a part finds of earlier ones at its nominal, one earlier part (-1 for what other parts add to, wherever it stands) after the other, and what it leaves of what it adds to. */
-interface Found { readonly reads: readonly { readonly part: number; readonly places: readonly number[]; readonly was: readonly number[] }[]; readonly left: Float64Array;
+/** What a part is at the nominal, and where among the places it reads those of each earlier part begin; which of them other parts add to. */
+interface Found { readonly met: Met; readonly begins: Int32Array; readonly added: Int32Array;
   /** the part as the nominal leaves it, as it stands before the input that is moved */
   readonly final: Float64Array; readonly before: Float64Array }
 
 /**
  * Runs a program with one input moved, inputs in their order, and only as far as the move reaches: the part that names the input from the first operation that
- * can read it, and every later part that uses the input or finds another number where it reads an earlier part. The rest is as at the nominal, bit for bit.
+ * can read it, and every later part that uses the input or finds another number where it reads an earlier part: that whole, or else from the first operation that
+ * can read the input. The rest is as at the nominal, bit for bit.
  */
 export class Moves {
   private readonly program: Program;
@@ -34,18 +35,11 @@ export class Moves {
     this.before = { s: new Float64Array(w.s.length), x: program.nominal };
     const adds = new Set(parts.flatMap((p) => [...p.adds]));
     this.adds = Int32Array.from(adds);
-    this.found = usual.found.map((f, q) => {
-      const { start, end, reads } = parts[q]!, by: { part: number; places: number[]; was: number[] }[] = [];
-      for (let k = 0, r = -1; k < reads.length; k++) {
-        const at = reads[k]!;
-        // places stand in the order of parts
-        while (r + 1 < q && at >= parts[r + 1]!.start) r++;
-        const part = adds.has(at) ? -1 : r;
-        let list = by.find((one) => one.part === part);
-        if (!list) { list = { part, places: [], was: [] }; by.push(list); }
-        list.places.push(at); list.was.push(f.reads[k]!);
-      }
-      return { reads: by, left: f.left, final: usual.s.subarray(start, end), before: this.before.s.subarray(start, end) };
+    this.found = usual.found.map((met, q) => {
+      const { start, end, reads } = parts[q]!, begins = new Int32Array(q + 1).fill(reads.length);
+      // places stand in the order of parts
+      for (let r = 0, k = 0; r < q; r++) { while (k < reads.length && reads[k]! < parts[r]!.start) k++; begins[r] = k; }
+      return { met, begins, added: Int32Array.from(this.adds, (at) => reads.indexOf(at)).filter((k) => k >= 0), final: usual.s.subarray(start, end), before: this.before.s.subarray(start, end) };
     });
     this.tail = parts.at(-1)?.last ?? 0;
     this.stale = new Uint8Array(parts.length);
@@ -64,10 +58,12 @@ export class Moves {
     let begun = false;
     for (let q = 0; q < parts.length; q++) {
       const p = parts[q]!;
-      if (p.uses[i] === 1 || (begun && this.other(q))) {
-        if (begun) w.s.fill(0, p.start, p.end); else this.rewind(q);
-        this.program.carry(w, begun ? p.from : Math.max(from, p.from), p.to);
-        this.program.probe(w, out, want, from, p.first, p.last);
+      const own = p.uses[i]!, other = begun && this.other(q);
+      if (own >= 0 || other) {
+        const stood = begun && !other ? this.found[q]!.met.midst.get(own) : undefined, changed = stood ? own : from;
+        if (stood) this.stand(q, stood); else if (begun) w.s.fill(0, p.start, p.end); else this.rewind(q);
+        this.program.carry(w, begun && !stood ? p.from : Math.max(changed, p.from), p.to);
+        this.program.probe(w, out, want, changed, p.first, p.last);
         reached[q] = 1;
         this.stale[q] = 1;
         begun = true;
@@ -84,12 +80,9 @@ export class Moves {
 
   /** Does a part find another number than at the nominal where it reads earlier ones? What cannot be known counts as another; only parts that were run can have left one. */
   private other(q: number): boolean {
-    const { s } = this.w, { reads } = this.found[q]!;
-    for (let n = 0; n < reads.length; n++) {
-      const { part, places, was } = reads[n]!;
-      if (part >= 0 && this.stale[part] === 0) continue;
-      for (let k = 0; k < places.length; k++) if (s[places[k]!] !== was[k]) return true;
-    }
+    const { s } = this.w, { met: { reads: was }, begins, added } = this.found[q]!, { reads } = this.program.parts[q]!;
+    for (let r = 0; r < q; r++) if (this.stale[r] === 1) for (let k = begins[r]!; k < begins[r + 1]!; k++) if (s[reads[k]!] !== was[k]) return true;
+    for (let n = 0; n < added.length; n++) if (s[reads[added[n]!]!] !== was[added[n]!]) return true;
     return false;
   }
 
@@ -98,6 +91,13 @@ export class Moves {
     const { s } = this.w;
     s.set(this.found[q]!.before, this.program.parts[q]!.start);
     for (let k = 0; k < this.adds.length; k++) s[this.adds[k]!] = this.before.s[this.adds[k]!]!;
+  }
+
+  /** Puts a part to where it stood in its midst. */
+  private stand(q: number, stood: Float64Array): void {
+    const { start, end, adds } = this.program.parts[q]!, { s } = this.w;
+    s.set(stood.subarray(0, end - start), start);
+    for (let k = 0; k < adds.length; k++) s[adds[k]!] = stood[end - start + k]!;
   }
 
   /** Puts a part that an earlier input moved back to the nominal; what parts add to it they have not yet added where one before it has `begun`. */
@@ -110,7 +110,7 @@ export class Moves {
 
   /** A part that is as at the nominal leaves what it left there. */
   private leave(q: number): void {
-    const { adds } = this.program.parts[q]!, { left } = this.found[q]!;
+    const { adds } = this.program.parts[q]!, { left } = this.found[q]!.met;
     for (let k = 0; k < adds.length; k++) this.w.s[adds[k]!] = left[k]!;
   }
 }
