@@ -1,6 +1,6 @@
 import { at } from '../matter/constituents.ts';
 import { WATER_0_J_G, capacityNow, enthalpyOfIce, enthalpyWith, freezingPointWith, heatCapacityOfIce, momentWith, takeBeside, takeDissolved, temperatureOfIce, temperatureWith } from '../liquids/index.ts';
-import { pair, pass } from './pair.ts';
+import { pair, pass, type Pair } from './pair.ts';
 import { coreConductance, iceArea } from './solid.ts';
 
 /**
@@ -29,7 +29,13 @@ const WATER_J_GK = 4.19, ICE_0_J_G = enthalpyOfIce(0);
 /** Colder than this no ice of a bar gets; a syrup with next to no water would ask for less. */
 const LOWEST_C = -45;
 
-const now = pair(), moment = new Float64Array(4), point = new Float64Array(2);
+/** What stands in a step for drink, vessel and ice. In one record: as arguments and answers they would each be put on the heap. */
+interface Meeting extends Pair {
+  /** g, °C, m², g/s that melt */ ice: number; core: number; area: number; melting: number;
+  /** by how much of its heat of fusion melt water comes in colder than the drink */ surplus: number;
+  /** J that go from the surface into the middle of the ice */ inward: number;
+}
+const now: Meeting = { ...pair(), ice: 0, core: 0, area: 0, melting: 0, surplus: 0, inward: 0 }, moment = new Float64Array(4), point = new Float64Array(2);
 
 /**
  * Lets `seconds` pass (0 or more). Changes the liquid's water and enthalpy, the ice, the vessel; adds to the account.
@@ -68,17 +74,22 @@ export function advance(s: Float64Array, b: Bodies, surroundings: number, second
     const alone = gap > FAR_K && conducts * gap > outer ? (AT_ONCE * ice * heatCapacityOfIce(0)) / conducts : Infinity;
     const dt = Math.min(remaining, Math.max(least, Math.min(due, alone, seconds / PARTS)));
     // half a step with what is known at its start says what holds at its middle
-    const intoHalf = intoCore(ice, core, freezing, area, dt / 2, 0);
-    const above = cooling(s[b.vessel]!, drink, heat, freezing, toIce, surplus / latent, intoHalf, dt / 2);
+    now.seconds = dt / 2; now.surface = freezing; now.vessel = s[b.vessel]!; now.drink = drink; now.heat = heat; now.toIce = toIce; now.surplus = surplus / latent;
+    now.ice = ice; now.core = core; now.area = area; now.melting = 0;
+    intoCore();
+    cooling();
+    const { above, inward: intoHalf } = now;
     // what melts moves the surface itself: without it a small cold drink would freeze past its own freezing point
     const takes = (heat * (1 - Math.exp((-toIce * dt) / (2 * heat))) + (freezing === core ? 0 : intoHalf / (freezing - core))) / latent;
     const half = Math.max(-wet / 4, Math.min(ice / 2, ((toIce * above - intoHalf) / latent) * relaxed(takes * slope)));
     const surface = freezing + slope * half, nearer = iceArea(ice - half, mass0, area0), from = agitation * nearer, fusion = latentAt(surface);
     const later = surplus + WATER_J_GK * (now.drink - surface - drink + freezing) + moment[3]! * half;
     const held = enthalpyOfIce(surface);
-    let inward = intoCore(ice - half, core, surface, nearer, dt, half / (dt / 2));
-    let taken = from * cooling(s[b.vessel]!, drink, heat + half * WATER_J_GK, surface, from, later / fusion, inward, dt);
-    let melted = (taken - inward) / fusion;
+    now.seconds = dt; now.surface = surface; now.vessel = s[b.vessel]!; now.drink = drink; now.heat = heat + half * WATER_J_GK; now.toIce = from; now.surplus = later / fusion;
+    now.ice = ice - half; now.area = nearer; now.melting = half / (dt / 2);
+    intoCore();
+    cooling();
+    let { inward } = now, taken = from * now.above, melted = (taken - inward) / fusion;
     // in the second half the surface moves on, and the ice's middle follows it: the less it melts for that, the less it moves
     const pull = (follows(ice - half, nearer, dt) * 2 * slope) / fusion, after = (pull * (melted - half)) / (1 + pull);
     inward += after * fusion;
@@ -114,23 +125,25 @@ const waterAt = (celsius: number): number => WATER_0_J_G + WATER_J_GK * celsius;
 const latentAt = (celsius: number): number => waterAt(celsius) - enthalpyOfIce(celsius);
 
 /**
- * Lets `dt` pass for the pair; K s of the drink above the surface. Melt water comes in colder than the drink by `surplus` of its heat of fusion: of what the
- * ice takes so much goes on top, save where the middle of the ice takes `inward` J and nothing melts of them.
+ * Lets the step pass for the pair, of whose K s above the surface those are left that ice takes. Melt water comes in colder than the drink by `surplus` of its heat
+ * of fusion: of what the ice takes so much goes on top, save where the middle of the ice takes `inward` J and nothing melts of them.
  */
-function cooling(vessel: number, drink: number, heat: number, surface: number, toIce: number, surplus: number, inward: number, dt: number): number {
-  const taking = toIce * Math.max(0.2, 1 + surplus), lift = taking > 0 ? (inward * surplus) / (taking * dt) : 0;
-  now.vessel = vessel; now.drink = drink; now.heat = heat; now.toIce = taking; now.surface = surface + lift;
-  pass(now, dt);
-  return now.above + lift * dt;
+function cooling(): void {
+  const { surplus, seconds } = now, taking = now.toIce * Math.max(0.2, 1 + surplus), lift = taking > 0 ? (now.inward * surplus) / (taking * seconds) : 0;
+  now.toIce = taking; now.surface += lift;
+  pass(now);
+  now.above += lift * seconds;
 }
 
-/** J that go from the surface into the middle of the ice, the surface staying as it is; what melts, in g/s, takes warm ice away and leaves the cold. */
-function intoCore(ice: number, core: number, surface: number, area: number, dt: number, melting: number): number {
-  const gap = surface - core;
-  if (gap === 0) return 0;
-  const conducts = coreConductance(ice, area), capacity = (ice * (enthalpyOfIce(surface) - enthalpyOfIce(core))) / gap;
-  const z = capacity > 0 ? (conducts / capacity - melting / ice) * dt : 0;
-  return conducts * gap * dt * (Math.abs(z) < 1e-6 ? 1 : (1 - Math.exp(-z)) / z);
+/** What goes from the surface into the middle of the ice, the surface staying as it is; what melts takes warm ice away and leaves the cold. */
+function intoCore(): void {
+  const { ice, core, surface, seconds } = now, gap = surface - core;
+  now.inward = 0;
+  if (gap === 0) return;
+  const conducts = coreConductance(ice, now.area), capacity = (ice * (enthalpyOfIce(surface) - enthalpyOfIce(core))) / gap;
+  const z = capacity > 0 ? (conducts / capacity - now.melting / ice) * seconds : 0;
+  now.inward = conducts * gap * seconds;
+  if (Math.abs(z) >= 1e-6) now.inward *= (1 - Math.exp(-z)) / z;
 }
 
 /**
@@ -148,8 +161,8 @@ function withoutIce(s: Float64Array, b: Bodies, seconds: number, account: number
   const drink = temperatureWith(water, s[b.enthalpy]!, s[b.celsius]!), heat = capacityNow(drink);
   s[b.celsius] = drink;
   if (!(heat > 1e-6) || !(vesselHeat > 0)) return;
-  now.drink = drink; now.vessel = s[b.vessel]!; now.heat = heat; now.toIce = 0; now.surface = drink;
-  pass(now, seconds);
+  now.drink = drink; now.vessel = s[b.vessel]!; now.heat = heat; now.toIce = 0; now.surface = drink; now.seconds = seconds;
+  pass(now);
   const gained = enthalpyWith(water, now.drink) - s[b.enthalpy]!;
   s[account]! += gained + vesselHeat * (now.vessel - s[b.vessel]!);
   s[b.enthalpy]! += gained;

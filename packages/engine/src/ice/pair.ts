@@ -7,19 +7,19 @@ export interface Pair {
   /** J/K; a vessel of 0 takes no part */ heat: number; vesselHeat: number;
   /** W/K drink to ice, drink to vessel, vessel to air */ toIce: number; toVessel: number; toAir: number;
   /** °C of the ice's surface and of the air */ surface: number; ambient: number;
+  /** how long, 0 or more */ seconds: number;
   /** after `pass`: K s of the drink above the surface, and J that came from the air */ above: number; fromAir: number;
 }
 
 /** A pair with nothing in it. @source none - definition */
-export const pair = (): Pair => ({ drink: 0, vessel: 0, heat: 0, vesselHeat: 0, toIce: 0, toVessel: 0, toAir: 0, surface: 0, ambient: 0, above: 0, fromAir: 0 });
+export const pair = (): Pair => ({ drink: 0, vessel: 0, heat: 0, vesselHeat: 0, toIce: 0, toVessel: 0, toAir: 0, surface: 0, ambient: 0, seconds: 0, above: 0, fromAir: 0 });
 
 /**
- * Lets `seconds` pass for a pair.
- * @param seconds 0 or more, however long
+ * Lets its `seconds` pass for a pair, however many.
  * @source none - solution of two linear equations with constant coefficients
  */
-export function pass(b: Pair, seconds: number): void {
-  const { heat, vesselHeat, toIce, toVessel, toAir, surface, ambient } = b;
+export function pass(b: Pair): void {
+  const { heat, vesselHeat, toIce, toVessel, toAir, surface, ambient, seconds } = b;
   const p = toIce / heat;
   if (!(vesselHeat > 0) || !(toVessel > 0)) {
     const drink = surface + (b.drink - surface) * Math.exp(-p * seconds);

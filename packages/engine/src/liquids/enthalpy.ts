@@ -38,8 +38,8 @@ export function excessEnthalpyAt25(moleFraction: number): number {
   return x * (1 - x) * (L[0]! + root * L[1]! + x15 * (L[2]! + x * (L[3]! + x * x * L[4]!)));
 }
 
-/** Ethanol in g, and what all else but water brings: J/K, and J/K in u. */
-const BESIDE = new Float64Array(3);
+/** Ethanol in g, what all else but water brings: J/K, and J/K in u; and the excess enthalpy in J that goes with CAPACITY. */
+const BESIDE = new Float64Array(4);
 
 /**
  * Takes down what a block brings to heat beside its water, for `enthalpyWith` and its like: for a liquid of which only the water changes.
@@ -58,26 +58,27 @@ export function takeBeside(block: Float64Array, offset: number): void {
   BESIDE[0] = block[offset + ETHANOL]!; BESIDE[1] = a + b + (c + d); BESIDE[2] = e + f + (g + h);
 }
 
-/** Fills CAPACITY for this block and returns the excess enthalpy in J. */
-function expand(block: Float64Array, offset: number): number {
+/** Fills CAPACITY for this block, with the excess enthalpy. */
+function expand(block: Float64Array, offset: number): void {
   takeBeside(block, offset);
-  return expandWith(block[offset + WATER]!);
+  expandWith(block[offset + WATER]!);
 }
 
-function expandWith(water: number): number {
+function expandWith(water: number): void {
   const ethanol = BESIDE[0]!;
+  BESIDE[3] = 0;
   for (let k = 0; k < ORDER; k++) CAPACITY[k] = water * CP_WATER[k]!;
   CAPACITY[0]! += BESIDE[1]!;
   CAPACITY[1]! += BESIDE[2]!;
-  if (ethanol === 0) return 0;
+  if (ethanol === 0) return;
   for (let k = 0; k < CP_ETHANOL.length; k++) CAPACITY[k]! += ethanol * CP_ETHANOL[k]!;
-  if (water === 0) return 0;
+  if (water === 0) return;
   const solvent = water + ethanol;
   const p = ethanol / solvent;
   const weight = (water * ethanol) / solvent;
   for (let j = 0, k = 0; k < MIX.length; j++, k += 4) CAPACITY[j]! += weight * mixAt(k, p);
   const mol = water / M_WATER + ethanol / M_ETHANOL;
-  return mol * excessEnthalpyAt25(ethanol / M_ETHANOL / mol);
+  BESIDE[3] = mol * excessEnthalpyAt25(ethanol / M_ETHANOL / mol);
 }
 
 /** Of a power of u, whose coefficients begin at `k`, what mixing brings at this mass fraction. */
@@ -130,7 +131,8 @@ function enthalpyNow(celsius: number): number {
  * @source larkin1975 eq. 1 at 25 °C only; melinder2010; laliberte2009
  */
 export function enthalpy(block: Float64Array, offset: number, celsius: number): number {
-  return expand(block, offset) + enthalpyNow(celsius);
+  expand(block, offset);
+  return BESIDE[3]! + enthalpyNow(celsius);
 }
 
 /**
@@ -166,7 +168,8 @@ export function temperatureOf(block: Float64Array, offset: number, enthalpy_J: n
  * @source larkin1975 eq. 1 at 25 °C only; melinder2010; laliberte2009
  */
 export function enthalpyWith(water: number, celsius: number): number {
-  return expandWith(water) + enthalpyNow(celsius);
+  expandWith(water);
+  return BESIDE[3]! + enthalpyNow(celsius);
 }
 
 /**
@@ -177,7 +180,8 @@ export function enthalpyWith(water: number, celsius: number): number {
  * @source none - inverse of `enthalpy`
  */
 export function temperatureWith(water: number, enthalpy_J: number, guess: number): number {
-  const target = enthalpy_J - expandWith(water);
+  expandWith(water);
+  const target = enthalpy_J - BESIDE[3]!;
   let t = guess;
   for (let i = 0; i < 30; i++) {
     const inside = held(t), u = (inside - 25) / 100;

@@ -19,17 +19,27 @@ function polynomial(coefficients: Float64Array, x: number): number {
 
 function formula(massFraction: number, celsius: number): number {
   const d = celsius - 20;
-  // half of what is mixed in a bar has no alcohol
-  if (massFraction === 0) return d === 0 ? A[0]! : A[0]! + d * polynomial(B, d);
-  let sum = polynomial(A, massFraction);
+  let sum = densityOfEthanolWaterAt20(massFraction);
   if (d === 0) return sum;
   sum += d * polynomial(B, d);
+  if (massFraction === 0) return sum;
   let power = 1;
   for (const row of C) {
     power *= d;
     sum += power * massFraction * polynomial(row, massFraction);
   }
   return sum;
+}
+
+/**
+ * The same at 20 °C, where measures in mL are meant: the first row of the formula alone.
+ * @param massFraction ethanol over ethanol + water, 0..1; not looked at
+ * @returns kg/m³ in vacuum
+ * @source oiml-r22 general formula
+ */
+export function densityOfEthanolWaterAt20(massFraction: number): number {
+  // half of what is mixed in a bar has no alcohol
+  return massFraction === 0 ? A[0]! : polynomial(A, massFraction);
 }
 
 /**

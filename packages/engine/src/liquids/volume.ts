@@ -1,7 +1,7 @@
 import table from '../../../../data/physics/volumes.json' with { type: 'json' };
 import { at, CONSTITUENTS } from '../matter/constituents.ts';
 import type { Constituent } from '../matter/constituents.ts';
-import { densityOfEthanolWaterAnywhere } from './ethanol-water-density.ts';
+import { densityOfEthanolWaterAnywhere, densityOfEthanolWaterAt20 } from './ethanol-water-density.ts';
 import { volumeOfSucrose } from './sucrose-density.ts';
 
 const WATER = at.water, ETHANOL = at.ethanol, SUCROSE = at.sucrose;
@@ -89,10 +89,21 @@ export function soluteShare(block: Float64Array, offset: number): number {
  * @source oiml-r22 general formula; sps4 eq. 1; crc-solutions fits; choi-okos1986 table 2
  */
 export function volume(block: Float64Array, offset: number, celsius: number): number {
+  fill(block, offset, celsius);
+  return FILLED[0]!;
+}
+
+/** The volume of the last call of `fill`: returned, it would be put on the heap. */
+const FILLED = new Float64Array(1);
+
+function fill(block: Float64Array, offset: number, celsius: number): void {
   const water = block[offset + WATER]!, ethanol = block[offset + ETHANOL]!, sucrose = block[offset + SUCROSE]!, rest = block[offset + REST]!;
   const solvent = water + ethanol;
   let sum = 0;
-  if (solvent > 0) sum = (1000 * solvent) / densityOfEthanolWaterAnywhere(ethanol / solvent, celsius);
+  if (solvent > 0) {
+    if (celsius === 20) sum = (1000 * solvent) / densityOfEthanolWaterAt20(ethanol / solvent);
+    else sum = (1000 * solvent) / densityOfEthanolWaterAnywhere(ethanol / solvent, celsius);
+  }
   // sums side by side: none waits for another
   let a = 0, b = 0, c = 0, d = 0;
   for (let j = FIRST; j < LAST; j += 4) {
@@ -103,7 +114,7 @@ export function volume(block: Float64Array, offset: number, celsius: number): nu
   const fat = block[offset + FAT]!;
   if (fat !== 0) sum += (fat * PHI[5 * FAT]!) / (1 - FAT_PER_K * (celsius - 20));
   const solutes = solutesIn(block, offset);
-  if (solutes === 0) return sum;
+  if (solutes === 0) { FILLED[0] = sum; return; }
   const w = solutes > 0 ? solutes / (solutes + water) : 0;
   const swell = celsius === 20 || w === 0 ? 0 : volumeOfSucrose(w, celsius) - volumeOfSucrose(w, 20);
   if (sucrose !== 0) sum += sucrose * volumeOfSucrose(w, celsius);
@@ -113,7 +124,7 @@ export function volume(block: Float64Array, offset: number, celsius: number): nu
     const k = 5 * j, x = w < PHI[k + 4]! ? w : PHI[k + 4]!;
     sum += grams * (PHI[k]! + x * (PHI[k + 1]! + x * (PHI[k + 2]! + x * PHI[k + 3]!)) + swell);
   }
-  return sum + rest * (PHI[5 * REST]! + swell);
+  FILLED[0] = sum + rest * (PHI[5 * REST]! + swell);
 }
 
 /**
@@ -123,7 +134,8 @@ export function volume(block: Float64Array, offset: number, celsius: number): nu
  * @source oiml-r22 general formula; sps4 eq. 1; crc-solutions fits; choi-okos1986 table 2
  */
 export function volumeAt20(block: Float64Array, offset: number): number {
-  return volume(block, offset, 20);
+  fill(block, offset, 20);
+  return FILLED[0]!;
 }
 
 /**

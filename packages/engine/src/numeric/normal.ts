@@ -33,6 +33,19 @@ export function normalQuantile(p: number): number {
 }
 
 /**
+ * `normalQuantile` of many at once, in place; a call a number would put every one of them on the heap.
+ * @param p probabilities, 0..1
+ * @param n so many, from the first on
+ * @source wichura1988 algorithm AS 241, PPND16
+ */
+export function normalQuantiles(p: Float64Array, n: number): void {
+  for (let k = 0; k < n; k++) {
+    const q = p[k]! - 0.5;
+    if (q <= 0.425 && q >= -0.425) p[k] = q * central(0.180625 - q * q); else p[k] = normalQuantile(p[k]!);
+  }
+}
+
+/**
  * With which probability does a standard normal lie below this value?
  * @param z any
  * @returns 0..1, absolute error below 1e-14

@@ -1,4 +1,4 @@
-import { drawBy, hashOf, keyOf, normalQuantile, pointsInto, slopesOf } from '../numeric/index.ts';
+import { drawBy, hashOf, keyOf, normalQuantiles, pointsInto, slopesOf } from '../numeric/index.ts';
 import type { Spread } from '../provenance/types.ts';
 import type { Program } from './program.ts';
 
@@ -34,9 +34,8 @@ export function drawsOf(program: Program, spreadOf: (input: Program['inputs'][nu
  */
 export function drawMaker(x: Float64Array, program: Program, draws: Draws, keys: Int32Array, maker: number): void {
   if (deviates.length < keys.length) deviates = new Float64Array(keys.length);
-  // one after the other: the numbers need no branches and so wait for nothing
   for (let k = 0; k < keys.length; k++) deviates[k] = drawBy(keys[k]!, maker);
-  for (let k = 0; k < keys.length; k++) deviates[k] = normalQuantile(deviates[k]!);
+  normalQuantiles(deviates, keys.length);
   pointsInto(x, draws.index, draws.slopes, program.nominal, deviates, 0);
 }
 /** Written before it is read. */

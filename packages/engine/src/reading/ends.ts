@@ -21,9 +21,12 @@ export class EndSums {
 
   clear(): void { this.t.fill(0); }
 
-  /** What an input does to figure `k` at its own 2.5 (`down`) and 97.5 % point (`up`), signed differences from the nominal; straight in between on either side. */
-  add(down: number, up: number, k = 0): void {
-    const a = -down / Z95, b = up / Z95;
+  /**
+   * What an input does to figure `k` at its own 2.5 (`downs[at]`) and 97.5 % point (`ups[at]`), signed differences from the nominal; straight in between on either side.
+   * They are left where they stand: as arguments both would be put on the heap.
+   */
+  addAt(downs: Float64Array, ups: Float64Array, at: number, k: number): void {
+    const down = downs[at]!, up = ups[at]!, a = -down / Z95, b = up / Z95;
     const a2 = a * a, b2 = b * b;
     const m1 = (b - a) * HALF, m2 = (a2 + b2) / 2, m3 = (b2 * b - a2 * a) * 2 * HALF, m4 = 1.5 * (a2 * a2 + b2 * b2), square = m1 * m1;
     const { t } = this, o = OF_ONE * k;
@@ -37,6 +40,9 @@ export class EndSums {
     const half = (up - down) / 2, mean = (up + down) / 2, s = half * half;
     t[o + BENT]! += mean * mean; t[o + STRAIGHT]! += s; t[o + STRAIGHT2]! += s * s;
   }
+
+  /** `addAt` of the one figure. */
+  add(down: number, up: number): void { this.addAt(Float64Array.of(down), Float64Array.of(up), 0, 0); }
 
   /** How bent a figure is: what both sides do alike over what they do differently; 0 for a straight one. */
   bend(k = 0): number { const { t } = this, straight = t[OF_ONE * k + STRAIGHT]!, bent = t[OF_ONE * k + BENT]!; return straight > 0 ? Math.sqrt(bent / straight) : bent > 0 ? Infinity : 0; }
@@ -62,7 +68,7 @@ export class EndSums {
    */
   without(left: number, { down, up }: { readonly down: Float64Array; readonly up: Float64Array }, n: number, k: number, out: Float64Array): void {
     this.clear();
-    for (let i = 0, at = k * n; i < n; i++, at++) if (i !== left && (down[at] !== 0 || up[at] !== 0)) this.add(down[at]!, up[at]!);
+    for (let i = 0, at = k * n; i < n; i++, at++) if (i !== left && (down[at] !== 0 || up[at] !== 0)) this.addAt(down, up, at, 0);
     this.ends(out);
   }
 }

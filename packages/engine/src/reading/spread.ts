@@ -52,9 +52,10 @@ export function spreads(program: Program, w: Workspace, spreadOf: SpreadOf = (in
       // where a point makes a figure unknowable it says nothing of how far the figure goes
       const b = Number.isNaN(high) ? 0 : high - v, a = huge ? -b : Number.isNaN(low) ? 0 : low - v;
       if (a === 0 && b === 0) continue;
-      down[k * inputs + i] = a; up[k * inputs + i] = b;
+      const at = k * inputs + i;
+      down[at] = a; up[at] = b;
       variance[k]! += partOf(a, b);
-      sums.add(a, b, k);
+      sums.addAt(down, up, at, k);
     }
   };
   for (let i = 0; i < inputs; i++) {
