@@ -62,6 +62,13 @@ describe('a prep from the freezer', () => {
       expect(mix['frozen']!.value, step).toBeLessThan(82);
     }
   });
+  it('so is what stands where preps are said to be kept', () => {
+    const kept = (...lines: string[]) => read(['A', ...lines, '100 g cup']), told = kept('preps at: -18 °C', 'Cup:', '100 g white rum 40 %', '200 g water', 'stir 10 s', 'Build:');
+    const left = kept('Cup:', '100 g white rum 40 %', '200 g water', 'freeze 48 h at -18 °C', 'Build:');
+    for (const name of ['frozen', 'temperature']) expect(told.preps['cup']!.figures[name]!.value, name).toBeCloseTo(left.preps['cup']!.figures[name]!.value, 6);
+    expect(told.figures['temperature']!.value).toBeCloseTo(left.figures['temperature']!.value, 6);
+    expect(told.figures['frozen']!.value).toBeGreaterThan(50);
+  });
   it('what steeps in it takes none of its ice away', () => {
     const { infused, left } = { infused: 'infuse 24 h at -18 °C', left: 'rest 24 h at -18 °C' };
     const of = (step: string) => read(['A', 'Slush (infusion):', '300 ml water', '100 ml white rum 40 %', '3 g black tea leaves', step, 'Build:', '90 ml slush']).figures;

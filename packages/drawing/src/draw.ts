@@ -42,6 +42,8 @@ export interface DrawOptions {
   readonly weights?: Readonly<Record<string, number>> | undefined;
   /** how vessels stood a moment ago: they stand so again where no more is lost by it, which spares the search for their places while a hand changes the text */
   readonly like?: Arranged | undefined;
+  /** with `like`: for one frame, so that it is drawn in time; vessels may then lie over each other where they no longer have room */
+  readonly hasty?: boolean;
   /** the levels of many hands, where they were run for this very text */
   readonly tide?: Tide | undefined;
 }
@@ -81,7 +83,7 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
     drawBeside(pad, reading, frame);
   }
   const bars = options.mmPerPx === undefined ? [] : [{ x: 0, y: frame.height - 70, width: 240, height: 70 }];
-  const places = arrange(flow, reading, frame, [...pad.boxes.map(({ box }) => box), ...bars], options.like);
+  const places = arrange(flow, reading, frame, [...pad.boxes.map(({ box }) => box), ...bars], options.like, options.hasty);
   drawUpstream(pad, flow, reading, frame, places, scheme);
   drawUnset(pad, reading, frame);
   drawConsequence(pad, reading, frame, places, options.findings ?? []);

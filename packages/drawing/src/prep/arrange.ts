@@ -23,11 +23,11 @@ const SMALLER = 0.6;
  * Places for every vessel upstream of the glass at one scale: the largest at which nothing touches, the words that stand already (`said`) among it; as they were
  * a moment ago (`like`), smaller if need be, where that loses no more than it did.
  */
-export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[], like?: Arranged): Arrangement {
+export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readonly Box[], like?: Arranged, hasty = false): Arrangement {
   const told = flow.preps.some((prep) => prep.reading?.gas !== undefined || (prep.reading?.cloth !== undefined && tellsOf(prep.reading.cloth)));
   const folds = frame.phone || flow.preps.length < MAY ? [] : foldedIn(flow), at = (detail: Detail, row: readonly FlowPrep[]): Arrangement => largest(flow, reading, frame, said, detail, row);
   if (like !== undefined && like.over > 0 && like.of === listed(flow) && (!like.folded || folds.length > 0)) {
-    const again = nearby(like, (over) => standAt(flow, reading, frame, said, over, Infinity, like.detail, like.folded ? folds : []));
+    const again = nearby(like, hasty, (over, limit) => standAt(flow, reading, frame, said, over, limit, like.detail, like.folded ? folds : []));
     if (again !== null) return again;
   }
   const fold = (): Arrangement => { const row = at('all', folds); return row.as.cost <= WELL ? row : asMuch(flow, row, (detail) => at(detail, folds)); };
@@ -41,13 +41,16 @@ export function arrange(flow: Flow, reading: Reading, frame: Frame, said: readon
   return asMuch(flow, whole, (detail) => at(detail, []));
 }
 
-/** As they stood, else at the largest smaller scale at which no more is lost; null where there is none, and all is looked for anew. */
-function nearby(like: Arranged, at: (over: number) => Arrangement | null): Arrangement | null {
+/** As they stood, else at the largest smaller scale at which no more is lost; else where least is, if there is no time (`hasty`), or null, and all is looked for anew. */
+function nearby(like: Arranged, hasty: boolean, at: (over: number, limit: number) => Arrangement | null): Arrangement | null {
+  let best: Arrangement | null = null;
   for (const over of [like.over, ...STEPS.filter((n) => n > like.over)]) {
-    const tried = at(over);
-    if (tried !== null && tried.as.cost <= like.cost) return tried;
+    const tried = at(over, best?.as.cost ?? Infinity);
+    if (tried === null) continue;
+    if (tried.as.cost <= like.cost) return tried;
+    if (best === null || tried.as.cost < best.as.cost) best = tried;
   }
-  return null;
+  return hasty ? best : null;
 }
 
 /** As much told as does not cost a fall or a much smaller scale, `whole` being with all of it; what presses is told in any case, however small its vessel. */

@@ -7,7 +7,7 @@ import { frozenShare, mayHoldIce, restFrozen, tellFrozen } from '../program/froz
 import { belowZero, placeTemperature, writtenTemperature } from '../program/temperature.ts';
 import { assumeTime, secondsOf, untilDone, usualTime } from '../program/times.ts';
 import { driveOut } from '../program/sparkle.ts';
-import { bringTo, stand } from '../program/stand.ts';
+import { bringBelow, bringTo, stand } from '../program/stand.ts';
 import { Occurrences, add, put, setTemperature, settle, solveShares, stage, textOf, vat } from '../program/vat.ts';
 import { behindStep } from '../program/words.ts';
 import { booked, nothingLost } from './cloth.ts';
@@ -216,9 +216,11 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   together();
   if (shut) tellClosed(ctx, section.key, v, noted);
   if (noted.live || noted.closed.length > 0) tellDissolved(ctx, section.key, v);
-  const frozen = mayHoldIce(ctx, v), ice = ctx.layout.take(2);
   const stays = last !== null && (stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || (last.temperature !== undefined && !/^(boil|reduce)$/.test(stepRow(last.verb).does)));
   const own = stays ? -1 : ctx.assume('start/prep from the fridge', ['preps', section.key], 'place');
+  // preps may be said to be kept where water freezes
+  if (own >= 0 && ctx.book.list[own]!.value < 0) bringBelow(ctx, v, own);
+  const frozen = mayHoldIce(ctx, v), ice = ctx.layout.take(2);
   ctx.ops.push(({ s, x }) => {
     s[yield_g] = wholeMass(s, v.liquid);
     s[kept] = volumeAt20(s, v.liquid) + s[v.liquid + slot.unknown_g]!;

@@ -24,8 +24,12 @@ export function stand(ctx: Context, v: Vat, step: Step, temperature: number, sec
 
 /** Brings a liquid to a temperature, with the ice that stands in balance there. */
 export function bringTo(ctx: Context, v: Vat, step: Step, temperature: number): void {
+  if (belowZero(step)) bringBelow(ctx, v, temperature); else setTemperature(ctx, v, temperature);
+}
+
+/** The same where that temperature (input) is below 0 °C. */
+export function bringBelow(ctx: Context, v: Vat, temperature: number): void {
   setTemperature(ctx, v, temperature);
-  if (!belowZero(step)) return;
   const ice_g = ctx.layout.take(1), factor = depression(ctx);
   ctx.ops.push(({ s, x }) => { s[ice_g] = iceAt(s, v.liquid, x[temperature]! / x[factor]!); });
   freeze(ctx, v, ice_g, temperature, false);

@@ -31,7 +31,7 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
     svg.addEventListener('touchstart', (e) => { if ((e.target as Element).closest('[data-level]') !== null) e.preventDefault(); }, { passive: false });
     const hatch = makeHatches(defs), render = makeRenderer(svg), standOut = makeStandOut(svg);
     createEffect(() => {
-      const { reading: fresh, document: spec, findings, weights } = props.state.now();
+      const { reading: fresh, document: spec, findings, weights, carried } = props.state.now();
       const paper = print(), later = paper ? null : props.minutes.drawn(), reading = later ?? fresh, tide = presentRun(props.state) ?? undefined;
       const poured = later !== null && fresh.glass !== null ? { poured: { glass: fresh.glass, minutes: props.minutes.minute() } } : {};
       turn();
@@ -43,8 +43,9 @@ export function Glass(props: { readonly state: State; readonly sheet: Accessor<S
       // On paper one millimetre of the glass is one millimetre.
       const drawing = paper
         ? inBoth(() => draw(reading, { width: SHEET.width * PX_PER_MM, height: paperHeight(reading) * PX_PER_MM, mmPerPx: 1 / PX_PER_MM, scheme: 'light', document: spec, findings: said, tide }))
-        : draw(reading, { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), ...poured, scheme: props.sheet(), document: spec, findings: said, tide, weights, like: props.state.settled() ? undefined : stood });
-      if (!paper) stood = drawing.arranged;
+        : draw(reading, { ...size, ...(fits && real !== null ? { mmPerPx: 1 / real } : {}), ...poured, scheme: props.sheet(), document: spec, findings: said, tide, weights, like: props.state.settled() ? undefined : stood, hasty: carried });
+      // what was arranged in haste is no measure for the next
+      if (!paper && !carried) stood = drawing.arranged;
       hatch(drawing.mmPerPx);
       render(drawing);
       if (paper) { svg.style.setProperty('--true-width', `${drawing.width}mm`); svg.style.setProperty('--true-height', `${drawing.height}mm`); }

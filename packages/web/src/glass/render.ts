@@ -66,44 +66,40 @@ function place(node: Element, parent: Element, after: Element | null): void {
 
 function elementOf(shape: Shape): 'path' | 'circle' | 'text' | 'rect' { return shape.kind === 'target' ? 'rect' : shape.kind; }
 
+/** Gives a part what it says. What stays is left alone: without its `tabindex` for a moment it would lose the focus, and to give that back the page is laid out. */
 function dress(kept: Kept, part: Part): void {
   if (alike(part, kept.said)) return;
   kept.said = part;
-  const g = kept.node;
-  for (const name of g.getAttributeNames()) if (name !== 'aria-expanded') g.removeAttribute(name);
-  g.setAttribute('class', `part-${part.role}`);
-  g.setAttribute('data-part', part.id);
-  if (part.reading !== undefined) g.setAttribute('data-reading', part.reading);
+  const g = kept.node, worn = new Map(wornBy(part));
+  for (const name of g.getAttributeNames()) if (name !== 'aria-expanded' && !worn.has(name)) g.removeAttribute(name);
+  for (const [name, value] of worn) set(g, name, value);
+}
+
+function wornBy(part: Part): (readonly [name: string, value: string])[] {
+  const worn: (readonly [string, string])[] = [['class', `part-${part.role}`], ['data-part', part.id]];
+  if (part.reading !== undefined) worn.push(['data-reading', part.reading]);
   if (part.figure !== undefined) {
     const f = part.figure;
-    for (const [key, value] of [['data-figure', f.name], ['data-value', f.value], ['data-unit', f.unit], ['data-low', f.low], ['data-high', f.high]] as const) g.setAttribute(key, String(value));
-    g.setAttribute('data-of', f.reading);
-    g.setAttribute('role', 'button');
-    g.setAttribute('tabindex', '0');
-    g.setAttribute('aria-haspopup', 'dialog');
-    g.setAttribute('aria-label', part.name ?? f.name);
+    worn.push(
+      ['data-figure', f.name], ['data-value', String(f.value)], ['data-unit', f.unit], ['data-low', String(f.low)], ['data-high', String(f.high)], ['data-of', f.reading],
+      ['role', 'button'], ['tabindex', '0'], ['aria-haspopup', 'dialog'], ['aria-label', part.name ?? f.name],
+    );
   } else if (part.level !== undefined) {
-    const { of, value, unit, perPx } = part.level;
-    for (const [key, text] of [['role', 'slider'], ['tabindex', '0'], ['aria-orientation', 'vertical'], ['aria-label', part.name ?? of], ['aria-valuetext', part.name ?? ''], ['aria-valuenow', String(value)], ['aria-valuemin', '0'], ['aria-valuemax', String(Math.max(100, value * 4))], ['data-level', of], ['data-at', String(value)], ['data-in', unit], ['data-per', String(perPx)]] as const) g.setAttribute(key, text);
-  } else if (part.role === 'glass') {
-    g.setAttribute('data-drawing', 'glass');
-    g.setAttribute('role', 'group');
-    g.setAttribute('tabindex', '-1');
-    g.setAttribute('id', 'glass');
-    g.setAttribute('aria-label', part.name ?? '');
-  } else if (part.role === 'reading' || part.role === 'figure') { /* its texts speak */
-  } else if (part.role === 'vessel') {
-    g.setAttribute('data-section', part.prep ?? '');
-    g.setAttribute('role', 'group');
-    g.setAttribute('aria-label', part.name ?? '');
-  } else if (part.name !== undefined) {
-    g.setAttribute('role', 'img');
-    g.setAttribute('aria-label', part.name);
-  } else if (part.role !== 'fall') g.setAttribute('aria-hidden', 'true');
-  if (part.href !== undefined) { g.setAttribute('href', part.href); g.removeAttribute('aria-hidden'); }
-  if (part.tide !== undefined) g.setAttribute('data-tide', String(part.tide));
-  if (part.layer !== undefined) g.setAttribute('data-layer', part.layer);
-  if (part.washline_mm !== undefined) g.setAttribute('data-washline', String(part.washline_mm));
+    const { of, value, unit, perPx } = part.level, name = part.name ?? '';
+    worn.push(
+      ['role', 'slider'], ['tabindex', '0'], ['aria-orientation', 'vertical'], ['aria-label', name || of], ['aria-valuetext', name], ['aria-valuenow', String(value)], ['aria-valuemin', '0'],
+      ['aria-valuemax', String(Math.max(100, value * 4))], ['data-level', of], ['data-at', String(value)], ['data-in', unit], ['data-per', String(perPx)],
+    );
+  } else if (part.role === 'glass') worn.push(['data-drawing', 'glass'], ['role', 'group'], ['tabindex', '-1'], ['id', 'glass'], ['aria-label', part.name ?? '']);
+  else if (part.role === 'reading' || part.role === 'figure') { /* its texts speak */
+  } else if (part.role === 'vessel') worn.push(['data-section', part.prep ?? ''], ['role', 'group'], ['aria-label', part.name ?? '']);
+  else if (part.name !== undefined) worn.push(['role', 'img'], ['aria-label', part.name]);
+  else if (part.role !== 'fall' && part.href === undefined) worn.push(['aria-hidden', 'true']);
+  if (part.href !== undefined) worn.push(['href', part.href]);
+  if (part.tide !== undefined) worn.push(['data-tide', String(part.tide)]);
+  if (part.layer !== undefined) worn.push(['data-layer', part.layer]);
+  if (part.washline_mm !== undefined) worn.push(['data-washline', String(part.washline_mm)]);
+  return worn;
 }
 
 function ink(node: SVGElement, hatch: SVGElement | null, shape: Shape): void {
@@ -114,13 +110,7 @@ function ink(node: SVGElement, hatch: SVGElement | null, shape: Shape): void {
       return;
     case 'text':
       set(node, 'x', round(shape.x)); set(node, 'y', round(shape.y)); set(node, 'text-anchor', shape.anchor);
-      node.replaceChildren(...shape.runs.map((run) => {
-        const span = document.createElementNS(SVG, 'tspan');
-        span.textContent = run.text;
-        set(span, 'font-size', round(run.size)); set(span, 'font-weight', String(run.weight)); set(span, 'fill', colour(run.tone));
-        if (run.gap !== undefined) set(span, 'dx', round(run.gap));
-        return span;
-      }));
+      write(node, shape.runs);
       return;
     case 'path': case 'circle':
       for (const one of hatch === null ? [node] : [node, hatch]) {
@@ -130,6 +120,17 @@ function ink(node: SVGElement, hatch: SVGElement | null, shape: Shape): void {
       set(node, 'data-pen', shape.pen);
       stroke(hatch ?? node, shape);
       if (hatch !== null) { set(hatch, 'fill', `url(#h-${shape.hatch ?? ''})`); node.removeAttribute('stroke'); }
+  }
+}
+
+/** Runs of a text, each in the element that the run before it in this place had: a new one would be styled anew. */
+function write(node: SVGElement, runs: Extract<Shape, { kind: 'text' }>['runs']): void {
+  while (node.childElementCount > runs.length) node.lastElementChild?.remove();
+  for (const [i, run] of runs.entries()) {
+    const span = node.children[i] ?? node.appendChild(document.createElementNS(SVG, 'tspan'));
+    if (span.textContent !== run.text) span.textContent = run.text;
+    set(span, 'font-size', round(run.size)); set(span, 'font-weight', String(run.weight)); set(span, 'fill', colour(run.tone));
+    if (run.gap === undefined) span.removeAttribute('dx'); else set(span, 'dx', round(run.gap));
   }
 }
 
