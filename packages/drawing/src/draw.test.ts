@@ -32,6 +32,14 @@ describe('the drawing of a reading', () => {
       expect(collisions(draw(reading, { ...paper, document })).filter((said) => said.includes('1 : 1'))).toEqual([]);
     }));
   });
+  it('draws the ice that a liquid has of its own, and letters it, from half a per cent of its water on', () => {
+    const { dilution: _, ...figures } = CLEAR_COLADA.figures, of = (ice: number) => draw({ ...CLEAR_COLADA, figures: { ...figures, frozen: { ...CLEAR_COLADA.figures['strength']!, value: ice, low: ice, high: ice, unit: '%' } } }, { ...ROOMS[0]!, scheme: 'light', document: clearColada() });
+    const full = (drawing: Drawing) => drawing.shapes.filter((s) => s.kind === 'path' && s.part.startsWith('layer:') && s.hatch === 'ice').length, words = (drawing: Drawing) => boxes(drawing).map(({ text }) => text);
+    expect([full(of(12)), full(of(0.4))]).toEqual([1, 0]);
+    expect(words(of(12))).toEqual(expect.arrayContaining(['12.0 %', 'of its water ice']));
+    expect(words(of(0.4))).not.toContain('of its water ice');
+    expect(collisions(of(12))).toEqual([]);
+  });
   it('stands vessels as they stood where it is told, and sets no text over another so either', () => {
     fc.assert(fc.property(drinks, drinks, fc.constantFrom(...ROOMS), (one, two, room) => {
       const first = made(one), then = made({ ...two, preps: one.preps }), options = { ...room, scheme: 'light' as const };

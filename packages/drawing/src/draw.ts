@@ -11,6 +11,7 @@ import { drawGarnish, drawRim } from './glass/garnish.ts';
 import { drawGround } from './glass/ground.ts';
 import { drawIce } from './glass/ice.ts';
 import { drawLayers, drawLevels } from './glass/layers.ts';
+import { holdsIce } from './glass/slush.ts';
 import { drawWall } from './glass/wall.ts';
 import { drawPoured } from './later/then.ts';
 import type { Tide } from './hands/comb.ts';
@@ -67,7 +68,7 @@ export function draw(whole: Reading, options: DrawOptions): Drawing {
   pad.open({ id: 'glass', within: null, role: 'glass', name: words('aloud.drink', { drink: reading.drink, glass: reading.glass?.name ?? '' }) });
   if (reading.glass !== null) {
     drawGarnish(pad, reading.glass, frame.stand, scheme);
-    drawLayers(pad, reading.glass, frame.stand, scheme);
+    drawLayers(pad, reading.glass, frame.stand, scheme, holdsIce(reading));
     pad.open({ id: 'levels', within: 'glass', role: 'wall' });
     drawLevels(pad, reading.glass, frame.stand);
     drawIce(pad, reading.glass, frame.stand, scheme);

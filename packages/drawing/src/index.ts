@@ -14,6 +14,7 @@ export { differenceShown, drawCompare, type CompareOptions } from './compare/dra
 export { letterOf, sectionsOf } from './prep/flow.ts';
 export { outerSize } from './glass/profile.ts';
 export { fitsAt } from './glass/stand.ts';
+export { holdsIce } from './glass/slush.ts';
 export { broken } from './pen/lettering.ts';
 export { INKS, svgOf } from './svg.ts';
 export { counted, figureShown, shown, spreadShown, decimalsFor, leastDecimals, unitShown, volumeShown } from './pen/numbers.ts';

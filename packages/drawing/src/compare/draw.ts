@@ -1,6 +1,7 @@
 import type { GlassReading } from '@washline/engine';
 import type { Reading } from '../reading.ts';
 import { drawFilled } from '../glass/filled.ts';
+import { holdsIce } from '../glass/slush.ts';
 import { outerSize } from '../glass/profile.ts';
 import { heightY, standAt, type Stand } from '../glass/stand.ts';
 import { SIZE, run, runsWidth } from '../pen/lettering.ts';
@@ -45,7 +46,7 @@ function drawSide(pad: Pad, reading: Reading, glass: GlassReading, theirs: numbe
   pad.open({ id: 'shelf', within: null, role: 'rule' });
   pad.line('shelf', stand.axis - half - 16, stand.table + 0.6, stand.axis + half + 16, stand.table + 0.6, { stroke: 'ink2', width: 1 });
   pad.open({ id: 'glass', within: null, role: 'vessel', name: words('aloud.drink', { drink: reading.drink, glass: glass.name }) });
-  drawFilled(pad, glass, stand, scheme);
+  drawFilled(pad, glass, stand, scheme, holdsIce(reading));
   // its own level, heavy to where its numbers end; the other's as a phantom through its own glass
   const y = heightY(stand, glass.washline_mm), level = [run(shown(glass.washline_mm, 1), phone ? 22 : SIZE.chief - 8, 'ink', 500), run('mm', phone ? 13 : 18, 'ink', 500, 6)], strength = reading.figures['strength'];
   const said = strength === undefined ? [] : [run(shown(strength.value, Math.max(1, decimalsFor(strength.low, strength.high))), phone ? 22 : SIZE.chief - 8, 'ink', 500), run(unitShown(strength.unit), phone ? 13 : 18, 'ink', 500, 6)];

@@ -4,15 +4,16 @@ import { SIZE, run, textWidth } from '../pen/lettering.ts';
 import { figureShown } from '../pen/numbers.ts';
 import type { Pad } from '../pen/pad.ts';
 import { words } from '../words.ts';
+import { holdsIce } from '../glass/slush.ts';
 import { volumeOnLeader } from './beside.ts';
 import { figureName, markOf } from './mark.ts';
 
-const ORDER = ['volume', 'sugar', 'acidity', 'ph', 'brix', 'density', 'dilution', 'co2', 'temperature', 'ethanol', 'energy', 'cost'] as const;
-const PHONE = ['volume', 'sugar', 'acidity', 'dilution', 'temperature'] as const;
+const ORDER = ['volume', 'sugar', 'acidity', 'ph', 'brix', 'density', 'dilution', 'frozen', 'co2', 'temperature', 'ethanol', 'energy', 'cost'] as const;
+const PHONE = ['volume', 'sugar', 'acidity', 'dilution', 'frozen', 'temperature'] as const;
 
 /** The other figures of the whole drink, in one row under the glass: value above, its word below. */
 export function drawRest(pad: Pad, reading: Reading, frame: Frame, minutes = 0): void {
-  const names: readonly string[] = (frame.phone ? PHONE : ORDER).filter((name) => name !== 'volume' || !volumeOnLeader(reading));
+  const names: readonly string[] = (frame.phone ? PHONE : ORDER).filter((name) => (name !== 'volume' || !volumeOnLeader(reading)) && (name !== 'frozen' || holdsIce(reading)));
   const there = names.flatMap((name) => { const figure = reading.figures[name]; return figure === undefined ? [] : [{ name, figure, value: figureShown(figure), word: words(minutes > 0 && name === 'temperature' ? 'short.temperature.then' : `short.${name}`, {}) }]; });
   if (there.length === 0) return;
   const size = frame.phone ? 14 : SIZE.body;
@@ -36,4 +37,4 @@ export function drawRest(pad: Pad, reading: Reading, frame: Frame, minutes = 0):
 }
 
 /** What goes first where the row is too long. */
-const DROP = ['cost', 'density', 'brix', 'ethanol', 'energy', 'ph', 'acidity', 'co2', 'dilution', 'temperature', 'sugar', 'volume'];
+const DROP = ['cost', 'density', 'brix', 'ethanol', 'energy', 'ph', 'acidity', 'co2', 'dilution', 'temperature', 'sugar', 'frozen', 'volume'];

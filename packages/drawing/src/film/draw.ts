@@ -23,7 +23,7 @@ export interface FilmVessel {
   readonly bar: number | null;
   readonly frozen: boolean; readonly set: boolean;
 }
-export type FilmStand = { readonly kind: 'glass'; readonly glass: GlassReading } | ({ readonly kind: 'vessel' } & FilmVessel);
+export type FilmStand = { readonly kind: 'glass'; readonly glass: GlassReading; readonly slush?: boolean } | ({ readonly kind: 'vessel' } & FilmVessel);
 
 export interface FilmOptions {
   readonly width: number; readonly height: number; readonly scheme: Scheme;
@@ -50,7 +50,7 @@ export function drawFilm(stand: FilmStand | null, options: FilmOptions): { reado
   const y = put?.y ?? (options.high + options.low) / 2, level = put !== null;
   if (put !== null && stand !== null) {
     if (scheme === 'light' && width >= 700) drawNet(pad, put, options);
-    if (stand.kind === 'glass') drawGlass(pad, stand.glass, put, scheme); else drawBench(pad, stand, put, scheme);
+    if (stand.kind === 'glass') drawGlass(pad, stand, put, scheme); else drawBench(pad, stand, put, scheme);
   }
   const narrow = width < 700, gap = narrow ? 8 : 72, edge = narrow ? 14 : 46;
   const from = split + gap, to = width - edge, time = options.time, share = time === null ? 0 : Math.min(1, Math.max(0, time.gone / time.seconds)), at = from + (to - from) * share;
@@ -104,10 +104,10 @@ function drawNet(pad: Pad, put: Put, { split, height }: FilmOptions): void {
   pad.path('net', coarse, { stroke: 'ground2', width: 0.7 });
 }
 
-function drawGlass(pad: Pad, glass: GlassReading, put: Put, scheme: Scheme): void {
+function drawGlass(pad: Pad, { glass, slush }: Extract<FilmStand, { kind: 'glass' }>, put: Put, scheme: Scheme): void {
   const at = standAt(glass, put.k, put.axis, put.table);
   pad.open({ id: 'glass', within: null, role: 'glass', name: words('aloud.drink', { drink: '', glass: glass.name }).replace(/^\W+/, ''), washline_mm: glass.washline_mm });
-  drawFilled(pad, glass, at, scheme);
+  drawFilled(pad, glass, at, scheme, slush);
 }
 
 function drawBench(pad: Pad, one: FilmVessel, put: Put, scheme: Scheme): void {

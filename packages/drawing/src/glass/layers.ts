@@ -21,13 +21,15 @@ export function hatchOf(layer: Pick<Layer, 'kind' | 'turbidity'>): HatchKey | un
   return layer.turbidity >= 1 ? 'cloudy' : undefined;
 }
 
-export function drawLayers(pad: Pad, glass: GlassReading, stand: Stand, scheme: Scheme): void {
+/** `slush`: the drink has ice of its own, so that the liquid that was poured first is drawn as one full of it. */
+export function drawLayers(pad: Pad, glass: GlassReading, stand: Stand, scheme: Scheme, slush = false): void {
+  const full = slush ? glass.layers.findIndex((layer) => layer.kind === 'liquid') : -1;
   for (const [i, layer] of glass.layers.entries()) {
     if (layer.to_mm <= layer.from_mm) continue;
     const from = i === 0 ? Math.min(layer.from_mm, 0) : layer.from_mm;
     pad.open({ id: `layer:${i}`, within: 'glass', role: 'layer', layer: layer.name, name: words('aloud.layer', { name: layer.name, kind: layer.kind, from: shown(layer.from_mm, 1), to: shown(layer.to_mm, 1), ml: volumeShown(layer.mL) }) });
     const fill = tint(layer.colour, { at: 'glass', scheme, foam: layer.kind === 'foam', turbidity: layer.turbidity, strength: layer.strength });
-    pad.path('fill', slab(glass, stand, from, layer.to_mm), { fill, hatch: hatchOf(layer) });
+    pad.path('fill', slab(glass, stand, from, layer.to_mm), { fill, hatch: i === full ? 'ice' : hatchOf(layer) });
   }
 }
 

@@ -2,6 +2,7 @@ import type { GlassReading } from '@washline/engine';
 import type { Reading } from '../reading.ts';
 import { frameOf } from '../frame.ts';
 import { drawFilled } from '../glass/filled.ts';
+import { holdsIce } from '../glass/slush.ts';
 import { brimHeight, outerSize, radiusAt } from '../glass/profile.ts';
 import { heightY, standAt, type Stand } from '../glass/stand.ts';
 import { SIZE, run, textWidth } from '../pen/lettering.ts';
@@ -54,7 +55,7 @@ export function drawHands(reading: Reading, tide: Tide, options: HandsOptions): 
   if (piece === null) return null;
   const pad = new Pad(), stand = standOf(glass, whole.stand.scale, y, { width, height, phone, head: options.head });
   pad.open({ id: 'glass', within: null, role: 'wall' });
-  drawFilled(pad, glass, stand, scheme);
+  drawFilled(pad, glass, stand, scheme, holdsIce(reading));
   const x = phone ? Math.max(146, stand.axis + outerSize(glass).radius * stand.scale + 72) : Math.round(width * 0.5);
   drawTide(pad, tide, glass, stand, { washline: y, phone, edge, height, longest: Math.min(60, Math.max(12, x - (phone ? 60 : 80) - stand.axis - outerSize(glass).radius * stand.scale)) }, false);
   // parts that drew themselves are ink here: the view's own words say them

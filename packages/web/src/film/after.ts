@@ -1,10 +1,10 @@
-import { factsOf, type FilmVessel } from '@washline/drawing';
+import { factsOf, holdsIce, type FilmVessel } from '@washline/drawing';
 import type { GlassReading, Line, PrepReading, Step } from '@washline/engine';
 import { INTO_GLASS, MIXERS, type Read, type Reading } from '../read.ts';
 import type { FilmStep } from './steps.ts';
 
 /** What stands there: the glass as it is served, or a vessel and what is in it. */
-export type Stood = { readonly kind: 'glass'; readonly glass: GlassReading } | ({ readonly kind: 'vessel' } & FilmVessel);
+export type Stood = { readonly kind: 'glass'; readonly glass: GlassReading; readonly slush: boolean } | ({ readonly kind: 'vessel' } & FilmVessel);
 export interface After {
   /** null where the engine has no state of this section yet */
   readonly state: Stood | null;
@@ -98,12 +98,12 @@ function inBuild(steps: readonly FilmStep[], at: number, cut: Pick<Read, 'readin
   const tin = vesselAt(steps, at);
   if (tin === null) {
     const glass = cut?.reading.glass ?? null;
-    return glass === null || !(glass.washline_mm > 0) ? null : { pressure: null, state: { kind: 'glass', glass } };
+    return cut === null || glass === null || !(glass.washline_mm > 0) ? null : { pressure: null, state: { kind: 'glass', glass, slush: holdsIce(cut.reading) } };
   }
   // A build for several is read as one of them; what is in the tin is only known from its own stage.
   const mL = stage?.figures['volume']?.value ?? (now.document.serves === 1 ? cut?.reading.figures['volume']?.value : undefined), ice_g = stage?.figures['ice_left']?.value ?? 0;
   if (mL === undefined || !Number.isFinite(mL)) return null;
   const like = (cut ?? now).reading.glass?.layers.find((l) => l.kind === 'liquid') ?? now.reading.glass?.layers.find((l) => l.kind === 'liquid');
   const mixed = now.reading.stages.map((s) => (s.figures['volume']?.value ?? 0) + (s.figures['ice_left']?.value ?? 0) / 0.917);
-  return { pressure: null, state: { kind: 'vessel', vessel: tin, room_mL: Math.max(mL + 250, ...mixed), mL, ice_g, colour: like?.colour ?? '#f4f6f0', turbidity: like?.turbidity ?? 0, strength: stage?.figures['strength']?.value ?? null, bar: null, frozen: false, set: false } };
+  return { pressure: null, state: { kind: 'vessel', vessel: tin, room_mL: Math.max(mL + 250, ...mixed), mL, ice_g, colour: like?.colour ?? '#f4f6f0', turbidity: like?.turbidity ?? 0, strength: stage?.figures['strength']?.value ?? null, bar: null, frozen: stage !== null && holdsIce(stage), set: false } };
 }
