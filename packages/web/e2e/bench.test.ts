@@ -53,6 +53,22 @@ describe('the bench of the page', () => {
     await page.context().close();
   });
 
+  it('offers the lines it may have: first what this drink would take, each with its number ready to be typed over', async () => {
+    const { page, faults } = await open(browser, site.address);
+    await paste(page, SOUR);
+    await toBench(page);
+    const offered = () => page.locator('[data-may]').allInnerTexts();
+    await page.getByRole('heading', { name: 'This drink would take' }).waitFor();
+    expect((await offered()).slice(0, 4)).toEqual(expect.arrayContaining(['room: 22 °C', 'bar spoon: 4.2 ml']));
+    await page.getByRole('button', { name: 'bar spoon: 4.2 ml' }).click();
+    await page.keyboard.type('9');
+    expect(await page.inputValue('[data-bench]')).toBe('bar spoon: 9 ml\n');
+    expect(await offered()).not.toContain('bar spoon: 4.2 ml');
+    await page.getByText(/takes one number/).waitFor();
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
   it('begins with an example that is understood whole', async () => {
     const { page } = await open(browser, site.address);
     await toBench(page);

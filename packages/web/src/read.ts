@@ -4,7 +4,7 @@ export { INTO_GLASS, MIXERS } from '@washline/engine';
 export { measureOf, setAmount, stepped, verbIn, writtenIn } from '@washline/spec';
 export { amountAt, reach, takeHold, turnLine, turnsLine, typedAmount } from './hand/levels.ts';
 export { toldOf } from './sheet/told.ts';
-export { fromFree } from '@washline/spec';
+export { benchLines, fromFree, withBenchLine } from '@washline/spec';
 import { completions, loadLanguage, messagesIn, readText, writtenIn, type Answer, type Completions, type MessageLanguage } from '@washline/spec';
 import { tables } from '@washline/tables';
 
@@ -34,6 +34,9 @@ export function read(text: string, why?: string, language: MessageLanguage = 'en
   const ofBench = problems.filter(({ where }) => where.file === BENCH);
   return { reading, document, findings: reading.findings, problems: problems.filter(({ where }) => where.file !== BENCH), ...(ofBench.length === 0 ? {} : { benchProblems: ofBench }), carried: ranged === null, weights };
 }
+
+/** Rows of the tables that the last reading took numbers from. */
+export const rowsTaken = (): ReadonlySet<string> => new Set(before?.compiled.program.inputs.flatMap(({ row, key }) => (key.startsWith('unit/') ? [row, `units ${key.slice(5)}`] : [row])) ?? []);
 
 /** The same text with what the drink is in its glass for half an hour, apart from the reading that is drawn. */
 export function readLater(text: string, language: MessageLanguage): Reading { return readText(text, { tables, language, later: 'alone', ...own() }).reading; }

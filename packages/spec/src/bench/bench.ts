@@ -8,22 +8,14 @@ import { givenOf } from '../sections/given.ts';
 import { isNote } from '../sections/heading.ts';
 import { shelfEntry } from '../sections/shelf.ts';
 import { badCharacter, rows, type Row } from '../text/rows.ts';
-import { words } from '../vocabulary/vocabulary.ts';
 import { atoms } from './atoms.ts';
 import { BENCH_WORDS, benchRow, newDraft, type BenchRow, type Draft } from './draft.ts';
 import { headKey, headValue, MAY_SAY, NO_HEAD, type BenchHead } from './head.ts';
+import { partOf, type Part } from './parts.ts';
 import { rowOf } from './row.ts';
 import { SPECIAL } from './special.ts';
 
 type Tell = (code: ProblemCode, at: number, length: number, words?: Record<string, string | number>) => void;
-type Part = 'shelf' | 'things';
-
-const PARTS: Readonly<Record<string, Part>> = { tools: 'things', places: 'things', werkzeug: 'things', gerate: 'things', orte: 'things' };
-/** The section a heading opens; null where it is none of a bench. */
-function partOf(name: string): Part | null {
-  const folded = fold(name);
-  return Object.hasOwn(PARTS, folded) ? PARTS[folded]! : words('section').get(folded)?.key === 'shelf' ? 'shelf' : null;
-}
 
 /**
  * Reads a bench: the maker's own bottles, tools, places, prices and customs.

@@ -1,0 +1,36 @@
+import { fold } from '../names/fold.ts';
+import { parseBench } from './bench.ts';
+import { BENCH_ROWS } from './draft.ts';
+import { partOf } from './parts.ts';
+
+/** A line that a bench may have, as an example, and the rows of the tables that it goes before, named as an input names its own (`units bar spoon`). */
+export interface BenchLine { readonly text: string; readonly rows: readonly string[] }
+
+/**
+ * Which lines may a bench have that it has not yet?
+ * @param text the bench as it stands
+ * @param language of the examples; English where there is no other
+ * @returns an example of each, in the order of `data/bench.json`
+ * @source none - definition
+ */
+export function benchLines(text: string, language: 'en' | 'de'): BenchLine[] {
+  const said = new Set(text.split('\n').map((line) => fold(line.slice(0, Math.max(0, line.indexOf(':'))).trim())));
+  return BENCH_ROWS.filter((row) => !row.words.some((word) => said.has(fold(word)))).map((row) => {
+    const example = language === 'de' ? row.beispiel ?? row.example : row.example, { values, spreads, units } = parseBench(example).bench;
+    return { text: example, rows: [...[...values.keys()].map((key) => `assumptions ${key}`), ...[...spreads.keys()].map((key) => `spreads ${key}`), ...[...units.keys()].map((key) => `units ${key}`), ...(row.judges ?? []).map((key) => `spreads ${key}`)] };
+  });
+}
+
+/**
+ * A bench with a line more, where tools and places stand: above the shelf, if that is what it ends with.
+ * @returns the whole text, and where in it the first number of the line stands, to be typed over
+ * @source none - definition
+ */
+export function withBenchLine(text: string, line: string): { readonly text: string; readonly from: number; readonly to: number } {
+  const lines = text.trimEnd().split('\n'), last = lines.findLastIndex((one) => one.trimEnd().endsWith(':') && partOf(one.trim().replace(/:$/, '')) !== null);
+  const above = last >= 0 && partOf(lines[last]!.trim().replace(/:$/, '')) === 'shelf' ? last : lines.length;
+  const before = lines.slice(0, above), rest = lines.slice(above);
+  while (before.length > 0 && before.at(-1)!.trim() === '') before.pop();
+  const head = before.length === 0 ? '' : `${before.join('\n')}\n`, number = /[-−]?\d+(?:[.,]\d+)?/.exec(line), at = head.length + (number?.index ?? line.length);
+  return { text: `${head}${line}\n${rest.length > 0 ? `\n${rest.join('\n')}\n` : ''}`, from: at, to: at + (number?.[0].length ?? 0) };
+}
