@@ -28,11 +28,13 @@ export function slice(profile: Profile, from: number, to: number): [number, numb
 /** Volume between two heights in mL: the sum of the frusta. */
 export function volumeBetween(profile: Profile, from: number, to: number): number {
   if (to <= from) return 0;
-  const knots = slice(profile, from, to);
-  let sum = 0;
-  for (let i = 1; i < knots.length; i += 1) {
-    const [h0, r0] = knots[i - 1] as [number, number], [h1, r1] = knots[i] as [number, number];
+  let sum = 0, h0 = from, r0 = radiusAt(profile, from);
+  for (let i = 0; i <= profile.length; i += 1) {
+    const knot = profile[i], h1 = knot === undefined ? to : knot[0];
+    if (h1 <= from || (knot !== undefined && h1 >= to)) continue;
+    const r1 = knot === undefined ? radiusAt(profile, to) : knot[1];
     sum += (Math.PI * (h1 - h0) * (r0 * r0 + r0 * r1 + r1 * r1)) / 3;
+    h0 = h1; r0 = r1;
   }
   return sum / 1000;
 }

@@ -58,8 +58,8 @@ export class Pad {
 
   path(pen: Pen, steps: readonly Step[], ink: Inked = {}): void {
     if (steps.length === 0) return;
-    const shape: PathShape = { kind: 'path', id: this.next(), part: this.part, pen, d: '', ...PENS[pen], ...ink };
-    this.shapes.push({ ...shape, d: steps as unknown as string });
+    const shape: PathShape = { kind: 'path', id: this.next(), part: this.part, pen, d: steps as unknown as string, ...PENS[pen], ...ink };
+    this.shapes.push(shape);
   }
 
   line(pen: Pen, x1: number, y1: number, x2: number, y2: number, ink: Inked = {}): void { this.path(pen, line(x1, y1, x2, y2), ink); }
@@ -100,14 +100,21 @@ export function overlap(a: Box, b: Box, gap = 0): boolean {
   return a.x < b.x + b.width + gap && b.x < a.x + a.width + gap && a.y < b.y + b.height + gap && b.y < a.y + a.height + gap;
 }
 
+/** The same shape in millimetres: the pad made it for itself and is done with it, so it is not copied. */
 function scaled(shape: Shape, k: number): Shape {
-  const inked = <T extends { width?: number | undefined; dash?: readonly number[] | undefined }>(s: T): T => ({
-    ...s, ...(s.width === undefined ? {} : { width: s.width * k }), ...(s.dash === undefined ? {} : { dash: s.dash.map((n) => n * k) }),
-  });
-  switch (shape.kind) {
-    case 'path': return { ...inked(shape), d: written(shape.d as unknown as readonly Step[], k) };
-    case 'circle': return { ...inked(shape), x: shape.x * k, y: shape.y * k, r: shape.r * k };
-    case 'text': return { ...shape, x: shape.x * k, y: shape.y * k, runs: shape.runs.map((r) => ({ ...r, size: r.size * k, ...(r.gap === undefined ? {} : { gap: r.gap * k }) })) };
-    case 'target': return { ...shape, x: shape.x * k, y: shape.y * k, width: shape.width * k, height: shape.height * k };
+  const s = shape as Own<Shape>;
+  switch (s.kind) {
+    case 'path': s.d = written(s.d as unknown as readonly Step[], k); inked(s, k); break;
+    case 'circle': s.x *= k; s.y *= k; s.r *= k; inked(s, k); break;
+    // runs may be another's too
+    case 'text': s.x *= k; s.y *= k; s.runs = s.runs.map((r) => ({ ...r, size: r.size * k, ...(r.gap === undefined ? {} : { gap: r.gap * k }) })); break;
+    case 'target': s.x *= k; s.y *= k; s.width *= k; s.height *= k; break;
   }
+  return s;
+}
+type Own<T> = T extends unknown ? { -readonly [K in keyof T]: T[K] } : never;
+
+function inked(s: Own<PathShape | CircleShape>, k: number): void {
+  if (s.width !== undefined) s.width *= k;
+  if (s.dash !== undefined) s.dash = s.dash.map((n) => n * k);
 }

@@ -1,5 +1,6 @@
-import { captionOf, type Caption } from './caption.ts';
+import type { Box } from '../pen/pad.ts';
 import { vesselOf, type Board } from './board.ts';
+import { captionOf, type Caption } from './caption.ts';
 import type { FlowPrep } from './flow.ts';
 import { boxOf, vesselSize, type Vessel } from './vessel.ts';
 
@@ -20,36 +21,72 @@ export function standRest(board: Board, rest: readonly FlowPrep[]): void {
     const done = [...tries.slice(0, 1), ...[0.75, 0.55].flatMap((part) => tries.slice(0, -1).map(([, c]) => [board.k * part, c] as const)), ...tries.slice(1), [board.k * 0.75, brief] as const, [board.k * 0.55, brief] as const].some(([k, said]) => {
       const size = vesselSize(vessel, k), caption: Caption = { ...said, less: undefined };
       return (['under', 'right'] as const).some((where) => {
-        const below = where === 'under' ? caption.height : Math.max(0, caption.height + 6 - size.height), beside = where === 'under' ? Math.max(size.width, caption.width) / 2 : size.width / 2 + 14 + caption.width;
-        return spotsAt(k).some((x, y, low) => (low ? y + below + 10 < frame.height && x < frame.dims - 20 - beside : y < line - below - 30 && x < frame.width - 20 - beside) && board.put(prep, prep.key, vessel, mL, x, y, caption, [where], k) !== null);
+        const under = where === 'under', spots = spotsAt(k);
+        const below = under ? caption.height : Math.max(0, caption.height + 6 - size.height), beside = under ? Math.max(size.width, caption.width) / 2 : size.width / 2 + 14 + caption.width;
+        words.width = caption.width; words.height = caption.height;
+        for (let i = 0; spots.has(i); i++) {
+          const x = spots.at[2 * i]!, y = spots.at[2 * i + 1]!;
+          if (!(i < spots.low ? y + below + 10 < frame.height && x < frame.dims - 20 - beside : y < line - below - 30 && x < frame.width - 20 - beside)) continue;
+          // where `put` will set them
+          words.x = under ? x - size.width / 2 - 3 : x + size.width / 2 + 14; words.y = under ? y + 8 : y - size.height + 6;
+          if (board.free(words, 4) && board.put(prep, prep.key, vessel, mL, x, y, caption, [where], k) !== null) return true;
+        }
+        return false;
       });
     });
     if (!done) board.overlaps += 1;
   }
 }
 
+/** Words that are tried at a thousand places: one box, so that each is not one more on the heap. */
+const words = { x: 0, y: 0, width: 0, height: 0 };
+
 /** Where a vessel itself finds room, below the line and then above it: looked for as far as it is asked for, and kept for the next words beside it. */
 class Spots {
-  private readonly found: (readonly [x: number, y: number, low: boolean])[] = [];
-  private readonly further: Iterator<readonly [number, number, boolean]>;
+  /** axis and shelf of each, one behind the other */
+  readonly at: number[] = [];
+  /** so many of them are below the line */
+  low = 0;
+  private readonly board: Board;
+  private readonly line: number;
+  private readonly own: Box;
+  private readonly box: { x: number; y: number; width: number; height: number };
+  private readonly from: number;
+  private readonly height: number;
+  private below = true;
+  private x: number;
+  private y: number;
 
-  constructor(board: Board, vessel: Vessel, k: number, line: number) { this.further = places(board, vessel, k, line); }
+  constructor(board: Board, vessel: Vessel, k: number, line: number) {
+    const size = vesselSize(vessel, k);
+    this.board = board; this.line = line; this.own = boxOf(vessel, 0, 0, k); this.box = { ...this.own };
+    this.from = 16 + size.width / 2; this.height = size.height;
+    this.x = this.from; this.y = line + 34 + size.height;
+  }
 
-  some(fits: (x: number, y: number, low: boolean) => boolean): boolean {
-    for (let i = 0; ; i++) {
-      if (i === this.found.length) {
-        const next = this.further.next();
-        if (next.done === true) return false;
-        this.found.push(next.value);
+  /** Are there more than `i`? */
+  has(i: number): boolean {
+    while (this.at.length <= 2 * i) if (!this.further()) return false;
+    return true;
+  }
+
+  /** Looks for one more, along the rows of a grid; false at its end. */
+  private further(): boolean {
+    const { frame } = this.board, half = this.from - 16;
+    for (;;) {
+      if (this.below ? !(this.y + 10 < frame.height) : !(this.y < this.line - 30)) {
+        if (!this.below) return false;
+        this.below = false; this.x = this.from; this.y = 14 + this.height;
+        continue;
       }
-      if (fits(...this.found[i]!)) return true;
+      if (!(this.x < (this.below ? frame.dims : frame.width) - 20 - half)) { this.x = this.from; this.y += this.below ? 30 : 36; continue; }
+      const { x, y } = this;
+      this.x += this.below ? 24 : 30;
+      this.box.x = x + this.own.x; this.box.y = y + this.own.y;
+      if (!this.board.free(this.box)) continue;
+      this.at.push(x, y);
+      if (this.below) this.low += 1;
+      return true;
     }
   }
-}
-
-function* places(board: Board, vessel: Vessel, k: number, line: number): Generator<readonly [number, number, boolean]> {
-  const { frame } = board, size = vesselSize(vessel, k), half = size.width / 2, own = boxOf(vessel, 0, 0, k);
-  const free = (x: number, y: number): boolean => board.free({ x: x + own.x, y: y + own.y, width: own.width, height: own.height });
-  for (let y = line + 34 + size.height; y + 10 < frame.height; y += 30) for (let x = 16 + half; x < frame.dims - 20 - half; x += 24) if (free(x, y)) yield [x, y, true];
-  for (let y = 14 + size.height; y < line - 30; y += 36) for (let x = 16 + half; x < frame.width - 20 - half; x += 30) if (free(x, y)) yield [x, y, false];
 }

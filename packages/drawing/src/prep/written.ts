@@ -45,11 +45,13 @@ function writeAway(board: Board, lines: readonly WrittenLine[], into: Placed, co
     // no nearer than the grid's next place to where the leader would be too long
     const top = onGrid(mouth[1] - height - 2 - FAR, 8), left = onGrid(mouth[0] - width - FAR, 12), right = Math.min(board.frame.width - 10 - width, mouth[0] + FAR);
     for (let y = top; y + height <= into.box.y - 4; y += 8) for (let x = left; x < right; x += 12) {
-      const from = [Math.min(Math.max(mouth[0], x + 8), x + width - 8), y + height + 2] as const, far = Math.hypot(from[0] - mouth[0], from[1] - mouth[1]);
+      const begins = Math.min(Math.max(mouth[0], x + 8), x + width - 8), far = Math.hypot(begins - mouth[0], y + height + 2 - mouth[1]);
       if (far > FAR || (best !== null && far >= best.far)) continue;
-      const box = { x, y, width, height };
-      if (!board.free(box, 10) || crosses(board, from, mouth, into)) continue;
-      best = { written: { box, lines, anchor: 'start', columns, leader: [from, mouth] }, far };
+      tried.x = x; tried.y = y; tried.width = width; tried.height = height;
+      if (!board.free(tried, 10)) continue;
+      const from = [begins, y + height + 2] as const;
+      if (crosses(board, from, mouth, into)) continue;
+      best = { written: { box: { ...tried }, lines, anchor: 'start', columns, leader: [from, mouth] }, far };
     }
   }
   if (best === null) return false;
@@ -58,6 +60,8 @@ function writeAway(board: Board, lines: readonly WrittenLine[], into: Placed, co
   return true;
 }
 
+/** A place that is tried; one box, so that each is not one more on the heap. */
+const tried = { x: 0, y: 0, width: 0, height: 0 };
 /** Words stand no further than this from the vessel they go into, px. */
 const FAR = 170;
 /** The first place of a grid from 10 px on that is not before this. */
