@@ -69,6 +69,11 @@ describe('a prep from the freezer', () => {
     expect(told.figures['temperature']!.value).toBeCloseTo(left.figures['temperature']!.value, 6);
     expect(told.figures['frozen']!.value).toBeGreaterThan(50);
   });
+  it('what is warmed again leaves no cold in its vessel: stirred on ice it never comes below its own freezing point', () => {
+    const { stages } = read(['A', 'Brew (mix):', '5 ml white rum 40 %', '25 ml whole milk', 'Build:', '1 ml brew', '10 g lemon peel', 'freeze 12 h at -18 °C', 'sous vide', 'stir 20 s']);
+    const { temperature, freezing_point: freezes } = stages.at(-1)!.figures;
+    expect(temperature!.value).toBeGreaterThan(freezes!.value - 0.02);
+  });
   it('what steeps in it takes none of its ice away', () => {
     const { infused, left } = { infused: 'infuse 24 h at -18 °C', left: 'rest 24 h at -18 °C' };
     const of = (step: string) => read(['A', 'Slush (infusion):', '300 ml water', '100 ml white rum 40 %', '3 g black tea leaves', step, 'Build:', '90 ml slush']).figures;

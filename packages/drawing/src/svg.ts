@@ -2,8 +2,9 @@ import { hatches } from './pen/hatch.ts';
 import type { Scheme } from './pen/tint.ts';
 import type { Drawing, Fill, Part, Shape } from './shapes.ts';
 
+export type Inks = Readonly<Record<string, string>>;
 /** What the names of inks stand for; the page's sheet of styles says the same. */
-export const INKS: Readonly<Record<Scheme, Readonly<Record<string, string>>>> = {
+export const INKS: Readonly<Record<Scheme, Inks>> = {
   light: {
     paper: '#EDF2EE', sheet: '#F8FAF6', ink: '#10242B', ink2: '#3D5157', ink3: '#53676C', ink4: '#A9BAB6', ground: '#DCE6E1', ground2: '#C9D7D1', signal: '#B0182B',
     wall: '#FFFFFF', 'wall-up': '#FFFFFF', grain: '#EAF4F6', cut: '#10242B', hatch: '#53676C',
@@ -18,21 +19,22 @@ export const INKS: Readonly<Record<Scheme, Readonly<Record<string, string>>>> = 
  * A drawing as a file of its own: SVG with its inks written out, in millimetres of the glass times `mmPerPx` px. Text is text; the lettering is the reader's own
  * where it has not ours.
  * @param title what the file is called: a drink
+ * @param options other inks; `bare`: as a picture within a page, without what names and numbers it and without paper of its own
  */
-export function svgOf(drawing: Drawing, scheme: Scheme, title: string): string {
-  const inks = INKS[scheme], width = drawing.width / drawing.mmPerPx, height = drawing.height / drawing.mmPerPx;
+export function svgOf(drawing: Drawing, scheme: Scheme, title: string, { inks = INKS[scheme], bare = false }: { readonly inks?: Inks; readonly bare?: boolean } = {}): string {
+  const width = drawing.width / drawing.mmPerPx, height = drawing.height / drawing.mmPerPx;
   const lines = [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${short(width)}" height="${short(height)}" viewBox="0 0 ${short(drawing.width)} ${short(drawing.height)}" font-family="'National Park Variable', 'National Park', system-ui, sans-serif">`,
-    `<title>${safe(title)}</title>`, '<defs>', ...tiles(drawing, inks), '</defs>', `<rect width="100%" height="100%" fill="${inks['paper']}"/>`,
+    `<svg${bare ? '' : ' xmlns="http://www.w3.org/2000/svg"'} width="${short(width)}" height="${short(height)}" viewBox="0 0 ${short(drawing.width)} ${short(drawing.height)}" font-family="'National Park Variable', 'National Park', system-ui, sans-serif">`,
+    ...(bare ? [] : [`<title>${safe(title)}</title>`]), '<defs>', ...tiles(drawing, inks), '</defs>', ...(bare ? [] : [`<rect width="100%" height="100%" fill="${inks['paper']}"/>`]),
   ];
   const children = (within: string | null): void => {
     for (const part of drawing.parts) {
       // what is there for a hand alone does not stand in a file
       if (part.within !== within || part.role === 'handle') continue;
-      lines.push(`<g${said(part)}>`);
+      const from = lines.push(`<g${bare ? '' : said(part)}>`);
       for (const shape of drawing.shapes) if (shape.part === part.id) lines.push(...inked(shape, inks));
       children(part.id);
-      lines.push('</g>');
+      if (bare && lines.length === from) lines.pop(); else lines.push('</g>');
     }
   };
   children(null);
@@ -41,7 +43,7 @@ export function svgOf(drawing: Drawing, scheme: Scheme, title: string): string {
 }
 
 /** The tiles that the drawing uses, as patterns. */
-function tiles(drawing: Drawing, inks: Readonly<Record<string, string>>): string[] {
+function tiles(drawing: Drawing, inks: Inks): string[] {
   const used = new Set(drawing.shapes.map((s) => ((s.kind === 'path' || s.kind === 'circle') ? s.hatch : undefined)));
   return Object.entries(hatches).filter(([key]) => used.has(key as never)).map(([key, tile]) => {
     const tone = inks[key === 'glass' ? 'cut' : tile.tone === 'ink3' ? 'hatch' : tile.tone] ?? 'none';
@@ -55,7 +57,7 @@ function said(part: Part): string {
   return (part.name === undefined ? '' : ` aria-label="${safe(part.name)}"`) + (part.figure === undefined ? '' : ` data-figure="${safe(part.figure.name)}" data-value="${short(part.figure.value)}"`);
 }
 
-function inked(shape: Shape, inks: Readonly<Record<string, string>>): string[] {
+function inked(shape: Shape, inks: Inks): string[] {
   const colour = (fill: Fill | undefined): string => (fill === undefined ? 'none' : fill.startsWith('#') ? fill : inks[fill] ?? 'none');
   switch (shape.kind) {
     case 'target': return [];

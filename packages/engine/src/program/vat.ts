@@ -171,13 +171,14 @@ export function settle(ctx: Context, v: Vat): void {
   });
 }
 
-/** Brings a liquid to a temperature. */
+/** Brings a liquid to a temperature, and the vessel it stands in. */
 export function setTemperature(ctx: Context, v: Vat, input: number): void {
   ctx.frozen.delete(v.liquid);
   ctx.ops.push(({ s, x }) => {
     s[v.ownIce] = 0;
     s[v.celsius] = x[input]!;
     s[v.liquid + slot.enthalpy_J] = enthalpy(s, v.liquid, x[input]!);
+    if (s[v.content.vessel + 1]! > 0) s[v.content.vessel] = x[input]!;
     if (x[input]! > s[v.hottest]!) s[v.hottest] = x[input]!;
   });
 }
