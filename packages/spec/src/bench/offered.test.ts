@@ -15,6 +15,9 @@ describe('lines that a bench may have', () => {
     const left = (text: string) => benchLines(text, 'en').map((line) => line.text);
     expect(left('My bench\nTools:\nKühlschrank: 3 °C\nbarspoon: 4 ml')).toEqual(left('').filter((line) => !/^(fridge|bar spoon):/.test(line)));
   });
+  it('nor what another line has answered: at a height the air presses as it does', () => {
+    expect(benchLines('altitude: 520 m', 'en').map((line) => line.text)).toEqual(benchLines('', 'en').map((line) => line.text).filter((line) => !/^(altitude|pressure):/.test(line)));
+  });
   it.each([
     ['', 'room: 22 °C\n'], ['My bench\n', 'My bench\nroom: 22 °C\n'], ['My bench\n\nTools:\nscale: reads 1 g\n\n', 'My bench\n\nTools:\nscale: reads 1 g\nroom: 22 °C\n'],
     ['My bench\n\nShelf:\nwhite rum: 40 %\n', 'My bench\nroom: 22 °C\n\nShelf:\nwhite rum: 40 %\n'], ['Regal:\nrum: 40 %\nOrte:\nHöhe: 300 m', 'Regal:\nrum: 40 %\nOrte:\nHöhe: 300 m\nroom: 22 °C\n'],

@@ -15,10 +15,18 @@ export interface BenchLine { readonly text: string; readonly rows: readonly stri
  */
 export function benchLines(text: string, language: 'en' | 'de'): BenchLine[] {
   const said = new Set(text.split('\n').map((line) => fold(line.slice(0, Math.max(0, line.indexOf(':'))).trim())));
+  const answered = new Set(rowsOf(text));
   return BENCH_ROWS.filter((row) => !row.words.some((word) => said.has(fold(word)))).map((row) => {
-    const example = language === 'de' ? row.beispiel ?? row.example : row.example, { values, spreads, units } = parseBench(example).bench;
-    return { text: example, rows: [...[...values.keys()].map((key) => `assumptions ${key}`), ...[...spreads.keys()].map((key) => `spreads ${key}`), ...[...units.keys()].map((key) => `units ${key}`), ...(row.judges ?? []).map((key) => `spreads ${key}`)] };
-  });
+    const example = language === 'de' ? row.beispiel ?? row.example : row.example;
+    return { text: example, rows: [...rowsOf(example), ...(row.judges ?? []).map((key) => `spreads ${key}`)] };
+  // height and air pressure answer the same
+  }).filter(({ rows }) => !rows.every((row) => answered.has(row)));
+}
+
+/** The rows that a bench goes before. */
+function rowsOf(text: string): string[] {
+  const { values, spreads, units } = parseBench(text).bench;
+  return [...[...values.keys()].map((key) => `assumptions ${key}`), ...[...spreads.keys()].map((key) => `spreads ${key}`), ...[...units.keys()].map((key) => `units ${key}`)];
 }
 
 /**

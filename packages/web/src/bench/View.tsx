@@ -54,8 +54,10 @@ export default function BenchView({ state }: ViewProps) {
         </Show>
       </div>
       <Show when={text().trim() === ''}><button type="button" onClick={() => setText(MINE)}>{say('bench.example')}</button></Show>
-      <Lines head={say('bench.takes')} list={lines().taken} />
-      <Lines head={say('bench.may')} list={lines().others} />
+      <div class="offered">
+        <Lines head={say('bench.takes')} list={lines().taken} />
+        <Lines head={say('bench.may')} list={lines().others} />
+      </div>
     </section>
   );
 }
