@@ -43,6 +43,16 @@ export function vesselOf(prep: FlowPrep): { vessel: Vessel; mL: number | null } 
   return { vessel: vesselFor(prep.reading?.vessel ?? 'jar', (mL ?? 200) + (cloth !== undefined && tellsOf(cloth) ? 2 * cloth.mass.value : 0)), mL };
 }
 
+/** Where words may stand at their vessel, and how near to anything else, px. */
+export type Where = 'under' | 'right' | 'left' | 'under-left';
+export const WORDS_GAP = 4;
+
+/** Sets words of a width and height where they stand at a vessel of this size. */
+export function setWords(words: { x: number; y: number; readonly width: number }, where: Where, axis: number, shelf: number, size: { readonly width: number; readonly height: number }): void {
+  words.x = where === 'under' ? axis - size.width / 2 - 3 : where === 'under-left' ? axis + size.width / 2 - words.width : where === 'right' ? axis + size.width / 2 + 14 : axis - size.width / 2 - 14 - words.width;
+  words.y = where === 'right' ? shelf - size.height + 6 : where === 'left' ? shelf - size.height + 22 : shelf + 8;
+}
+
 /** What stands already, and whether something more finds room. */
 export class Board {
   readonly placed: Placed[] = [];
@@ -69,16 +79,12 @@ export class Board {
     return box.x >= 6 && box.y >= 6 && box.x + box.width <= this.frame.width - 6 && box.y + box.height <= this.frame.height - 4 && !this.taken.hits(box, gap);
   }
 
-  put(prep: FlowPrep | null, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, where: readonly ('under' | 'right' | 'left' | 'under-left')[], k = this.k): Placed | null {
+  put(prep: FlowPrep | null, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, where: readonly Where[], k = this.k): Placed | null {
     const size = vesselSize(vessel, k), box = boxOf(vessel, axis, shelf, k);
     if (!this.free(box)) return null;
     const spotOf = ({ width, height }: Caption): Box | undefined => {
-      for (const w of where) {
-        const x = w === 'under' ? axis - size.width / 2 - 3 : w === 'under-left' ? axis + size.width / 2 - width : w === 'right' ? axis + size.width / 2 + 14 : axis - size.width / 2 - 14 - width;
-        const spot = { x, y: w === 'right' ? shelf - size.height + 6 : w === 'left' ? shelf - size.height + 22 : shelf + 8, width, height };
-        if (this.free(spot, 4)) return spot;
-      }
-      return undefined;
+      const spot = { x: 0, y: 0, width, height };
+      return where.some((w) => { setWords(spot, w, axis, shelf, size); return this.free(spot, WORDS_GAP); }) ? spot : undefined;
     };
     // where the fewest lines find no room, more do not either
     let least = caption;

@@ -1,4 +1,5 @@
 import type { Cloth, Figure, PrepGas, PrepReading } from '@washline/engine';
+import { TOLD_FROM } from '../glass/slush.ts';
 import { decimalsFor, degreesShown, figureShown, shown, spreadShown, unitShown } from '../pen/numbers.ts';
 import { inUnits } from '../pen/units.ts';
 import { words } from '../words.ts';
@@ -25,7 +26,7 @@ export function factsOf(prep: Pick<PrepReading, 'gas' | 'cloth' | 'frozen' | 'fi
 export const tellsOf = (cloth: Cloth): boolean => cloth.passed !== undefined || cloth.mass.value > WORTH * cloth.balance_g.in;
 
 /** Is there ice of its own in it that one would see? */
-export const showsIce = (frozen: NonNullable<PrepReading['frozen']>): boolean => frozen.ice.value >= 0.5;
+export const showsIce = (frozen: NonNullable<PrepReading['frozen']>): boolean => frozen.ice.value >= TOLD_FROM;
 
 function chargedOf(siphon: NonNullable<PrepGas['siphon']>): string {
   const { value } = siphon.chargers, gap = { n: shown(value, value % 1 === 0 ? 0 : 1), bar: figureShown(siphon.charged, 1), celsius: degrees(siphon.charged_at) };

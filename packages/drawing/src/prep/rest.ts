@@ -1,5 +1,5 @@
 import type { Box } from '../pen/pad.ts';
-import { vesselOf, type Board } from './board.ts';
+import { setWords, vesselOf, WORDS_GAP, type Board } from './board.ts';
 import { captionOf, type Caption } from './caption.ts';
 import type { FlowPrep } from './flow.ts';
 import { boxOf, vesselSize, type Vessel } from './vessel.ts';
@@ -27,9 +27,8 @@ export function standRest(board: Board, rest: readonly FlowPrep[]): void {
         for (let i = 0; spots.has(i); i++) {
           const x = spots.at[2 * i]!, y = spots.at[2 * i + 1]!;
           if (!(i < spots.low ? y + below + 10 < frame.height && x < frame.dims - 20 - beside : y < line - below - 30 && x < frame.width - 20 - beside)) continue;
-          // where `put` will set them
-          words.x = under ? x - size.width / 2 - 3 : x + size.width / 2 + 14; words.y = under ? y + 8 : y - size.height + 6;
-          if (board.free(words, 4) && board.put(prep, prep.key, vessel, mL, x, y, caption, [where], k) !== null) return true;
+          setWords(words, where, x, y, size);
+          if (board.free(words, WORDS_GAP) && board.put(prep, prep.key, vessel, mL, x, y, caption, [where], k) !== null) return true;
         }
         return false;
       });
@@ -41,7 +40,7 @@ export function standRest(board: Board, rest: readonly FlowPrep[]): void {
 /** Words that are tried at a thousand places: one box, so that each is not one more on the heap. */
 const words = { x: 0, y: 0, width: 0, height: 0 };
 
-/** Where a vessel itself finds room, below the line and then above it: looked for as far as it is asked for, and kept for the next words beside it. */
+/** Where a vessel itself finds room, below the line and then above it: looked for as far as it is asked for, and kept for the next words beside it. No generator: each place that one gives is two objects, of some ten thousand a drawing. */
 class Spots {
   /** axis and shelf of each, one behind the other */
   readonly at: number[] = [];

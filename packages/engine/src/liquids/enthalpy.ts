@@ -18,6 +18,7 @@ for (const name of CONSTITUENTS) {
   const row = rows[name];
   if (row) { CONST[at[name]] = row.cp[0]!; SLOPE[at[name]] = row.cp[1]!; }
 }
+if (N % 4 !== 0 || CONST[WATER] !== 0 || CONST[ETHANOL] !== 0) throw new Error('heat capacities are summed in fours, beside those of water and ethanol');
 const ORDER = CP_WATER.length;
 /** Heat capacity of the last block as J/K in powers of u = (t - 25)/100, and H_E as J. */
 const CAPACITY = new Float64Array(ORDER);

@@ -101,6 +101,7 @@ function fill(block: Float64Array, offset: number, celsius: number): void {
   const solvent = water + ethanol;
   let sum = 0;
   if (solvent > 0) {
+    // two statements and no choice of one number, which would be put on the heap
     if (celsius === 20) sum = (1000 * solvent) / densityOfEthanolWaterAt20(ethanol / solvent);
     else sum = (1000 * solvent) / densityOfEthanolWaterAnywhere(ethanol / solvent, celsius);
   }

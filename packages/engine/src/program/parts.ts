@@ -33,8 +33,7 @@ export class Parts {
 
   /** Ends the part that is open, if any: what is named from here on is of no part and may read anything. */
   end(operation: number, place: number, probe: number): void {
-    const { open } = this;
-    if (open) this.done.push({ from: open.from, start: open.start, first: open.first, reads: open.reads, many: open.many, adds: open.adds, uses: open.uses, to: operation, end: place, last: probe });
+    if (this.open) this.done.push({ ...this.open, to: operation, end: place, last: probe });
     this.open = null;
   }
 

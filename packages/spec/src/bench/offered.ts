@@ -1,6 +1,6 @@
 import { fold } from '../names/fold.ts';
 import { parseBench } from './bench.ts';
-import { BENCH_ROWS } from './draft.ts';
+import { BENCH_ROWS, type BenchRow } from './draft.ts';
 import { partOf } from './parts.ts';
 
 /** A line that a bench may have, as an example, and the rows of the tables that it goes before, named as an input names its own (`units bar spoon`). */
@@ -14,13 +14,21 @@ export interface BenchLine { readonly text: string; readonly rows: readonly stri
  * @source none - definition
  */
 export function benchLines(text: string, language: 'en' | 'de'): BenchLine[] {
-  const said = new Set(text.split('\n').map((line) => fold(line.slice(0, Math.max(0, line.indexOf(':'))).trim())));
-  const answered = new Set(rowsOf(text));
-  return BENCH_ROWS.filter((row) => !row.words.some((word) => said.has(fold(word)))).map((row) => {
-    const example = language === 'de' ? row.beispiel ?? row.example : row.example;
-    return { text: example, rows: [...rowsOf(example), ...(row.judges ?? []).map((key) => `spreads ${key}`)] };
+  const said = new Set(text.split('\n').map((line) => fold(line.slice(0, Math.max(0, line.indexOf(':'))).trim()))), answered = new Set(rowsOf(text));
   // height and air pressure answer the same
-  }).filter(({ rows }) => !rows.every((row) => answered.has(row)));
+  return BENCH_ROWS.filter((row) => !row.words.some((word) => said.has(fold(word)))).map((row) => lineOf(row, language)).filter(({ rows }) => !rows.every((row) => answered.has(row)));
+}
+
+const known = { en: new Map<BenchRow, BenchLine>(), de: new Map<BenchRow, BenchLine>() };
+/** The example of a row in a language; read once. */
+function lineOf(row: BenchRow, language: 'en' | 'de'): BenchLine {
+  let line = known[language].get(row);
+  if (line === undefined) {
+    const text = language === 'de' ? row.beispiel ?? row.example : row.example;
+    line = { text, rows: [...rowsOf(text), ...(row.judges ?? []).map((key) => `spreads ${key}`)] };
+    known[language].set(row, line);
+  }
+  return line;
 }
 
 /** The rows that a bench goes before. */
@@ -35,8 +43,8 @@ function rowsOf(text: string): string[] {
  * @source none - definition
  */
 export function withBenchLine(text: string, line: string): { readonly text: string; readonly from: number; readonly to: number } {
-  const lines = text.trimEnd().split('\n'), last = lines.findLastIndex((one) => one.trimEnd().endsWith(':') && partOf(one.trim().replace(/:$/, '')) !== null);
-  const above = last >= 0 && partOf(lines[last]!.trim().replace(/:$/, '')) === 'shelf' ? last : lines.length;
+  const lines = text.trimEnd().split('\n'), parts = lines.map((one) => { const bare = one.trim(); return bare.endsWith(':') ? partOf(bare.slice(0, -1)) : null; });
+  const last = parts.findLastIndex((part) => part !== null), above = parts[last] === 'shelf' ? last : lines.length;
   const before = lines.slice(0, above), rest = lines.slice(above);
   while (before.length > 0 && before.at(-1)!.trim() === '') before.pop();
   const head = before.length === 0 ? '' : `${before.join('\n')}\n`, number = /[-−]?\d+(?:[.,]\d+)?/.exec(line), at = head.length + (number?.index ?? line.length);

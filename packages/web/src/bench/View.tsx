@@ -25,11 +25,10 @@ export default function BenchView({ state }: ViewProps) {
   let editor!: HTMLTextAreaElement;
   const [may, setMay] = createSignal<Pick<typeof engine, 'benchLines' | 'rowsTaken' | 'withBenchLine'> | null>(null);
   onMount(() => { void import('../read.ts').then(({ benchLines, rowsTaken, withBenchLine }) => setMay({ benchLines, rowsTaken, withBenchLine })); });
-  const lines = createMemo(() => {
-    state.now();
-    const all = may()?.benchLines(text(), language()) ?? [], used = may()?.rowsTaken(), taken = all.filter(({ rows }) => rows.some((row) => used?.has(row)));
-    return { taken, others: all.filter((line) => !taken.includes(line)) };
-  });
+  const all = createMemo(() => may()?.benchLines(text(), language()) ?? []);
+  // asked anew with every reading
+  const used = createMemo(() => { state.now(); return may()?.rowsTaken(); });
+  const lines = createMemo(() => { const taken = all().filter(({ rows }) => rows.some((row) => used()?.has(row))); return { taken, others: all().filter((line) => !taken.includes(line)) }; });
   const add = (line: string): void => {
     const next = may()?.withBenchLine(text(), line);
     if (next === undefined) return;
