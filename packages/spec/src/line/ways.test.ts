@@ -15,6 +15,10 @@ describe('words for how much', () => {
   test.each([['a few cubes', 2, 5], ['several big cubes', 3, 6], ['a few mint leaves', 2, 5]])('%s', (text, low, high) => { expect(measure(text).amount).toMatchObject({ low, high }); });
 });
 
+describe('a range written backwards', () => {
+  test.each([['between 30 and 20 ml rum', 20, 30], ['between 20 and 30 ml rum', 20, 30], ['zwischen 30 und 20 ml rum', 20, 30], ['between 1,000.5 and 20 ml verjus', 20, 1000.5]])('%s', (text, low, high) => { expect(measure(text).amount).toMatchObject({ low, high, unit: 'ml' }); });
+});
+
 describe('packs with their size', () => {
   test.each(['2 cans of 400 ml coconut milk', '2 400 ml cans coconut milk', '2 (400 ml) cans of coconut milk'])('%s', (text) => {
     const { amount, thing } = measure(text);
@@ -28,6 +32,11 @@ describe('ice by its shape', () => {
   test.each([['strain over an ice spear', 'spear', undefined], ['strain over a clear ice spear', 'spear', true], ['strain over a clear ice sphere', 'sphere', true], ['strain over ice', 'cubes', undefined], ['strain over ice cubes', 'cubes', undefined]] as const)('%s', (text, kind, clear) => {
     expect(step(text).ice).toMatchObject({ kind, ...(clear === undefined ? {} : { clear }) });
   });
+});
+
+describe('the size of ice', () => {
+  test.each([['strain over 32 mm cubes', 32], ['strain over cubes 1 inch', 25.4], ['strain over a 5 cm ice sphere', 50]] as const)('%s', (text, size) => { expect(step(text).ice?.size_mm).toBeCloseTo(size, 9); });
+  test.each(['strain over 0 mm cubes', 'strain over cubes 0 inch', 'strain over 0.2 mm ice'])('%s: under 1 mm is no piece', (text) => { expect(step(text).ice).not.toHaveProperty('size_mm'); });
 });
 
 describe('so much per so much', () => {

@@ -160,7 +160,11 @@ function readRange(p: Phrase, i: number, end: number): NumberAt | undefined {
   if (high.low < low.low) return low;
   return join(low, high, i);
 }
-const join = (low: NumberAt, high: NumberAt, first: number): NumberAt => ({ low: low.low, high: high.high, end: high.end, digits: low.digits, fraction: low.fraction && high.fraction, first, last: high.end });
+/** A range from its two ends as written, the lesser first: "between 30 and 20 ml" is from 20 to 30. */
+const join = (one: NumberAt, other: NumberAt, first: number): NumberAt => {
+  const backwards = one.low !== null && other.high !== null && one.low > other.high, low = backwards ? other : one, high = backwards ? one : other;
+  return { low: low.low, high: high.high, end: other.end, digits: low.digits, fraction: low.fraction && high.fraction, first, last: other.end };
+};
 
 function isVague(p: Phrase, number: NumberAt): boolean {
   for (let k = number.first; k < number.last; k++) if (p.t[k]?.vague === true) return true;

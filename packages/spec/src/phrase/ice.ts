@@ -1,6 +1,6 @@
 import type { IceWritten } from '@washline/engine';
 import { words, type WordRow } from '../vocabulary/vocabulary.ts';
-import { isCounted, makeAmount, rangeAt, unitAt } from './amount.ts';
+import { isCounted, makeAmount, rangeAt, unitAt, type Counted, type UnitAt } from './amount.ts';
 import { temperatureAt } from './facts.ts';
 import type { Phrase } from './phrase.ts';
 
@@ -29,7 +29,12 @@ export function iceAt(p: Phrase, i: number, end: number): IceAt | undefined {
     let at = number.end;
     if (p.isHyphen(at)) at++;
     const length = unitAt(p, at, end, SIZE);
-    if (length !== undefined && (length.form.written !== 'in' || true) && MM[length.form.unit] !== undefined && size === undefined) { size = (number.low + number.high) / 2 * (MM[length.form.unit] ?? 1); k = length.end; marks.push([number.first, k]); continue; }
+    if (length !== undefined && size === undefined) {
+      k = length.end;
+      size = edgeOf(number, length);
+      if (size !== undefined) marks.push([number.first, k]);
+      continue;
+    }
     const unit = p.word(at) === 'single' ? undefined : unitAt(p, at, end);
     if (unit !== undefined && (unit.form.of === 'g' || unit.form.of === 'ml') && mass === undefined) {
       mass = makeAmount(p, number, unit, at, undefined);
@@ -71,10 +76,14 @@ export function iceAt(p: Phrase, i: number, end: number): IceAt | undefined {
 }
 function sizeAt(p: Phrase, i: number, end: number): { readonly value: number; readonly end: number } | undefined {
   const number = rangeAt(p, i, end);
-  if (number === undefined || !number.digits || number.low === null || number.high === null) return undefined;
-  const unit = unitAt(p, p.isHyphen(number.end) ? number.end + 1 : number.end, end, SIZE);
-  const factor = unit === undefined ? undefined : MM[unit.form.unit];
-  return unit === undefined || factor === undefined ? undefined : { value: (number.low + number.high) / 2 * factor, end: unit.end };
+  if (!isCounted(number) || !number.digits) return undefined;
+  const unit = unitAt(p, p.isHyphen(number.end) ? number.end + 1 : number.end, end, SIZE), value = unit === undefined ? undefined : edgeOf(number, unit);
+  return unit === undefined || value === undefined ? undefined : { value, end: unit.end };
+}
+/** The edge of a piece in mm; undefined under 1 mm, which is no piece ("0 inch ice"): its words stay unread and its size is assumed. */
+function edgeOf(number: Counted, unit: UnitAt): number | undefined {
+  const mm = (number.low + number.high) / 2 * (MM[unit.form.unit] ?? 0);
+  return mm < 1 ? undefined : mm;
 }
 interface IceWord { readonly kind: IceWritten['kind']; readonly key: string; readonly end: number }
 /** "ice spear", "clear ice sphere": what stands behind "ice" says which. */
