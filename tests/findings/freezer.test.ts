@@ -8,6 +8,7 @@ const gas = 'C6H12O6 to 2 CO2, Henry in water by Carroll 1991, in drinks by the 
 const live = (...steps: string[]) => ['A', 'Jar (ferment):', '1 l water', '100 g sugar', ...steps, 'Build:', '100 ml jar'].join('\n');
 const trade = 'common practice, no source';
 const batch = (...lines: string[]) => ['A', 'Batch (mix):', ...lines, 'Build:', '90 ml batch'].join('\n');
+const kept = (celsius: string, ...lines: string[]) => batch(...lines).replace('A\n', `A\npreps at: ${celsius}\n`);
 
 describe('the freezer', () => {
   battery('freezes-solid', {
@@ -16,10 +17,16 @@ describe('the freezer', () => {
       { text: batch('600 ml pineapple juice', 'freeze 24 h at -18 °C'), why: 'juice', source: balance },
       { text: batch('100 ml white rum 40 %', '500 ml pineapple juice', 'freeze 24 h at -18 °C'), why: '7 % vol', source: balance },
       { text: batch('600 ml strong black tea', '100 ml gin 40 %', 'freeze 24 h at -18 °C'), why: 'tea with a little gin', source: balance },
+      { text: kept('-18 °C', '600 ml pineapple juice'), why: 'juice kept in the freezer', source: balance },
+      { text: kept('-18 °C', '600 ml pineapple juice', 'chill 2 h at 4 °C', 'strain through a fine sieve'), why: 'chilled, strained and kept in the freezer', source: balance },
     ],
     twins: [
       { text: batch('600 ml gin 40 %', 'freeze 24 h at -18 °C'), why: 'spirit pours', source: balance },
       { text: batch('600 ml pineapple juice', 'chill 24 h at 4 °C'), why: 'in the fridge', source: balance },
+      { text: kept('-18 °C', '600 ml gin 40 %'), why: 'spirit kept in the freezer pours', source: balance },
+      { text: kept('4 °C', '600 ml pineapple juice'), why: 'juice kept in the fridge', source: balance },
+      { text: kept('-18 °C', '600 ml pineapple juice', 'chill 2 h at 4 °C'), why: 'its own last step says where it stands', source: trade },
+      { text: kept('-18 °C', '600 ml water').replace('mix', 'ice'), why: 'ice kept as ice', source: trade },
       { text: batch('600 ml pineapple juice', 'freeze 10 min at -18 °C'), why: 'ten minutes only chill it', source: 'cooling of a lump in still air' },
       { text: ['A', 'Cubes (ice):', '600 ml water', 'freeze 24 h at -18 °C', 'Build:', '60 ml white rum 40 %', '60 g cubes'].join('\n'), why: 'ice is wanted', source: trade },
     ],
@@ -31,6 +38,7 @@ describe('the freezer', () => {
       { text: batch('400 ml gin 40 %', '200 ml water', 'freeze 24 h at -18 °C'), why: '27 % vol', source: balance },
       { text: batch('300 ml white rum 40 %', '300 ml pineapple juice', 'freeze 24 h at -18 °C'), why: '20 % vol with sugar', source: balance },
       { text: batch('600 ml dry vermouth 18 %', 'store in the freezer'), why: 'vermouth', source: balance },
+      { text: kept('-18 °C', '600 ml dry vermouth 18 %'), why: 'vermouth kept in the freezer', source: balance },
     ],
     twins: [
       { text: batch('600 ml gin 47 %', '40 ml water', 'freeze 24 h at -18 °C'), why: '44 % vol', source: balance },
@@ -41,11 +49,13 @@ describe('the freezer', () => {
   });
   battery('bottle-may-burst', {
     // ice: the fridge; gas: no line mends it, the sentence says what to do
-    remedies: [0, 1, 2],
+    remedies: [0, 1, 2, 3, 4],
     raises: [
       { text: batch('690 ml pineapple juice', 'freeze 24 h at -18 °C in a 700 ml bottle'), why: 'a full bottle of juice: ice takes 9 % more room', source: room },
       { text: batch('490 ml water', 'freeze 24 h at -18 °C in a 500 ml bottle'), why: 'a full bottle of water', source: room },
       { text: batch('120 ml white rum 40 %', '580 ml pineapple juice', 'freeze 24 h at -18 °C in a 700 ml bottle'), why: 'a weak drink to the brim', source: room },
+      { text: kept('-18 °C', '690 ml pineapple juice', 'strain into a 700 ml bottle'), why: 'a full bottle of juice kept in the freezer', source: room },
+      { text: batch('690 ml pineapple juice', 'strain into a 700 ml bottle', 'freeze 24 h at -18 °C'), why: 'filled, then frozen', source: room },
       { text: live('ferment 7 days at 24 °C in a closed 1 l bottle'), why: 'a week of ferment in a closed bottle: tens of grams of gas', source: gas },
       { text: live('ferment 48 h at 24 °C', 'bottle', 'rest 72 h at 24 °C'), why: 'bottled while it ferments, three warm days', source: gas },
       { text: ['A', 'Soda (carbonate):', '300 ml water', 'carbonate at 3 bar at 2 °C', 'bottle', 'rest 24 h at 25 °C', 'Build:', '60 ml soda'].join('\n'), why: 'carbonated cold, left in the warm', source: gas },

@@ -219,7 +219,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   const stays = last !== null && (stepRow(last.verb).does === 'rest' || stepRow(last.verb).does === 'set' || (last.temperature !== undefined && !/^(boil|reduce)$/.test(stepRow(last.verb).does)));
   const own = stays ? -1 : ctx.assume('start/prep from the fridge', ['preps', section.key], 'place');
   // preps may be said to be kept where water freezes
-  if (own >= 0 && ctx.book.list[own]!.value < 0) bringBelow(ctx, v, own);
+  if (own >= 0 && ctx.book.list[own]!.value < 0) noted.frozen.push({ step: null, ...bringBelow(ctx, v, own) });
   const frozen = mayHoldIce(ctx, v), ice = ctx.layout.take(2);
   ctx.ops.push(({ s, x }) => {
     s[yield_g] = wholeMass(s, v.liquid);

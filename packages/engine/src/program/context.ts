@@ -68,8 +68,8 @@ export interface PrepBuilt {
 export interface Noted {
   /** the step that charges with N2O: nominal size in mL, g of gas in all, temperature and mL of the mix as charged */
   charge: { readonly step: Step; readonly nominal_mL: number; readonly gas: (x: Float64Array) => number; readonly celsius: number; readonly mL: number; readonly pressure: ProbeOp; readonly bound: ProbeOp } | null;
-  /** steps in a freezer: g of ice that forms, its share of the water in per cent, mL of the liquid at 20 °C, and by how many mL it shrinks until it freezes */
-  readonly frozen: { readonly step: Step; readonly ice_g: number; readonly share: number; readonly mL: number; readonly shrinks: number }[];
+  /** steps in a freezer, and being kept where water freezes (null): g of ice that forms, its share of the water in per cent, mL of the liquid at 20 °C, and by how many mL it shrinks until it freezes */
+  readonly frozen: { readonly step: Step | null; readonly celsius: number; readonly ice_g: number; readonly share: number; readonly mL: number; readonly shrinks: number }[];
   /** steps on a fire: % vol of the liquid as it comes on it */
   readonly fires: { readonly step: Step; readonly strength: number }[];
   /** the coldest a mix was from when it was last hot on, until something is done with it; 1000 where nothing was put to it */

@@ -7,7 +7,7 @@ import { belowZero, inFreezer } from './temperature.ts';
 import { rest, setTemperature } from './vat.ts';
 import places from '../../../../data/physics/places.json' with { type: 'json' };
 
-/** What formed: g of ice, its share of the water, and the room it had. */
+/** What formed: how cold it was (input), g of ice, its share of the water, and the room it had. */
 export type IceFormed = Omit<Noted['frozen'][number], 'step'>;
 
 /**
@@ -27,22 +27,22 @@ export function bringTo(ctx: Context, v: Vat, step: Step, temperature: number): 
   if (belowZero(step)) bringBelow(ctx, v, temperature); else setTemperature(ctx, v, temperature);
 }
 
-/** The same where that temperature (input) is below 0 °C. */
-export function bringBelow(ctx: Context, v: Vat, temperature: number): void {
+/** The same where that temperature (input) is below 0 °C. @returns what ice stands there */
+export function bringBelow(ctx: Context, v: Vat, temperature: number): IceFormed {
+  const formed = iceFormed(ctx, v, 'freezer', temperature, -1);
   setTemperature(ctx, v, temperature);
-  const ice_g = ctx.layout.take(1), factor = depression(ctx);
-  ctx.ops.push(({ s, x }) => { s[ice_g] = iceAt(s, v.liquid, x[temperature]! / x[factor]!); });
-  freeze(ctx, v, ice_g, temperature, false);
+  freeze(ctx, v, formed.ice_g, temperature, false);
+  return formed;
 }
 
 /**
  * How much ice forms while a liquid stands in the cold, before the step is run. Down to its freezing point it cools as a lump in still air; then the
- * heat that air at this temperature takes up makes ice, no more of it than stands in balance with what stays liquid.
+ * heat that air at this temperature takes up makes ice, no more of it than stands in balance with what stays liquid; with `seconds` -1 as much as that.
  * @source ross1975 balance of ice and liquid; crc-ice heat of fusion; none - lump in air
  */
 function iceFormed(ctx: Context, v: Vat, medium: 'air' | 'freezer', temperature: number, seconds: number): IceFormed {
   const ice_g = ctx.layout.take(4), share = ice_g + 1, mL = ice_g + 2, shrinks = ice_g + 3;
-  const h = ctx.spread(`place/exchange/${medium}`, `place/exchange/${medium}`, places[medium].value, 'W/m2K', 'place');
+  const h = seconds < 0 ? -1 : ctx.spread(`place/exchange/${medium}`, `place/exchange/${medium}`, places[medium].value, 'W/m2K', 'place');
   const factor = depression(ctx);
   ctx.ops.push(({ s, x }) => {
     const air = x[temperature]!, water = s[v.liquid + at.water]!, room_mL = volumeAt20(s, v.liquid);
@@ -63,5 +63,5 @@ function iceFormed(ctx: Context, v: Vat, medium: 'air' | 'freezer', temperature:
     s[ice_g] = ice;
     s[share] = (100 * ice) / water;
   });
-  return { ice_g, share, mL, shrinks };
+  return { celsius: temperature, ice_g, share, mL, shrinks };
 }
