@@ -115,7 +115,7 @@ describe('infusions', () => {
   const rum = (thing: string, time: string) => steeped('500 ml white rum 40 % at 20 °C', thing, `steep ${time} at 20 °C`);
   const gin = (time: string) => rum('20 g black tea leaves', time), hot = (time: string) => steeped('1 l water at 95 °C', '10 g black tea leaves', `hold ${time} at 95 °C`);
   brink('infusion-short', 'least', '0.288 x 40 x 31.9 min are 6.1 h: clove for 6.0 and 6.3 h', [rum('10 g clove', '6 h'), 'note beyond'], [rum('10 g clove', '6.3 h'), 'silent']);
-  brink('infusion-short', 'enough', '1.5 x 20 x 31.9 min are 15.96 h, of fresh herb 3.2 h, each to the next hour', [rum('20 g lemon peel', '1 h'), '16 h'], [rum('20 g mint', '20 min'), '4 h'], remedy);
+  brink('infusion-short', 'enough', '1.5 x 20 x 31.9 min are 15.96 h, of fresh herb 3.2 h, each to the next hour', [rum('20 g lemon peel at 20 °C', '1 h'), '16 h'], [rum('20 g mint at 20 °C', '20 min'), '4 h'], remedy);
   brink('infusion-bitter', 'most', '10 x 1.1 min are 11: tea for 10.9 and 11.1 min', [hot('10.9 min'), 'silent'], [hot('11.1 min'), 'note beyond']);
   brink('infusion-bitter', 'good', '5 x 31.9 min are 2.7 h, at 4 °C 5 x 83 min are 6.9 h, to the nearest', [gin('24 h'), '3 h'], [steeped('1 l water at 4 °C', '10 g black tea leaves', 'chill 24 h at 4 °C'), '7 h'], remedy);
   brink('infusion-bitter', 'cup', 'what is hot is told its minutes, what is cold its hours', [hot('20 min'), '4 min'], [gin('24 h'), '3 h'], remedy);

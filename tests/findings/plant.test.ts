@@ -24,6 +24,10 @@ describe('a plant drink in the glass', () => {
     expect(said(drink('almond drink', RUM), 'curdles-in-glass')).toEqual([expect.stringMatching(/^note .*nothing was printed/)]);
     expect(said(drink('soy drink', RUM, SOUR), 'curdles-in-glass')).toEqual([expect.stringMatching(/^stop/)]);
   });
+  it('on two lines it is still one mix, told of once', () => {
+    expect(said(['A', '60 ml soy drink', '60 ml soy drink', SOUR].join('\n'), 'curdles-in-glass')).toHaveLength(1);
+    expect(said(['A', '60 ml soy drink', '60 ml coconut milk', SOUR].join('\n'), 'curdles-in-glass')).toHaveLength(2);
+  });
   it('one without data leaves the other without a pH', () => { expect(said(drink('soy drink', '60 ml rice drink', SOUR), 'curdles-in-glass').every((m) => m.startsWith('warn No data'))).toBe(true); });
   it('dairy beside it keeps its own finding', () => { expect(said(drink('soy drink', '60 ml whole milk', SOUR), 'curdles-in-glass').filter((m) => m.startsWith('stop'))).toHaveLength(2); });
 });

@@ -56,6 +56,10 @@ describe('the glass at every whole minute of half an hour', () => {
     const foam = later!.map(({ glass }) => { const f = glass!.layers.find((l) => l.kind === 'foam')!; return f.to_mm - f.from_mm; }), liquid = later!.map(({ glass }) => glass!.liquid_mm);
     for (let i = 1; i < 30; i++) { expect(foam[i]!).toBeLessThan(foam[i - 1]!); expect(liquid[i]!).toBeGreaterThan(liquid[i - 1]!); }
   });
+  it('of a prep that gives nothing no layer is floated', () => {
+    const { glass } = readText(['A', 'glass: double rocks', 'Syrup (mix):', 'Build:', 'float 20 ml syrup', 'shake 12 s'].join('\n'), { tables }).reading;
+    expect(glass!.layers).toEqual([]);
+  });
   it('layers that were floated keep their order and say no strength they no longer have', () => {
     const then = each(demo('three-floors')).later!.at(-1)!.glass!;
     expect(then.layers.map((l) => l.strength)).toEqual([null, null, null]);

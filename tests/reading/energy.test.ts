@@ -6,6 +6,9 @@ import { tables } from '@washline/tables';
 // Heat reckoned here by numbers of its own, held against what stages and minutes say. CRC Handbook: water 4.19 J/(g K) (4 to 80 °C within 0.4 %), ice 333.6 J/g at
 // 0 °C; sugar syrup 1:1 by weight 2.85 J/(g K) at 20 to 60 °C (Bubnik's formula after Llano 2005: 4.187 - 0.5 (2.97 - 0.46 - 0.0075 t)).
 const WATER = 4.19, FUSION = 333.6;
+// pineapple flesh is 86 % water, the rest sugars and fibre: 3.7 J/(g K) by Siebel's rule of 1892 for food above freezing, 0.837 + 3.349 x share of water
+// (as in Singh and Heldman, Introduction to Food Engineering; from memory)
+const FRUIT = 0.837 + 3.349 * 0.86;
 const syrup = (celsius: number): number => 4.184 + 0.5 * (-2.971 + 0.46 + 0.0075 * celsius);
 
 const read = (lines: readonly string[], later = false) => readText(lines.join('\n'), { tables, quick: true, ...(later ? { later: 'alone' as const } : {}) }).reading;
@@ -23,6 +26,26 @@ describe('heat in preps', () => {
     const t = stages('300 g water at 70 °C', '300 g simple syrup 1:1 by weight at 10 °C', 'weigh')[0]!['temperature']!.value;
     const given = 300 * WATER * (70 - t), taken = 300 * syrup((10 + t) / 2) * (t - 10);
     expect(Math.abs(given - taken)).toBeLessThan(0.01 * given);
+  });
+  it.each([[400, 90, 200, 4], [200, 20, 300, 4], [300, 5, 100, 60]])('%d g of water at %d °C on %d g of pineapple at %d °C: what one gives the other takes, to 4 %', (water, a, fruit, b) => {
+    for (const order of [[`${water} g water at ${a} °C`, `${fruit} g pineapple flesh at ${b} °C`], [`${fruit} g pineapple flesh at ${b} °C`, `${water} g water at ${a} °C`]]) {
+      const t = stages(...order, 'weigh')[0]!['temperature']!.value;
+      expect(Math.abs(water * WATER * (a - t) - fruit * FRUIT * (t - b))).toBeLessThan(0.04 * water * WATER * Math.abs(a - t));
+    }
+  });
+  it('pieces come along with what they lie in: put in before it is warmed, they do not cool it again', () => {
+    const t = stages('200 g water at 20 °C', '200 g pineapple flesh at 4 °C', 'hold 10 min at 80 °C', '100 g water at 80 °C', 'weigh').at(-1)!['temperature']!.value;
+    expect(t).toBeCloseTo(80, 6);
+  });
+  it('frozen pieces take the heat of their ice as well, and below 0 °C some of it stays ice', () => {
+    const of = (celsius: number) => stages('300 g water at 60 °C', `100 g pineapple flesh at ${celsius} °C`, 'weigh')[0]!['temperature']!.value, warm = of(0), cold = of(-18);
+    // nearly all of 86 g of water is ice at -18 °C: 333.6 J/g, and the ice 2.1 J/(g K) to 0 °C
+    const taken = (300 * WATER + 100 * FRUIT) * (warm - cold);
+    expect(taken).toBeGreaterThan(0.75 * 86 * FUSION);
+    expect(taken).toBeLessThan(86 * FUSION + 100 * 18 * 2.5);
+    const deep = stages('100 g white rum 40 % at 5 °C', '300 g pineapple flesh at -18 °C', 'weigh')[0]!['temperature']!.value;
+    expect(deep).toBeLessThan(-3);
+    expect(deep).toBeGreaterThan(-18);
   });
   // Newton's law of cooling for the liquid and its jar, stepped here a second at a time
   it('an hour in the fridge takes what still air can take through the jar, to 1 %', () => {
@@ -46,6 +69,19 @@ describe('heat in preps', () => {
     expect(after!['temperature']!.value).toBeCloseTo(100, 0);
     expect(after!['mass']!.value).toBeLessThan(before!['mass']!.value);
     expect(after!['mass']!.value).toBeGreaterThan(0.9 * before!['mass']!.value);
+  });
+});
+
+describe('heat of pieces in a shaker', () => {
+  const drink = (fruit: string) => read(['A', '60 ml white rum 40 % at 20 °C', '30 ml lime juice at 4 °C', ...(fruit ? [fruit] : []), 'muddle', 'shake 12 s over 150 g cubes at -5 °C', 'strain']).stages.find((s) => s.figures['dilution'])!.figures;
+  // 100 g put in 20 K warmer bring 100 x 3.7 x 20 J; they melt ice (333.6 J/g), and what is left of them keeps 180 g of drink at 3.9 J/(g K), 50 g of pulp and a tin of
+  // 150 J/K warmer; the ice that stays, warmer by less than a kelvin, and the air are not reckoned here
+  it('warm pieces melt as much more ice and leave all as much warmer as their own heat does, to a tenth', () => {
+    const cold = drink('100 g pineapple flesh at 4 °C'), warm = drink('100 g pineapple flesh at 24 °C');
+    const more = (name: string): number => warm[name]!.value - cold[name]!.value;
+    const brought = 100 * FRUIT * 20, went = more('volume') * FUSION + more('temperature') * (180 * 3.9 + 50 * FRUIT + 150);
+    expect(more('dilution')).toBeGreaterThan(5);
+    expect(Math.abs(went - brought)).toBeLessThan(0.1 * brought);
   });
 });
 

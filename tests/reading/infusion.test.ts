@@ -39,8 +39,8 @@ describe('contact adds up', () => {
     expect(made('infusion', '9.6 g black tea leaves', '1 l water at 95 °C', 'steep 1 min', 'strain through a fine sieve', 'chill 12 h').out[0]).toBeCloseTo(least, 12);
   });
   it('of each solid from when it went in, by its kind', () => {
-    const [mint, peel] = made('infusion', '20 g mint', '500 ml vodka 40 %', 'steep 2 h at 20 °C', '20 g lemon peel', 'steep 2 h at 20 °C', 'strain through a fine sieve').out;
-    const alone = made('infusion', '500 ml vodka 40 %', '20 g lemon peel', 'steep 2 h at 20 °C', 'strain through a fine sieve').out[0]!;
+    const [mint, peel] = made('infusion', '20 g mint at 20 °C', '500 ml vodka 40 %', 'steep 2 h at 20 °C', '20 g lemon peel at 20 °C', 'steep 2 h at 20 °C', 'strain through a fine sieve').out;
+    const alone = made('infusion', '500 ml vodka 40 %', '20 g lemon peel at 20 °C', 'steep 2 h at 20 °C', 'strain through a fine sieve').out[0]!;
     expect(peel! / alone).toBeCloseTo(1, 3);
     expect(mint).toBeGreaterThan(3 * peel!);
   });

@@ -64,7 +64,9 @@ function glass(ctx: Context, puts: readonly Put[], celsius: number): void {
   const plants = puts.filter(isPlant);
   if (plants.length === 0) return;
   const mix = mixOf(ctx, puts), code = 'curdles-in-glass', sources = ['soy-curdling', 'coconut-stability', 'common-practice'];
-  for (const p of plants) {
+  // the mix is one, whichever line brings it: it is told of each drink once
+  const each = plants.filter((p, i) => plants.findIndex((q) => q.source.ingredient!.id === p.source.ingredient!.id) === i);
+  for (const p of each) {
     const known = knownOf(p.source.ingredient!), at = p.measure.path, thing = p.measure.thing.words;
     if (!known || plants.some((q) => !knownOf(q.source.ingredient!))) {
       ctx.margins.push({

@@ -163,13 +163,14 @@ export class Steep {
     // of other solids it is told how long they take, at whatever warmth; of tea it is measured what warmth does
     const activation = this.there.every((x) => x.slower === 1) ? ctx.spread('model/infusion temperature', 'model/infusion temperature', ACTIVATION, 'kJ/mol', 'nature', { at: this.there[0]!.put.measure.path }) : -1;
     const exchange = course === 'place' ? ctx.spread(`place/exchange/${medium}`, `place/exchange/${medium}`, places[medium].value, 'W/m2K', 'place') : -1;
+    const pieces = v.content.phase('solids');
     ctx.ops.push(({ s, x }) => {
       const minutes = x[time]! / 60, from = s[contact + 2]!, now = s[v.celsius]!, kJ = activation < 0 ? ACTIVATION : x[activation]!;
       let more = 0;
       if (course === 'place') {
         const mL = volumeAt20(s, v.liquid), around = place >= 0 ? x[place]! : now;
         const carries = x[exchange]! * 6 * Math.cbrt((mL * 1e-6) ** 2);              // W/K over the surface of a cube
-        more = contactCooling(from, around, minutes, mL > 0 && carries > 0 ? heatCapacity(s, v.liquid, (from + around) / 2) / carries / 60 : 0, kJ);
+        more = contactCooling(from, around, minutes, mL > 0 && carries > 0 ? (heatCapacity(s, v.liquid, (from + around) / 2) + heatCapacity(s, pieces, (from + around) / 2)) / carries / 60 : 0, kJ);
       } else more = minutes * (course === 'goes' ? (contactRate(from, kJ) + 4 * contactRate((from + now) / 2, kJ) + contactRate(now, kJ)) / 6 : contactRate(now, kJ));
       s[contact]! += more * faster;
     });

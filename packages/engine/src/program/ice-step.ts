@@ -8,6 +8,7 @@ import type { Context, Vat } from './context.ts';
 import { advanceFrozen, mayHoldIce, restFrozen } from './frozen.ts';
 import { coldGlass, glassMass, iceOf, type IceBuilt } from './glass.ts';
 import { SECONDS_A_TURN } from './times.ts';
+import { lendPieces, piecesIn } from './lying.ts';
 import { settle } from './vat.ts';
 
 /** Room between packed pieces for each volume of ice, at 0.6 solid. @source common-practice */
@@ -44,7 +45,7 @@ export function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { 
   const around = ctx.layout.take(SURROUNDINGS), account = ctx.layout.take(ACCOUNT), before = ctx.layout.take(BLOCK), water = ctx.layout.take(BLOCK), balance = ctx.layout.take(6), then = ctx.layout.take(2);
   ctx.extras.push([water, 1]);
   const bodies = { liquid: v.liquid, enthalpy: v.liquid + slot.enthalpy_J, celsius: v.celsius, vessel: v.content.vessel, ice: ice.mass };
-  const first = !o.iced;
+  const first = !o.iced, pieces = piecesIn(v);
   const { usesGlassIce } = o;
   settle(ctx, v);
   ctx.ops.push(({ s, x }) => {
@@ -67,16 +68,19 @@ export function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { 
       s[v.content.vessel + 1] = x[heat]! * perUnit * (shaken ? 1 : wallOf(volumeAt20(s, liquid), s[ice.mass]!, x[holds]!));
       s[v.content.vessel] = x[vesselAt]!;
     }
-    s[then] = s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!) + s[account + 2]! * WATER_0_J_G; s[then + 1] = s[v.content.vessel]!;
+    const lent = pieces < 0 ? 0 : lendPieces(s, v, pieces);
+    s[then] = s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!) + s[account + 2]! * WATER_0_J_G; s[then + 1] = -s[v.content.vessel + 1]! * s[v.content.vessel]!;
     s[account] = 0; s[account + 1] = 0;
     s[around] = x[room]!; s[around + 1] = x[agitation]!; s[around + 2] = x[toVessel]!; s[around + 3] = x[toAir]!;
     advanceFrozen(s, bodies, v.ownIce, around, x[time]!, account);
+    s[then + 1]! += s[v.content.vessel + 1]! * s[v.content.vessel]!;
+    s[v.content.vessel + 1]! -= lent;
     const iceWater = s[account + 1]! + s[account + 2]!;
     s[o.melted]! += iceWater;
     s[o.dilution] = s[o.measured_mL]! > 0 ? (s[o.melted]! / 0.9982 / s[o.measured_mL]!) * 100 : NaN;
   });
   if (mayHoldIce(ctx, v)) restFrozen(ctx, v);
-  // the account, each kJ taken up positive: it sums to zero
+  // the account, each kJ taken up positive: it sums to zero; pieces in the vessel count with it
   ctx.ofStages.add(ctx.ops.length);
   ctx.ops.push(({ s }) => {
     const t = s[v.celsius]!, iceWater = s[account + 1]! + s[account + 2]!, fused = s[account + 1]! * FUSION_J_PER_G;
@@ -87,7 +91,7 @@ export function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { 
     s[balance] = (own - s[before + slot.enthalpy_J]!) / 1000;
     s[balance + 1] = fused / 1000;
     s[balance + 2] = (s[ice.mass]! * enthalpyOfIce(s[ice.celsius]!) + waterThen - s[then]! - fused) / 1000;
-    s[balance + 3] = (s[v.content.vessel + 1]! * (s[v.content.vessel]! - s[then + 1]!)) / 1000;
+    s[balance + 3] = s[then + 1]! / 1000;
     s[balance + 4] = -s[account]! / 1000;
     s[balance + 5] = (s[v.liquid + slot.enthalpy_J]! - own - waterThen) / 1000;
   });

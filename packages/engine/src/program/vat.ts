@@ -9,6 +9,7 @@ import type { Context, Put, StageBuilt, Vat } from './context.ts';
 import { choose } from './meanings.ts';
 import { advanceFrozen, broughtHeat, frozenShare, mayHoldIce, restFrozen, tellFrozen } from './frozen.ts';
 import { poured } from './sparkle.ts';
+import { followed, lendPieces, piecesIn, settleWithPieces } from './lying.ts';
 import { startTemperature } from './temperature.ts';
 import { beforeThing, insteadOfAmount } from './words.ts';
 import places from '../../../../data/physics/places.json' with { type: 'json' };
@@ -123,9 +124,9 @@ export function solveShares(ctx: Context, puts: readonly Put[]): void {
 export function vat(ctx: Context, name: string): Vat {
   const content = ctx.layout.content(name);
   const liquid = content.phase('liquid');
-  const celsius = ctx.layout.take(1), hottest = ctx.layout.take(1), ownIce = ctx.layout.take(1);
+  const celsius = ctx.layout.take(1), hottest = ctx.layout.take(1), ownIce = ctx.layout.take(1), pieces = ctx.layout.take(2);
   ctx.ops.push(({ s }) => { s[celsius] = 20; s[hottest] = -273; });
-  return { content, liquid, celsius, hottest, ownIce };
+  return { content, liquid, celsius, hottest, ownIce, pieces };
 }
 
 /** Names what an operation reads of what was put in, where that is of an earlier part. */
@@ -143,6 +144,7 @@ export function add(ctx: Context, v: Vat, p: Put, phase: 'liquid' | 'solids' | '
   const fat = phase === 'fat' ? v.content.phase('fat') : -1;
   const { block } = p.source, { g, start } = p;
   readsPut(ctx, p);
+  if (!ctx.unsettled.has(v.liquid)) followed(ctx, v);
   ctx.ops.push(({ s, x }) => {
     const grams = s[g]!;
     const celsius = start.input >= 0 ? x[start.input]! : s[start.offset]!;
@@ -164,6 +166,9 @@ export function add(ctx: Context, v: Vat, p: Put, phase: 'liquid' | 'solids' | '
 /** What was added comes to one temperature; done once before the next thing that asks for it. */
 export function settle(ctx: Context, v: Vat): void {
   if (!ctx.unsettled.delete(v.liquid)) return;
+  const pieces = piecesIn(v);
+  if (pieces >= 0 && ctx.frozen.has(pieces)) ctx.frozen.add(v.liquid);
+  if (pieces >= 0) { settleWithPieces(ctx, v, mayHoldIce(ctx, v)); return; }
   if (mayHoldIce(ctx, v)) { restFrozen(ctx, v); return; }
   ctx.ops.push(({ s }) => {
     const t = temperatureOf(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, s[v.celsius]);
@@ -188,14 +193,16 @@ export function rest(ctx: Context, v: Vat, temperature: number, seconds: number,
   const around = ctx.layout.take(4), account = ctx.layout.take(3), noIce = ctx.layout.take(4);
   const h = ctx.spread(`place/exchange/${medium}`, `place/exchange/${medium}`, places[medium].value, 'W/m2K', 'place');
   const bodies = { liquid: v.liquid, enthalpy: v.liquid + slot.enthalpy_J, celsius: v.celsius, vessel: v.content.vessel, ice: noIce };
-  const frozen = mayHoldIce(ctx, v);
+  const frozen = mayHoldIce(ctx, v), pieces = piecesIn(v);
   ctx.ops.push(({ s, x }) => {
     const mL = volumeAt20(s, v.liquid);
     if (!(mL > 0)) return;
     if (s[v.content.vessel + 1] === 0) { s[v.content.vessel + 1] = places.jar.value; s[v.content.vessel] = s[v.celsius]!; }
     const area = 6 * Math.cbrt((mL * 1e-6) ** 2);
     s[around] = x[temperature]!; s[around + 1] = 0; s[around + 2] = 100 * area; s[around + 3] = x[h]! * area;
+    const lent = pieces < 0 ? 0 : lendPieces(s, v, pieces);
     if (frozen) advanceFrozen(s, bodies, v.ownIce, around, x[seconds]!, account); else advance(s, bodies, around, x[seconds]!, account);
+    s[v.content.vessel + 1]! -= lent;
   });
   if (frozen) restFrozen(ctx, v);
 }

@@ -25,7 +25,7 @@ export function glassReading(c: Compiled, number: Look, figure: (of: string, nam
   const gels = parts.filter((p) => p.kind === 'gel'), floats = parts.filter((p) => p.kind === 'liquid'), foams = parts.filter((p) => p.kind === 'foam' && number(p.of, 'stands') > 0);
   let mL = 0, from = 0;
   for (const p of gels) { mL += number(p.of, 'mL'); const to = heightOf(profile, mL); layers.push(look(p, from, to)); from = to; }
-  const wet = [...(number('layer:base', 'mL') > 0 ? [base] : []), ...floats];
+  const wet = [base, ...floats].filter((p) => number(p.of, 'mL') > 0);
   const all = wet.reduce((t, p) => t + number(p.of, 'mL'), 0);
   let below = 0;
   for (const p of wet) {
