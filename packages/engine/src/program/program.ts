@@ -69,18 +69,17 @@ export interface Program {
   run(x: Float64Array, out: Float64Array, want: Uint8Array, w: Workspace): void;
   /** Carries the workspace through operations `from` up to, not including, `to` (all when absent), with its own `x`. */
   carry(w: Workspace, from: number, to?: number): void;
-  /** Evaluates the wanted probes of a workspace that was carried to its end, those alone that an operation from `from` on can move, `first` up to, not including, `last`. */
-  probe(w: Workspace, out: Float64Array, want: Uint8Array, from?: number, first?: number, last?: number): void;
+  /** Evaluates the probes `list` from its entry `from` on, of a workspace that was carried to its end. */
+  tell(w: Workspace, out: Float64Array, list: Int32Array, from: number): void;
 }
 
 /** Puts operations and probes together. @source none - definition */
 export function program(inputs: readonly Input[], firstOp: readonly number[], length: number, ops: readonly Op[], ofStages: ReadonlySet<number>, probes: readonly Named[], parts: readonly Part[]): Program {
-  const nominal = new Float64Array(inputs.length), after = new Int32Array(probes.length), compute = probes.map((p) => p.op);
+  const nominal = new Float64Array(inputs.length), compute = probes.map((p) => p.op);
   inputs.forEach((input, i) => { nominal[i] = input.value; });
-  probes.forEach((p, i) => { after[i] = p.probe.after; });
   const carry = (w: Workspace, from: number, to: number = ops.length) => { for (let i = from; i < to; i++) ops[i]!(w); };
-  const probe = (w: Workspace, out: Float64Array, want: Uint8Array, from = -1, first = 0, last = compute.length) => { for (let i = first; i < last; i++) if (want[i] && after[i]! > from) compute[i]!(w, out, i); };
-  const first: Workspace = { s: new Float64Array(length), x: nominal }, value = new Float64Array(compute.length), all = new Uint8Array(compute.length).fill(1);
+  const tell = (w: Workspace, out: Float64Array, list: Int32Array, from: number) => { for (let k = from; k < list.length; k++) { const i = list[k]!; compute[i]!(w, out, i); } };
+  const first: Workspace = { s: new Float64Array(length), x: nominal }, value = new Float64Array(compute.length);
   let done = 0;
   const found = parts.map((p) => {
     carry(first, done, p.from);
@@ -99,7 +98,7 @@ export function program(inputs: readonly Input[], firstOp: readonly number[], le
     return { reads, left: taken(first.s, p.adds), midst };
   });
   carry(first, done);
-  probe(first, value, all);
+  for (let i = 0; i < compute.length; i++) compute[i]!(first, value, i);
   return {
     inputs,
     probes: probes.map((p) => p.probe),
@@ -112,11 +111,11 @@ export function program(inputs: readonly Input[], firstOp: readonly number[], le
       w.s.fill(0);
       w.x = x;
       carry(w, 0);
-      probe(w, out, want);
+      for (let i = 0; i < compute.length; i++) if (want[i] === 1) compute[i]!(w, out, i);
     },
     again(moved, columns, w) {
       const reached = reachedBy(moved, parts, length), some = parts.filter((_, q) => reached[q] === 1);
-      const lean = ops.filter((_, i) => !ofStages.has(i) && some.some((p) => i >= p.from && i < p.to)), tell = Array.from(columns, (k) => compute[k]!);
+      const lean = ops.filter((_, i) => !ofStages.has(i) && some.some((p) => i >= p.from && i < p.to)), asked = Array.from(columns, (k) => compute[k]!);
       const stands = standing(parts, found, reached), at = Int32Array.from(stands.keys()), there = Float64Array.from(stands.values());
       w.s.set(first.s);
       return (x, row, from) => {
@@ -124,10 +123,10 @@ export function program(inputs: readonly Input[], firstOp: readonly number[], le
         for (let k = 0; k < at.length; k++) w.s[at[k]!] = there[k]!;
         w.x = x;
         for (let i = 0; i < lean.length; i++) lean[i]!(w);
-        for (let c = 0; c < tell.length; c++) tell[c]!(w, row, from + c);
+        for (let c = 0; c < asked.length; c++) asked[c]!(w, row, from + c);
       };
     },
     carry,
-    probe,
+    tell,
   };
 }

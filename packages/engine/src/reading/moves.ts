@@ -18,14 +18,16 @@ export class Moves {
   private readonly before: Workspace;
   private readonly found: readonly Found[];
   private readonly adds: Int32Array;
-  /** first of the probes that are of no part */
-  readonly tail: number;
+  /** by part, and last of what is of none: its wanted probes, those first that the fewest operations can move */
+  readonly probes: readonly Int32Array[];
+  /** for each of them how many operations stood before it */
+  private readonly after: readonly Int32Array[];
   /** by part: 1 where it stands as some moved input left it */
   private readonly stale: Uint8Array;
   private done = 0;
 
-  /** `w` then stands at the end of the nominal. */
-  constructor(program: Program, w: Workspace) {
+  /** `w` then stands at the end of the nominal. `want`: 1 by probe that is evaluated. */
+  constructor(program: Program, w: Workspace, want: Uint8Array) {
     const { parts, usual } = program;
     this.program = program;
     this.w = w;
@@ -41,16 +43,22 @@ export class Moves {
       for (let r = 0, k = 0; r < q; r++) { while (k < reads.length && reads[k]! < parts[r]!.start) k++; begins[r] = k; }
       return { met, begins, added: Int32Array.from(this.adds, (at) => reads.indexOf(at)).filter((k) => k >= 0), final: usual.s.subarray(start, end), before: this.before.s.subarray(start, end) };
     });
-    this.tail = parts.at(-1)?.last ?? 0;
+    const of = [...parts, { first: parts.at(-1)?.last ?? 0, last: program.probes.length }];
+    this.probes = of.map(({ first, last }) => {
+      const list: number[] = [];
+      for (let k = first; k < last; k++) if (want[k] === 1) list.push(k);
+      return Int32Array.from(list.sort((a, b) => program.probes[a]!.after - program.probes[b]!.after));
+    });
+    this.after = this.probes.map((list) => list.map((k) => program.probes[k]!.after));
     this.stale = new Uint8Array(parts.length);
   }
 
   /**
    * Moves input `i` to `value` and evaluates the wanted probes that this can reach into `out`; all others are as at the nominal, and left as they are.
    * @param i not less than in the call before
-   * @param reached by part, and of what is of none: set to 1 where probes were evaluated
+   * @param since by entry of `probes`: lowered to where among them the first stands that was evaluated
    */
-  to(i: number, value: number, out: Float64Array, want: Uint8Array, reached: Uint8Array): void {
+  to(i: number, value: number, out: Float64Array, since: Int32Array): void {
     const { program: { parts, firstOp, usual }, w, x } = this, from = firstOp[i]!;
     this.program.carry(this.before, this.done, from);
     this.done = from;
@@ -63,8 +71,7 @@ export class Moves {
         const stood = begun && !other ? this.found[q]!.met.midst.get(own) : undefined, changed = stood ? own : from;
         if (stood) this.stand(q, stood); else if (begun) w.s.fill(0, p.start, p.end); else this.rewind(q);
         this.program.carry(w, begun && !stood ? p.from : Math.max(changed, p.from), p.to);
-        this.program.probe(w, out, want, changed, p.first, p.last);
-        reached[q] = 1;
+        this.tell(q, changed, out, since);
         this.stale[q] = 1;
         begun = true;
         continue;
@@ -72,10 +79,18 @@ export class Moves {
       if (this.stale[q] === 1) this.restore(q, begun);
       if (begun) this.leave(q);
     }
-    this.program.probe(w, out, want, from, this.tail);
-    reached[parts.length] = 1;
+    this.tell(parts.length, from, out, since);
     x[i] = this.program.nominal[i]!;
     for (let k = 0; k < this.adds.length; k++) w.s[this.adds[k]!] = usual.s[this.adds[k]!]!;
+  }
+
+  /** Evaluates the probes of a part that an operation from `changed` on can move. */
+  private tell(q: number, changed: number, out: Float64Array, since: Int32Array): void {
+    const after = this.after[q]!;
+    let k = after.length;
+    while (k > 0 && after[k - 1]! > changed) k--;
+    if (k < since[q]!) since[q] = k;
+    this.program.tell(this.w, out, this.probes[q]!, k);
   }
 
   /** Does a part find another number than at the nominal where it reads earlier ones? What cannot be known counts as another; only parts that were run can have left one. */

@@ -39,14 +39,13 @@ export function spreads(program: Program, w: Workspace, spreadOf: SpreadOf = (in
   const n = program.probes.length, inputs = program.inputs.length;
   const ranged = new Uint8Array(n);
   for (let k = 0; k < n; k++) if (!PLAIN.test(program.probes[k]!.name)) ranged[k] = 1;
-  const moves = new Moves(program, w), { parts, usual: { value } } = program, below = Float64Array.from(value), above = Float64Array.from(value);
+  const moves = new Moves(program, w, ranged), { usual: { value } } = program, below = Float64Array.from(value), above = Float64Array.from(value);
   const down = new Float64Array(inputs * n), up = new Float64Array(inputs * n);
   const variance = new Float64Array(n), sums = new EndSums(n);
-  const moved: number[] = [], huge = inputs > MOST_DRAWN, reached = new Uint8Array(parts.length + 1);
-  const tell = (i: number, first: number, last: number) => {
-    for (let k = first; k < last; k++) {
-      if (!ranged[k]) continue;
-      const v = value[k]!, low = below[k]!, high = above[k]!;
+  const moved: number[] = [], huge = inputs > MOST_DRAWN, none = Int32Array.from(moves.probes, (list) => list.length), since = new Int32Array(none.length);
+  const tell = (i: number, list: Int32Array, from: number) => {
+    for (let j = from; j < list.length; j++) {
+      const k = list[j]!, v = value[k]!, low = below[k]!, high = above[k]!;
       if (low === v && high === v) continue;
       below[k] = v; above[k] = v;                                        // for the next input
       // where a point makes a figure unknowable it says nothing of how far the figure goes
@@ -63,20 +62,19 @@ export function spreads(program: Program, w: Workspace, spreadOf: SpreadOf = (in
     const spread = spreadOf(input);
     if (spread.kind === 'exact') continue;
     moved.push(i);
-    reached.fill(0);
+    since.set(none);
     const low = huge ? input.value : pointAt(spread, input.value, -Z95), high = pointAt(spread, input.value, Z95);
-    if (low !== input.value) moves.to(i, low, below, ranged, reached);
-    if (high !== input.value) moves.to(i, high, above, ranged, reached);
-    for (let q = 0; q < parts.length; q++) if (reached[q] === 1) tell(i, parts[q]!.first, parts[q]!.last);
-    if (reached[parts.length] === 1) tell(i, moves.tail, n);
+    if (low !== input.value) moves.to(i, low, below, since);
+    if (high !== input.value) moves.to(i, high, above, since);
+    for (let q = 0; q < none.length; q++) tell(i, moves.probes[q]!, since[q]!);
   }
   const low = Float64Array.from(value), high = Float64Array.from(value);
-  const bent = new Uint8Array(n), ends = new Float64Array(2);
+  const bent = new Uint8Array(n), distance = new Float64Array(2);
   let some = false;
   for (let k = 0; k < n; k++) {
     if (!ranged[k]) continue;
-    sums.ends(ends, k);
-    low[k] = value[k]! + ends[0]!; high[k] = value[k]! + ends[1]!;
+    sums.ends(distance, k);
+    low[k] = value[k]! + distance[0]!; high[k] = value[k]! + distance[1]!;
     if (sums.bend(k) > BENT && Number.isFinite(value[k]!) && !program.probes[k]!.of.includes('stage:')) { bent[k] = 1; some = true; }
   }
   if (whole && some && moved.length <= MOST_DRAWN) straighten(program, w, spreadOf, moved, { value, low, high, down, up }, wanted(bent));
