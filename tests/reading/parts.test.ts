@@ -13,18 +13,18 @@ const demo = readdirSync('demo').filter((f) => f.endsWith('.drink')).map((f) => 
 
 /** Figures that a move was said not to reach, or was given another number than the whole program gives. */
 function wrongMoves({ program }: Compiled): string[] {
-  const w = program.workspace(), again = program.workspace(), n = program.probes.length, all = new Uint8Array(n).fill(1), whole = new Float64Array(n), reached = new Uint8Array(program.parts.length + 1);
-  const moves = new Moves(program, w), x = Float64Array.from(program.nominal), wrong: string[] = [];
+  const w = program.workspace(), again = program.workspace(), n = program.probes.length, all = new Uint8Array(n).fill(1), whole = new Float64Array(n);
+  const moves = new Moves(program, w, all), since = new Int32Array(moves.probes.length), x = Float64Array.from(program.nominal), wrong: string[] = [];
   program.inputs.forEach((input, i) => {
     for (const z of [-Z95, Z95]) {
       x[i] = pointAt(input.spread, input.value, z);
       if (x[i] === input.value) continue;
       program.run(x, whole, all, again);
-      reached.fill(0);
+      moves.probes.forEach((list, q) => { since[q] = list.length; });
       const seen = Float64Array.from(program.usual.value);
-      moves.to(i, x[i]!, seen, all, reached);
+      moves.to(i, x[i]!, seen, since);
       // what was not reached is left as it was
-      [...program.parts, { first: moves.tail, last: n }].forEach((p, q) => { if (reached[q] === 0) seen.set(program.usual.value.subarray(p.first, p.last), p.first); });
+      moves.probes.forEach((list, q) => { for (const k of list.subarray(0, since[q])) seen[k] = program.usual.value[k]!; });
       program.probes.forEach((p, k) => { if (seen[k] !== whole[k] && !(Number.isNaN(seen[k]) && Number.isNaN(whole[k]))) wrong.push(`${input.key} on ${p.of} ${p.name}: ${seen[k]} for ${whole[k]}`); });
     }
     x[i] = input.value;
