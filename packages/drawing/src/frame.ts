@@ -52,6 +52,13 @@ export function frameOf(glass: GlassReading | null, wish: FrameWish): Frame {
   };
 }
 
+/** y of the line that vessels stand by: the washline, or where one would be. */
+export function lineOf({ washline, brim }: Frame): number { return washline ?? brim + 60; }
+
+/** The same by steps, never below it: while the line moves less, vessels upstream stay where they are. */
+export function steadyLine(frame: Frame): number { return Math.floor(lineOf(frame) / STEP) * STEP; }
+const STEP = 8;
+
 /** The glass as far as it is on the sheet: what stands higher is cut off at the drawn washline. */
 export function cutOff(glass: GlassReading, frame: Frame): GlassReading {
   const top = (frame.stand.floor - (frame.washline ?? 0)) / frame.stand.scale;

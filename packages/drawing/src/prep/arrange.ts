@@ -1,5 +1,5 @@
 import type { Reading } from '../reading.ts';
-import type { Frame } from '../frame.ts';
+import { lineOf, steadyLine, type Frame } from '../frame.ts';
 import { overlap, type Box } from '../pen/pad.ts';
 import type { Arranged } from '../shapes.ts';
 import { Board, vesselOf, type Arrangement, type Detail, type Placed } from './board.ts';
@@ -89,8 +89,8 @@ const listed = (flow: Flow): string => flow.preps.map((prep) => prep.key).join('
 function cost(a: Omit<Arrangement, 'as'>): number { return a.overlaps * 10 + a.missed * 2 + (a.k < 0.45 ? 3 : 0); }
 
 function obstacles(frame: Frame, folded: boolean): Box[] {
-  const { stand, left, right, washline, brim } = frame;
-  const y = washline ?? brim + 60;
+  const { stand, left, right, brim } = frame;
+  const y = lineOf(frame);
   return [
     { x: left - 4, y: brim - 8, width: right - left + 8, height: frame.height - brim + 8 },
     { x: frame.dims - 22, y: brim - 8, width: 60, height: frame.height - brim },
@@ -108,7 +108,7 @@ const crestOf = ({ left, brim }: Frame): Box => ({ x: left - 80, y: brim - 46, w
 
 function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: readonly Box[], limit: number, detail: Detail, folds: readonly FlowPrep[]): Omit<Arrangement, 'as'> {
   const board = new Board(flow, reading, frame, k, [...obstacles(frame, folds.length > 0).filter((_, i) => i !== 6 || (reading.glass?.garnish.length ?? 0) > 0), ...said], detail);
-  const { stand } = frame, line = frame.washline ?? frame.brim + 60;
+  const { stand } = frame, line = lineOf(frame), steady = steadyLine(frame);
   const waiting = new Map(flow.preps.map((p) => [p.key, p]));
   const biggest = (pours: readonly Pour[]): Pour[] => [...pours].filter((p) => waiting.has(p.from)).sort((a, b) => (b.mL ?? 0) - (a.mL ?? 0));
   const pressed = biggest(flow.glass.takes).filter((t) => waiting.get(t.from)?.reading?.vessel === 'siphon');
@@ -125,9 +125,9 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: 
     const volume = stage?.figures['volume'] ?? reading.figures['volume'];
     const vessel = vesselFor(flow.build.vessel, (volume?.value ?? 150) + 250), size = vesselSize(vessel, k);
     const ice = flow.build.ice ? (stage?.figures['ice_left']?.value ?? 0) / 0.917 : 0;
-    // It stands by the glass, not by the line: when the level moves it stays.
+    // It stands by the glass, not by the line: when the level moves it stays, with all that stands above it.
     const usual = frame.brim + (stand.floor - frame.brim) * 0.15;
-    const shelf = Math.min(line - 20, usual - 20, frame.brim - 46 + size.height);
+    const shelf = Math.min(steady - 20, usual - 20, frame.brim - 46 + size.height);
     const mL = volume === undefined ? null : volume.value + ice;
     const caption = buildCaption(flow.build, reading);
     const axis = frame.left - 80 - size.width / 2;
@@ -151,7 +151,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: 
     const one = givers[0];
     if (one !== undefined) {
       const prep = waiting.get(one.from) as FlowPrep, { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, k);
-      const axis = frame.left - 64 - size.width / 2, shelf = Math.min(line - 64, frame.brim - 54 + size.height);
+      const axis = frame.left - 64 - size.width / 2, shelf = Math.min(steady - 64, frame.brim - 54 + size.height);
       const donor = board.put(prep, prep.key, vessel, mL, axis, shelf, board.caption(prep), ['left', 'under-left', 'under']);
       if (donor !== null) {
         waiting.delete(prep.key);
@@ -172,7 +172,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: 
   let right = frame.left - 92;
   for (const [i, take] of pressed.entries()) {
     const prep = flow.preps.find((p) => p.key === take.from) as FlowPrep, { vessel, mL } = vesselOf(prep), size = vesselSize(vessel, k);
-    const shelf = Math.min(line + 30 + size.height, frame.height - 74);
+    const shelf = Math.min(steady + 30 + size.height, frame.height - 74);
     const placed = board.put(prep, prep.key, vessel, mL, right - size.width / 2, shelf, board.caption(prep), ['under-left', 'under', 'left']);
     if (placed === null) { board.missed += 2; waiting.set(prep.key, prep); continue; }
     if (i === 0) { board.hose = { from: prep.key, amount: take.amount, grip: take.grip }; board.poured.add(`${prep.key}>glass`); }

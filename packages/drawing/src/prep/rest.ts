@@ -1,3 +1,4 @@
+import { steadyLine } from '../frame.ts';
 import type { Box } from '../pen/pad.ts';
 import { setWords, vesselOf, WORDS_GAP, type Board } from './board.ts';
 import { captionOf, type Caption } from './caption.ts';
@@ -6,7 +7,7 @@ import { boxOf, vesselSize, type Vessel } from './vessel.ts';
 
 /** Preps that pour nowhere here stand where there is room: below the line, then in a row at the top. */
 export function standRest(board: Board, rest: readonly FlowPrep[]): void {
-  const { frame, flow } = board, line = frame.washline ?? frame.brim + 60;
+  const { frame, flow } = board, line = steadyLine(frame);
   for (const prep of rest) {
     const { vessel, mL } = vesselOf(prep);
     const full = board.caption(prep), brief = captionOf(prep, flow, board.poured, true), tries: [number, Caption][] = [];

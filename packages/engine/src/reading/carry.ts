@@ -19,8 +19,8 @@ export function carry(program: Program, before: Ranged, value: Float64Array = pr
   const low = new Float64Array(n), high = new Float64Array(n);
   for (let k = 0; k < n; k++) {
     const v = value[k]!, known = Number.isFinite(was.value[k]!);
-    // a figure that could not be known has left no range
-    if (known !== Number.isFinite(v)) return null;
+    // a figure that could not be known has left no range; one that no longer can needs none
+    if (!known && Number.isFinite(v)) return null;
     low[k] = known ? v + was.low[k]! - was.value[k]! : v;
     high[k] = known ? v + was.high[k]! - was.value[k]! : v;
     if (!(v <= 0) || !program.probes[k]!.name.startsWith('margin:')) continue;

@@ -1,8 +1,8 @@
 import type { Action, Document, Measure } from '../document/types.ts';
 import type { Compiled } from '../program/compile.ts';
 
-/** Units whose number goes into the run as it is written, times what the unit is. */
-const PLAIN = new Set(['ml', 'cl', 'dl', 'l', 'g', 'kg']);
+/** A unit whose number does not go into the run as it is written, times what the unit is: parts that make up one are of a whole drink. */
+const OF_A_WHOLE = 'part';
 
 /**
  * Which input is another number now, and which: where a text differs from the one that was compiled in the number of one plain amount and in nothing else, as it
@@ -27,7 +27,7 @@ export function movedTo({ ctx, program }: Pick<Compiled, 'ctx' | 'program'>, doc
 }
 
 const plain = ({ low, high, unit, plus, twin, factorLow, factorHigh, otherCustom }: NonNullable<Measure['amount']>): boolean =>
-  low === high && low > 0 && unit !== null && PLAIN.has(unit) && (plus?.length ?? 0) === 0 && twin === undefined && factorLow === undefined && factorHigh === undefined && otherCustom !== true;
+  low === high && low > 0 && unit !== OF_A_WHOLE && (plus?.length ?? 0) === 0 && twin === undefined && factorLow === undefined && factorHigh === undefined && otherCustom !== true;
 
 /** The measure of a line whose amount is meant; of lines that hold one thing alone. */
 function find(sections: Document['sections'], meant: (amount: NonNullable<Measure['amount']>) => boolean): Measure | null {

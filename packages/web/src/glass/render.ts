@@ -2,6 +2,7 @@ import type { Drawing, Fill, Part, Shape } from '@washline/drawing';
 
 const SVG = 'http://www.w3.org/2000/svg';
 interface Kept { readonly node: SVGElement; readonly hatch: SVGElement | null; said: Shape | Part | null }
+interface Stood { readonly parts: readonly Part[]; readonly shapes: readonly Shape[]; readonly of: readonly Kept[]; readonly as: readonly Kept[] }
 
 /**
  * Keeps an SVG equal to a drawing: one element per shape and part, found again by id, touched only where it changed. Styles are
@@ -9,8 +10,17 @@ interface Kept { readonly node: SVGElement; readonly hatch: SVGElement | null; s
  */
 export function makeRenderer(svg: SVGSVGElement): (drawing: Drawing) => void {
   const parts = new Map<string, Kept>(), shapes = new Map<string, Kept>();
+  let before: Stood | null = null;
   return (drawing) => {
     set(svg, 'viewBox', `0 0 ${round(drawing.width)} ${round(drawing.height)}`);
+    // where the same things stand in the same order, as at most strokes, none has to be looked for
+    if (before !== null && standsAs(before, drawing)) {
+      const { of, as } = before;
+      drawing.parts.forEach((part, i) => { dress(of[i] as Kept, part); });
+      drawing.shapes.forEach((shape, i) => { say(as[i] as Kept, shape); });
+      before = { parts: drawing.parts, shapes: drawing.shapes, of, as };
+      return;
+    }
     const held = svg.contains(document.activeElement) ? document.activeElement as SVGElement : null, ringed = held?.matches(':focus-visible') === true;
     // What is gone goes first: what stays is then in its place and keeps the focus.
     const live = new Set(drawing.parts.map((part) => part.id)), drawn = new Set(drawing.shapes.map((shape) => shape.id));
@@ -31,19 +41,36 @@ export function makeRenderer(svg: SVGSVGElement): (drawing: Drawing) => void {
         kept = { node: document.createElementNS(SVG, elementOf(shape)), hatch: shape.kind === 'path' || shape.kind === 'circle' ? document.createElementNS(SVG, elementOf(shape)) : null, said: null };
         shapes.set(shape.id, kept);
       }
-      const hatch = (shape.kind === 'path' || shape.kind === 'circle') && shape.hatch !== undefined ? kept.hatch : null;
+      const hatch = isHatched(shape) ? kept.hatch : null;
       place(kept.node, parent, last.get(shape.part) ?? null);
       last.set(shape.part, kept.node);
       if (hatch !== null) { place(hatch, parent, kept.node); last.set(shape.part, hatch); } else if (kept.hatch?.isConnected === true) kept.hatch.remove();
-      if (!alike(shape, kept.said)) { ink(kept.node, hatch, shape); kept.said = shape; }
+      say(kept, shape);
     }
     for (const part of drawing.parts) {
       const { node } = parts.get(part.id) as Kept, within = part.within ?? '';
       place(node, part.within === null ? svg : parts.get(part.within)?.node ?? svg, last.get(within) ?? null);
       last.set(within, node);
     }
+    before = { parts: drawing.parts, shapes: drawing.shapes, of: drawing.parts.map((part) => parts.get(part.id) as Kept), as: drawing.shapes.map((shape) => shapes.get(shape.id) as Kept) };
     if (held?.isConnected === true && document.activeElement !== held) held.focus({ preventScroll: true, focusVisible: ringed });
   };
+}
+
+const isHatched = (shape: Shape): boolean => (shape.kind === 'path' || shape.kind === 'circle') && shape.hatch !== undefined;
+
+/** Are all parts and shapes those of the drawing before, in its order, each in the same element and with a hatch or without? */
+function standsAs(before: Stood, { parts, shapes }: Drawing): boolean {
+  return parts.length === before.parts.length && shapes.length === before.shapes.length
+    && parts.every((part, i) => { const was = before.parts[i] as Part; return part.id === was.id && part.within === was.within && (part.href === undefined) === (was.href === undefined); })
+    && shapes.every((shape, i) => { const was = before.shapes[i] as Shape; return shape.id === was.id && shape.part === was.part && shape.kind === was.kind && isHatched(shape) === isHatched(was); });
+}
+
+/** Gives a shape what it says, where that is another. */
+function say(kept: Kept, shape: Shape): void {
+  if (alike(shape, kept.said)) return;
+  ink(kept.node, isHatched(shape) ? kept.hatch : null, shape);
+  kept.said = shape;
 }
 
 /** Do two say the same? Everything they hold is a word, a number, a list of such or a small thing of such. */
@@ -105,7 +132,7 @@ function wornBy(part: Part): (readonly [name: string, value: string])[] {
 function ink(node: SVGElement, hatch: SVGElement | null, shape: Shape): void {
   switch (shape.kind) {
     case 'target':
-      node.setAttribute('class', 'target');
+      set(node, 'class', 'target');
       for (const key of ['x', 'y', 'width', 'height'] as const) set(node, key, round(shape[key]));
       return;
     case 'text':

@@ -49,6 +49,7 @@ export function Card(props: { readonly state: State; readonly entries: Accessor<
 function Line(props: { readonly row: Row }) {
   const { row } = props, from = Math.max(0, row.text.indexOf(row.strong)), key = row.text.indexOf(':') + 1;
   if (row.kind === 'blank') return <p class="blank" />;
-  if (row.kind === 'heading') return <p class="heading">{row.text.slice(0, from)}<b>{row.strong}</b>{row.text.slice(from + row.strong.length)}<Show when={row.letter !== ''}><span class="letter">{row.letter}</span></Show></p>;
+  // the letter stands at the end of the first line, however many there are: it floats there
+  if (row.kind === 'heading') return <p class="heading"><Show when={row.letter !== ''}><span class="letter">{row.letter}</span></Show>{row.text.slice(0, from)}<b>{row.strong}</b>{row.text.slice(from + row.strong.length)}</p>;
   return <p class={row.kind}><Show when={row.kind === 'key'} fallback={row.text}><i>{row.text.slice(0, key)}</i>{row.text.slice(key)}</Show></p>;
 }

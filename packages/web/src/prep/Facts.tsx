@@ -1,4 +1,4 @@
-import { createMemo, For, Show, type Accessor } from 'solid-js';
+import { createMemo, Index, Show, type Accessor } from 'solid-js';
 import { say, turn } from '../language/language.ts';
 import type { Read } from '../read.ts';
 import { factsIn } from './facts.ts';
@@ -10,9 +10,9 @@ export function Facts(props: { readonly now: Accessor<Read> }) {
     <Show when={list().length > 0}>
       <section class="facts" aria-labelledby="facts">
         <h2 id="facts">{say('facts')}</h2>
-        <dl><For each={list()}>{(prep) => (
-          <div><dt><span class="letter">{prep.letter}</span>{prep.name}</dt><For each={prep.lines}>{(line) => <dd>{line}</dd>}</For></div>
-        )}</For></dl>
+        <dl><Index each={list()}>{(prep) => (
+          <div><dt><span class="letter">{prep().letter}</span>{prep().name}</dt><Index each={prep().lines}>{(line) => <dd>{line()}</dd>}</Index></div>
+        )}</Index></dl>
       </section>
     </Show>
   );

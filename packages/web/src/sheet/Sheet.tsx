@@ -21,7 +21,7 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
   const [line, setLine] = createSignal<number | null>(null);
   const [hovered, setHovered] = createSignal<number | null>(null);
   const [width, setWidth] = createSignal(0);
-  const rows = createMemo(() => rowsOf(state.text(), state.now().document, state.now().reading.variant));
+  const rows = createMemo<readonly Row[]>((before) => rowsOf(state.text(), state.now().document, state.now().reading.variant, before), []);
   // where a remedy would write, by line: the first of each
   const columns = createMemo(() => { const at = new Map<number, number>(); for (const e of props.entries()) if (e.line !== null && e.column !== null && !at.has(e.line)) at.set(e.line, e.column); return at; });
   const marks = createMemo(() => {
@@ -132,9 +132,11 @@ export function Sheet(props: { readonly state: State; readonly entries: Accessor
       <Margin entries={props.entries} mirror={() => mirror} rows={rows} width={width} state={state} reserve={() => { grown(); return reserve(); }} />
       <div class="rows" onFocusOut={left}>
         <div class="mirror" ref={mirror} aria-hidden="true">
-          <Index each={rows()}>{(row, i) => (
-            <div class={`row ${row().kind} ${marks().get(i + 1) ?? ''}${(line() === i + 1 || state.turned() === i + 1) && row().kind !== 'blank' && row().kind !== 'name' ? ' here' : ''}${edges(i + 1)}`}><Set row={row()} /><Caret column={columns().get(i + 1) ?? null} text={row().text} width={width} /></div>
-          )}</Index>
+          <Index each={rows()}>{(row, i) => {
+            // written only where it is another: there are as many as lines, and each is asked at every change
+            const dress = createMemo(() => `row ${row().kind} ${marks().get(i + 1) ?? ''}${(line() === i + 1 || state.turned() === i + 1) && row().kind !== 'blank' && row().kind !== 'name' ? ' here' : ''}${edges(i + 1)}`);
+            return <div class={dress()}><Set row={row()} /><Caret column={columns().get(i + 1) ?? null} text={row().text} width={width} /></div>;
+          }}</Index>
         </div>
         <textarea
           class="editor" ref={editor} data-editor id="spec" aria-label={say('spec.the')} aria-describedby="spec-how spec-line" spellcheck={false} autocapitalize="off" autocomplete="off" wrap="soft"

@@ -10,8 +10,8 @@ export interface Row {
   readonly letter: string;
 }
 
-/** Lines of a text, each with what it is; line ends stay out. */
-export function rowsOf(text: string, document: Document, variant: string | null): Row[] {
+/** Lines of a text, each with what it is; line ends stay out. A line that is what it was in its place (`before`) is the same row, so that nothing is set anew. */
+export function rowsOf(text: string, document: Document, variant: string | null, before: readonly Row[] = []): Row[] {
   const heads = new Map<number, string>();
   const sections = sectionsOf(document, variant);
   const preps = sections.filter((s) => s.kind === 'prep');
@@ -23,7 +23,10 @@ export function rowsOf(text: string, document: Document, variant: string | null)
   let first = true;
   return lines.map((line, i) => {
     const number = i + 1, letter = heads.get(number);
-    const row = (kind: Row['kind'], strong = ''): Row => ({ text: line, kind, strong, letter: letter ?? '' });
+    const row = (kind: Row['kind'], strong = ''): Row => {
+      const was = before[i];
+      return was?.text === line && was.kind === kind && was.strong === strong && was.letter === (letter ?? '') ? was : { text: line, kind, strong, letter: letter ?? '' };
+    };
     if (line.trim() === '') return row('blank');
     if (first && document.name !== '' && letter === undefined) { first = false; return row('name'); }
     first = false;
