@@ -113,6 +113,14 @@ async function timed(page, event) {
   }, event);
 }
 
+/** Types a digit where the caret is, and takes it back. */
+async function thereAndBack(page) {
+  await page.keyboard.type('1');
+  await page.waitForTimeout(40);
+  await page.keyboard.press('Backspace');
+  await page.waitForTimeout(40);
+}
+
 /** From input to the frame after the reading: a digit typed and taken back at the end of the first number of the sheet. */
 async function typed(page) {
   await timed(page, 'input');
@@ -123,10 +131,7 @@ async function typed(page) {
   });
   for (let round = 0; round < 50; round += 1) {
     if (round === 10) await page.evaluate(() => { globalThis.strokes.length = 0; });
-    await page.keyboard.type('1');
-    await page.waitForTimeout(40);
-    await page.keyboard.press('Backspace');
-    await page.waitForTimeout(40);
+    await thereAndBack(page);
   }
   return page.evaluate(() => globalThis.strokes);
 }
@@ -137,10 +142,7 @@ async function typedEach(page) {
   for (let round = 0; round < 3; round += 1) {
     for (const at of places) {
       await page.evaluate((place) => { document.querySelector('[data-editor]').setSelectionRange(place, place); }, at);
-      await page.keyboard.type('1');
-      await page.waitForTimeout(40);
-      await page.keyboard.press('Backspace');
-      await page.waitForTimeout(40);
+      await thereAndBack(page);
     }
     if (round === 0) await page.evaluate(() => { globalThis.strokes.length = 0; });
   }

@@ -23,13 +23,10 @@ const LEAVES = limit('freezes-solid', 'leaves');
 export function freezer({ ctx }: Facts): void {
   for (const prep of ctx.preps.values()) {
     const { section: { method }, noted } = prep, thaws = (step: Step): boolean => prep.steps.some((x) => x.verb === 'thaw' && x.span.from > step.span.from);
-    let told = false;
-    for (const f of noted.frozen) {
-      if ((f.step ? WANTED : KEPT).test(method)) continue;
-      // what a step froze is not frozen once more as it is kept
-      if (f.step ? !thaws(f.step) : !told) { ices(ctx, prep, f); told = true; }
-      burst(ctx, prep, f);
-    }
+    const feared = noted.frozen.filter((f) => !(f.step ? WANTED : KEPT).test(method)), stays = feared.filter((f) => f.step && !thaws(f.step));
+    // what a step froze is not told of once more as it is kept
+    for (const f of stays.length > 0 ? stays : feared.filter((one) => !one.step)) ices(ctx, prep, f);
+    for (const f of feared) burst(ctx, prep, f);
   }
 }
 
@@ -91,8 +88,9 @@ function fridge({ section }: PrepBuilt, { step }: Frozen): RemedySeed {
 function burst(ctx: Context, prep: PrepBuilt, f: Frozen): void {
   const at = whereOf(prep, f), before = f.step ? prep.steps.filter((x) => x.span.from < f.step!.span.from) : prep.steps;
   // a jar of no said size may stand open and half full
-  const bottle = f.step?.into?.key === 'jar' ? f.step : before.findLast((x) => /^(bottle|jar|vacuum)$/.test(x.verb) || (x.into?.key === 'jar' && x.vessel_mL)), step = f.step ?? bottle;
-  if (!bottle || !step) return;
+  const bottle = f.step?.into?.key === 'jar' ? f.step : before.findLast((x) => /^(bottle|jar|vacuum)$/.test(x.verb) || (x.into?.key === 'jar' && x.vessel_mL));
+  if (!bottle) return;
+  const step = f.step ?? bottle;
   const { say } = ctx.tables.assumption('freezer bottle/headspace')!;
   const size = (step.vessel_mL ?? bottle.vessel_mL)?.value, room = size === undefined ? ctx.assume('freezer bottle/headspace', at, 'tool', 'freezer bottle/headspace', step.into ? insteadOf(step.into.span, say) : behindStep(step, say, ctx.document.text)) : -1;
   ctx.margins.push({

@@ -304,7 +304,6 @@ function pressOut(ctx: Context, v: Vat, p: Put): void {
   const share = ctx.middle(`pressed out/${p.occurrence}`, 'fruit/pressed out', 'share', 'nature', { at: p.measure.path, bounds: { min: 0, max: 1 } });
   const solids = v.content.phase('solids');
   readsPut(ctx, p);
-  if (p.start.ice !== undefined) ctx.frozen.add(v.liquid);
   ctx.ops.push(({ s, x }) => {
     for (let i = 0; i < slot.enthalpy_J; i++) {
       if (i === at.fibre || i === at.insolubles) continue;

@@ -31,7 +31,7 @@ export interface Source {
 export interface Put { readonly measure: Measure; readonly source: Source; readonly g: number; readonly start: Start; readonly occurrence: string; readonly share: boolean; /** as it is written, mL or g, where it is written */ readonly nominal?: number }
 
 /** A content with what is asked of it while it is made: its temperature guess and the warmest it has been. */
-export interface Vat { readonly content: Content; readonly liquid: number; readonly celsius: number; readonly hottest: number; /** offset: g of its own water that is ice */ readonly ownIce: number; /** offset: g of ice in the pieces that lie in it, and how warm they then were */ readonly pieces: number }
+export interface Vat { readonly content: Content; readonly liquid: number; readonly celsius: number; readonly hottest: number; /** offset: g of its own water that is ice */ readonly ownIce: number }
 
 /** A solid that steeps in a prep: how many times as long as tea leaf it takes, and the offsets of the share that is out and of the contact a tea leaf had in its place. */
 export interface Steeped { readonly put: Put; readonly slower: number; readonly reached: number; readonly contact: number }

@@ -1,7 +1,8 @@
 import { enthalpyWithIce, heatCapacity, iceAt, temperatureOf } from '../liquids/index.ts';
-import { at, slot } from '../matter/constituents.ts';
-import { depression } from './frozen.ts';
+import { slot } from '../matter/constituents.ts';
+import { rootBetween } from '../numeric/index.ts';
 import type { Context, Vat } from './context.ts';
+import { depression, mayHoldIce } from './frozen.ts';
 
 /**
  * Pieces that lie in a liquid - fruit, peel, herbs, leaves of tea - are as warm as it is: what goes in warmer or colder shares its heat out over both at once
@@ -14,39 +15,39 @@ const LOWEST_C = -60, CLOSE = 1e-9, MOST_STEPS = 80;
 /** Block of the pieces that lie in a liquid, -1 where none do. */
 export function piecesIn(v: Vat): number { return v.content.has('solids') ? v.content.phase('solids') : -1; }
 
-/** Before something goes in: what lay there already is as warm as the liquid has become, what was ice in it is ice only while nothing warmed it. */
+/** Before something goes in: what lay there already is as warm as the liquid has become, with the ice that stands in balance at that where the mix may hold any. */
 export function followed(ctx: Context, v: Vat): void {
   const pieces = piecesIn(v);
   if (pieces < 0) return;
-  ctx.ops.push(({ s }) => {
-    const celsius = s[v.celsius]!, ice = celsius === s[v.pieces + 1] ? Math.min(s[v.pieces]!, s[pieces + at.water]!) : 0;
-    s[pieces + slot.enthalpy_J] = enthalpyWithIce(s, pieces, celsius, ice);
+  const factor = mayHoldIce(ctx, v) ? depression(ctx) : -1;
+  ctx.ops.push(({ s, x }) => {
+    const celsius = s[v.celsius]!;
+    s[pieces + slot.enthalpy_J] = enthalpyWithIce(s, pieces, celsius, factor < 0 ? 0 : iceAt(s, pieces, celsius / x[factor]!));
   });
 }
 
 /**
- * Liquid and pieces come to one temperature. `frozen`: either may hold ice, which then stands in balance in each.
+ * Liquid and pieces come to one temperature; where either may hold ice, that stands in balance in each.
  * @source none - heat balance of two bodies
  */
-export function settleWithPieces(ctx: Context, v: Vat, frozen: boolean): void {
-  const pieces = piecesIn(v), factor = frozen ? depression(ctx) : -1;
+export function settleWithPieces(ctx: Context, v: Vat, pieces: number): void {
+  const factor = mayHoldIce(ctx, v) ? depression(ctx) : -1;
   ctx.ops.push(({ s, x }) => {
-    const heat = s[v.liquid + slot.enthalpy_J]! + s[pieces + slot.enthalpy_J]!, off = factor < 0 ? 1 : x[factor]!;
-    let celsius = oneTemperature(s, v.liquid, pieces, heat, s[v.celsius]!), own = 0, theirs = 0;
+    const heat = s[v.liquid + slot.enthalpy_J]! + s[pieces + slot.enthalpy_J]!;
+    let celsius = oneTemperature(s, v.liquid, pieces, heat, s[v.celsius]!), own = 0;
     if (Number.isNaN(celsius)) return;                                   // an empty vessel keeps its own
-    if (frozen && celsius < 0) {
-      celsius = inBalance(s, v.liquid, pieces, heat, off);
-      own = iceAt(s, v.liquid, celsius / off); theirs = iceAt(s, pieces, celsius / off);
+    if (factor >= 0 && celsius < 0) {
+      celsius = inBalance(s, v.liquid, pieces, heat, x[factor]!);
+      own = iceAt(s, v.liquid, celsius / x[factor]!);
     }
     s[v.celsius] = celsius;
     s[v.ownIce] = own;
-    s[v.pieces] = theirs; s[v.pieces + 1] = celsius;
     s[v.liquid + slot.enthalpy_J] = enthalpyWithIce(s, v.liquid, celsius, own);
     s[pieces + slot.enthalpy_J] = heat - s[v.liquid + slot.enthalpy_J]!;
   });
 }
 
-/** J/K of the pieces beside a liquid, as if they were part of its vessel: added to it, at its mean temperature, or taken from it again. */
+/** Pieces beside a liquid are part of its vessel for a time: their heat capacity is added to its, at the mean temperature of both. @returns J/K, to be taken from it again */
 export function lendPieces(s: Float64Array, v: Vat, pieces: number): number {
   const heat = heatCapacity(s, pieces, s[v.celsius]!), { vessel } = v.content, own = s[vessel + 1]!;
   if (!(heat > 0)) return 0;
@@ -67,17 +68,8 @@ function oneTemperature(s: Float64Array, one: number, other: number, heat: numbe
   return t;
 }
 
-/** The same below 0 °C, with the ice that stands in balance in each: the false position between the lowest and 0 °C. */
+/** The same below 0 °C, with the ice that stands in balance in each. */
 function inBalance(s: Float64Array, one: number, other: number, heat: number, factor: number): number {
-  const over = (t: number): number => enthalpyWithIce(s, one, t, iceAt(s, one, t / factor)) + enthalpyWithIce(s, other, t, iceAt(s, other, t / factor)) - heat;
-  let low = LOWEST_C, high = 0, under = over(low), above = over(high), t = high, side = 0;
-  if (under >= 0) return low;
-  for (let i = 0; i < MOST_STEPS && high - low > CLOSE; i++) {
-    t = low - (under * (high - low)) / (above - under);
-    // where it creeps along one end it is halved
-    if (i % 4 === 3) t = (low + high) / 2;
-    const off = over(t);
-    if (off > 0) { high = t; above = off; if (side === 1) under /= 2; side = 1; } else { low = t; under = off; if (side === -1) above /= 2; side = -1; }
-  }
-  return t;
+  const t = rootBetween((c) => enthalpyWithIce(s, one, c, iceAt(s, one, c / factor)) + enthalpyWithIce(s, other, c, iceAt(s, other, c / factor)) - heat, LOWEST_C, 0, CLOSE);
+  return Number.isNaN(t) ? LOWEST_C : t;
 }

@@ -124,9 +124,9 @@ export function solveShares(ctx: Context, puts: readonly Put[]): void {
 export function vat(ctx: Context, name: string): Vat {
   const content = ctx.layout.content(name);
   const liquid = content.phase('liquid');
-  const celsius = ctx.layout.take(1), hottest = ctx.layout.take(1), ownIce = ctx.layout.take(1), pieces = ctx.layout.take(2);
+  const celsius = ctx.layout.take(1), hottest = ctx.layout.take(1), ownIce = ctx.layout.take(1);
   ctx.ops.push(({ s }) => { s[celsius] = 20; s[hottest] = -273; });
-  return { content, liquid, celsius, hottest, ownIce, pieces };
+  return { content, liquid, celsius, hottest, ownIce };
 }
 
 /** Names what an operation reads of what was put in, where that is of an earlier part. */
@@ -158,7 +158,8 @@ export function add(ctx: Context, v: Vat, p: Put, phase: 'liquid' | 'solids' | '
     } else s[to + slot.enthalpy_J]! += grams * (start.ice === undefined ? enthalpy(s, block, celsius) : broughtHeat(s, p, celsius));
     if (to === v.liquid && celsius > s[v.hottest]!) s[v.hottest] = celsius;
   });
-  if (start.ice !== undefined) ctx.frozen.add(to);
+  // ice in pieces chills what they lie in as well
+  if (start.ice !== undefined) ctx.frozen.add(v.liquid);
   if (phase === 'liquid') poured(ctx, p, to);
   ctx.unsettled.add(v.liquid);
 }
@@ -167,8 +168,7 @@ export function add(ctx: Context, v: Vat, p: Put, phase: 'liquid' | 'solids' | '
 export function settle(ctx: Context, v: Vat): void {
   if (!ctx.unsettled.delete(v.liquid)) return;
   const pieces = piecesIn(v);
-  if (pieces >= 0 && ctx.frozen.has(pieces)) ctx.frozen.add(v.liquid);
-  if (pieces >= 0) { settleWithPieces(ctx, v, mayHoldIce(ctx, v)); return; }
+  if (pieces >= 0) { settleWithPieces(ctx, v, pieces); return; }
   if (mayHoldIce(ctx, v)) { restFrozen(ctx, v); return; }
   ctx.ops.push(({ s }) => {
     const t = temperatureOf(s, v.liquid, s[v.liquid + slot.enthalpy_J]!, s[v.celsius]);

@@ -1,24 +1,25 @@
 import type { Drawing, Fill, Part, Shape } from '@washline/drawing';
 
 const SVG = 'http://www.w3.org/2000/svg';
-interface Kept { readonly node: SVGElement; readonly hatch: SVGElement | null; said: Shape | Part | null }
-interface Stood { readonly parts: readonly Part[]; readonly shapes: readonly Shape[]; readonly of: readonly Kept[]; readonly as: readonly Kept[] }
+/** An element, and the part or shape it was last given. */
+interface Kept<T> { readonly node: SVGElement; readonly hatch: SVGElement | null; said: T | null }
+/** What stands, in the order of the drawing. */
+interface Stood { readonly parts: readonly Kept<Part>[]; readonly shapes: readonly Kept<Shape>[] }
 
 /**
  * Keeps an SVG equal to a drawing: one element per shape and part, found again by id, touched only where it changed. Styles are
  * presentation attributes, which a strict content security policy allows.
  */
 export function makeRenderer(svg: SVGSVGElement): (drawing: Drawing) => void {
-  const parts = new Map<string, Kept>(), shapes = new Map<string, Kept>();
+  const parts = new Map<string, Kept<Part>>(), shapes = new Map<string, Kept<Shape>>();
   let before: Stood | null = null;
   return (drawing) => {
     set(svg, 'viewBox', `0 0 ${round(drawing.width)} ${round(drawing.height)}`);
     // where the same things stand in the same order, as at most strokes, none has to be looked for
     if (before !== null && standsAs(before, drawing)) {
-      const { of, as } = before;
-      drawing.parts.forEach((part, i) => { dress(of[i] as Kept, part); });
-      drawing.shapes.forEach((shape, i) => { say(as[i] as Kept, shape); });
-      before = { parts: drawing.parts, shapes: drawing.shapes, of, as };
+      const stood = before;
+      drawing.parts.forEach((part, i) => { dress(stood.parts[i] as Kept<Part>, part); });
+      drawing.shapes.forEach((shape, i) => { reshape(stood.shapes[i] as Kept<Shape>, shape); });
       return;
     }
     const held = svg.contains(document.activeElement) ? document.activeElement as SVGElement : null, ringed = held?.matches(':focus-visible') === true;
@@ -45,14 +46,14 @@ export function makeRenderer(svg: SVGSVGElement): (drawing: Drawing) => void {
       place(kept.node, parent, last.get(shape.part) ?? null);
       last.set(shape.part, kept.node);
       if (hatch !== null) { place(hatch, parent, kept.node); last.set(shape.part, hatch); } else if (kept.hatch?.isConnected === true) kept.hatch.remove();
-      say(kept, shape);
+      reshape(kept, shape);
     }
     for (const part of drawing.parts) {
-      const { node } = parts.get(part.id) as Kept, within = part.within ?? '';
+      const { node } = parts.get(part.id) as Kept<Part>, within = part.within ?? '';
       place(node, part.within === null ? svg : parts.get(part.within)?.node ?? svg, last.get(within) ?? null);
       last.set(within, node);
     }
-    before = { parts: drawing.parts, shapes: drawing.shapes, of: drawing.parts.map((part) => parts.get(part.id) as Kept), as: drawing.shapes.map((shape) => shapes.get(shape.id) as Kept) };
+    before = { parts: drawing.parts.map((part) => parts.get(part.id) as Kept<Part>), shapes: drawing.shapes.map((shape) => shapes.get(shape.id) as Kept<Shape>) };
     if (held?.isConnected === true && document.activeElement !== held) held.focus({ preventScroll: true, focusVisible: ringed });
   };
 }
@@ -62,12 +63,12 @@ const isHatched = (shape: Shape): boolean => (shape.kind === 'path' || shape.kin
 /** Are all parts and shapes those of the drawing before, in its order, each in the same element and with a hatch or without? */
 function standsAs(before: Stood, { parts, shapes }: Drawing): boolean {
   return parts.length === before.parts.length && shapes.length === before.shapes.length
-    && parts.every((part, i) => { const was = before.parts[i] as Part; return part.id === was.id && part.within === was.within && (part.href === undefined) === (was.href === undefined); })
-    && shapes.every((shape, i) => { const was = before.shapes[i] as Shape; return shape.id === was.id && shape.part === was.part && shape.kind === was.kind && isHatched(shape) === isHatched(was); });
+    && parts.every((part, i) => { const was = before.parts[i]?.said as Part; return part.id === was.id && part.within === was.within && (part.href === undefined) === (was.href === undefined); })
+    && shapes.every((shape, i) => { const was = before.shapes[i]?.said as Shape; return shape.id === was.id && shape.part === was.part && shape.kind === was.kind && isHatched(shape) === isHatched(was); });
 }
 
 /** Gives a shape what it says, where that is another. */
-function say(kept: Kept, shape: Shape): void {
+function reshape(kept: Kept<Shape>, shape: Shape): void {
   if (alike(shape, kept.said)) return;
   ink(kept.node, isHatched(shape) ? kept.hatch : null, shape);
   kept.said = shape;
@@ -94,7 +95,7 @@ function place(node: Element, parent: Element, after: Element | null): void {
 function elementOf(shape: Shape): 'path' | 'circle' | 'text' | 'rect' { return shape.kind === 'target' ? 'rect' : shape.kind; }
 
 /** Gives a part what it says. What stays is left alone: without its `tabindex` for a moment it would lose the focus, and to give that back the page is laid out. */
-function dress(kept: Kept, part: Part): void {
+function dress(kept: Kept<Part>, part: Part): void {
   if (alike(part, kept.said)) return;
   kept.said = part;
   const g = kept.node, worn = new Map(wornBy(part));
