@@ -62,6 +62,20 @@ describe('the drawing of a reading', () => {
       expect(collisions(draw(reading, { ...room, scheme: 'light', document }))).toEqual([]);
     }));
   });
+  it('keeps the crest of each fall on the sheet, and no dimension lies on the washline, for random drinks', () => {
+    const paper = { width: (180 / 25.4) * 96, height: (186 / 25.4) * 96, mmPerPx: 25.4 / 96 };
+    fc.assert(fc.property(drinks, fc.constantFrom(...ROOMS, paper), (d, room) => {
+      const { reading, document } = made(d), drawing = draw(reading, { ...room, scheme: 'light', document });
+      for (const shape of drawing.shapes) {
+        if (shape.kind === 'path' && shape.part.startsWith('fall:') && shape.pen === 'fall') expect(Math.min(...[...shape.d.matchAll(/[MLC][^MLCZ]*/g)].map(([step]) => Number(step.trim().split(/[\s,]+/).at(-1)!)))).toBeGreaterThanOrEqual(-0.05);
+        // letters as they are drawn: from the base line up to the height of a digit
+        if (shape.kind === 'text' && shape.part === 'dimensions' && drawing.washline_y !== null) {
+          const high = 0.72 * shape.runs[0]!.size, half = 0.75 * drawing.mmPerPx;
+          expect(shape.y < drawing.washline_y - half || shape.y - high > drawing.washline_y + half).toBe(true);
+        }
+      }
+    }), { numRuns: 300 });
+  });
   it('draws every level where the reading has it: a millimetre of the glass is a unit of the drawing', () => {
     for (const room of ROOMS) {
       const drawing = draw(CLEAR_COLADA, { ...room, scheme: 'light' });

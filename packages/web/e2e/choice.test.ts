@@ -24,7 +24,7 @@ async function clear(page: Page, line: number): Promise<void> {
 }
 
 describe('what may be meant', () => {
-  it('comes while one types, with what each thing is; Enter takes it as one thing done', async () => {
+  it('comes while one types, with what each thing is; what an arrow chose Enter takes as one thing done', async () => {
     const { page, faults } = await open(browser, site.address);
     await sheet(page, SPEC);
     await page.keyboard.type('20 ml co');
@@ -34,6 +34,8 @@ describe('what may be meant', () => {
     await clear(page, 12);
     const editor = page.locator('[data-editor]');
     expect(await editor.getAttribute('aria-controls')).toBe('choice');
+    expect(await editor.getAttribute('aria-activedescendant')).toBeNull();
+    await page.keyboard.press('ArrowDown');
     expect(await editor.getAttribute('aria-activedescendant')).toBe('choice-0');
     expect(await page.locator('#choice-0').getAttribute('aria-selected')).toBe('true');
     await page.keyboard.press('ArrowDown');
@@ -71,15 +73,27 @@ describe('what may be meant', () => {
     await page.context().close();
   });
 
-  it('what is typed whole is not taken again: Enter ends the line', async () => {
+  it('Enter ends the line where nobody chose: every line stays as it was typed', async () => {
     const { page } = await open(browser, site.address);
     await sheet(page, SPEC);
-    await page.keyboard.type('10 ml lime juice');
-    await page.waitForTimeout(50);
+    const lines = ['10 ml lime juice', 'strain into a 300 ml bottle', 'stir 20 s', '20 ml co', ''];
+    for (const line of lines) {
+      await page.keyboard.type(line, { delay: 5 });
+      if (line === 'strain into a 300 ml bottle' || line === '20 ml co') await page.waitForSelector('#choice');
+      await page.keyboard.press('Enter');
+    }
+    expect(await text(page)).toBe(`${SPEC}${lines.join('\n')}\n`);
+    await page.context().close();
+  });
+
+  it('a list that was asked for has its first row chosen', async () => {
+    const { page } = await open(browser, site.address);
+    await sheet(page, SPEC);
+    await page.keyboard.type('20 ml co');
+    await page.keyboard.press('Control+Space');
+    await page.waitForSelector('#choice-0[aria-selected="true"]');
     await page.keyboard.press('Enter');
-    await page.keyboard.type('stir 20 s');
-    await page.keyboard.press('Enter');
-    expect(await text(page)).toBe(`${SPEC}10 ml lime juice\nstir 20 s\n`);
+    expect(await text(page)).toBe(`${SPEC}20 ml coconut rum`);
     await page.context().close();
   });
 

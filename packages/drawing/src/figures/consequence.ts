@@ -9,11 +9,15 @@ import { heightY } from '../glass/stand.ts';
 import { shown } from '../pen/numbers.ts';
 import { words } from '../words.ts';
 
+/** How many lines of a finding stand at a vessel, and their pitch, px. */
+const MOST = 3, LINE = 15;
+
 /** Stops and warnings where they bite: a solid upright block or an open triangle with the first words, at the vessel or in the glass. */
 export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Arrangement, findings: readonly Said[]): void {
   const first = findings.find((f) => f.severity === 'stop');
   if (first !== undefined && frame.head !== null) drawHead(pad, frame, first);
   const shown = new Set<string>(), said: Box[] = [];
+  const glass: Box = { x: frame.dims - 16, y: frame.brim, width: frame.right - frame.dims + 16, height: frame.stand.table - frame.brim };
   for (const [i, finding] of findings.entries()) {
     if (finding.severity === 'note') continue;
     const key = finding.path[0] === 'preps' ? String(finding.path[1] ?? '') : 'glass';
@@ -24,9 +28,9 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
     const placed = at.placed.find((p) => p.key === key);
     if (placed !== undefined && !frame.phone) {
       const x = placed.captionAt.x, y = placed.captionAt.y + placed.captionAt.height;
-      const others = [...at.placed.flatMap((p) => (p === placed ? [] : [p.box, p.captionAt])), ...at.written.map((w) => w.box), ...at.streams.map((s) => s.label), ...said];
-      const room = roomBeside(placed), lines = broken(finding.head, room, SIZE.small, 500);
-      const most = [3, 2, 1].find((n) => y + 4 + n * 15 <= frame.height && !others.some((box) => overlap(box, wordsAt(placed, lines.slice(0, n)))));
+      const others = [glass, ...at.placed.flatMap((p) => (p === placed ? [] : [p.box, p.captionAt])), ...at.written.map((w) => w.box), ...at.streams.map((s) => s.label), ...said];
+      const room = roomBeside(placed, glass), lines = broken(finding.head, room, SIZE.small, 500);
+      const most = [MOST, 2, 1].find((n) => y + 4 + n * LINE <= frame.height && !others.some((box) => overlap(box, wordsAt(placed, lines.slice(0, n)))));
       if (most === undefined) {
         // No room under the caption: the mark alone, beside the name.
         mark(pad, finding.severity, x + 30 + runsWidth(placed.caption.name), placed.captionAt.y + 2);
@@ -34,7 +38,7 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
       }
       said.push(wordsAt(placed, lines.slice(0, most)));
       mark(pad, finding.severity, x + 2, y + 3);
-      for (const [j, line] of lines.slice(0, most).entries()) pad.text(x + 14, y + 14 + j * 15, [run(cut(j === most - 1 && lines.length > most ? `${line} …` : line, room, SIZE.small, 500), SIZE.small, 'signal', 500)]);
+      for (const [j, line] of lines.slice(0, most).entries()) pad.text(x + 14, y + 14 + j * LINE, [run(cut(j === most - 1 && lines.length > most ? `${line} …` : line, room, SIZE.small, 500), SIZE.small, 'signal', 500)]);
     } else if (placed !== undefined) mark(pad, finding.severity, placed.captionAt.x + 22, placed.captionAt.y + 3);
     else if (frame.washline !== null && reading.glass !== null && finding.severity === 'stop' && frame.washline < frame.brim - 3) {
       // The block fills the gap between where the level stands and where it may stand.
@@ -56,13 +60,16 @@ export function drawUnset(pad: Pad, reading: Reading, frame: Frame): void {
   pad.text(x + 12, y - 6, [run(words('unset', {}), SIZE.body, 'signal', 500), ...(frame.phone ? [] : [run(shown(unset.washline_mm, 1), SIZE.small, 'ink2', 400, 8)])]);
 }
 
-/** Beside its vessel the words keep to the caption's side of it. */
-function roomBeside({ captionAt, box }: Placed): number { return captionAt.x + captionAt.width <= box.x + 1 ? Math.max(84, box.x - captionAt.x - 20) : 150; }
+/** Beside its vessel the words keep to the caption's side of it, and left of the glass with its column of dimensions out of both. */
+function roomBeside({ captionAt, box }: Placed, glass: Box): number {
+  const right = captionAt.x + captionAt.width <= box.x + 1 ? box.x - 6 : captionAt.y + captionAt.height + 4 + MOST * LINE > glass.y && captionAt.x < glass.x ? Math.min(captionAt.x + 164, glass.x) : captionAt.x + 164;
+  return Math.max(84, right - captionAt.x - 14);
+}
 
 /** What lines of a finding take up under the caption of a vessel. */
 function wordsAt(placed: Placed, lines: readonly string[]): Box {
   const { x, y, height } = placed.captionAt;
-  return { x, y: y + height, width: 14 + Math.max(...lines.map((line) => textWidth(line, SIZE.small, 500))), height: 4 + lines.length * 15 };
+  return { x, y: y + height, width: 14 + Math.max(...lines.map((line) => textWidth(line, SIZE.small, 500))), height: 4 + lines.length * LINE };
 }
 
 /** What stops the drink, in the size of a second head, and why under it. */

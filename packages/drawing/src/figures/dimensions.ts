@@ -34,7 +34,10 @@ export function drawDimensions(pad: Pad, glass: GlassReading, frame: Frame, hose
     if (Math.abs(h - glass.washline_mm) > 0.05) pad.line('extension', x - 6, heightY(stand, h), edge, heightY(stand, h));
   }
   const small = list.filter((s) => (s.to - s.from) * stand.scale < 34);
-  const ys = spread(small.map((s) => heightY(stand, (s.from + s.to) / 2)).reverse(), 15, 14, frame.height - 10).reverse();
+  // the washline runs through the column: small numbers keep to their own side of it
+  const line = frame.washline ?? 0, over = small.filter((s) => s.from > glass.washline_mm - 0.05);
+  const ysOf = (part: readonly Stretch[], top: number, bottom: number): number[] => spread(part.map((s) => heightY(stand, (s.from + s.to) / 2)).reverse(), 15, top, bottom).reverse();
+  const ys = [...ysOf(small.slice(0, small.length - over.length), line + 11, frame.height - 10), ...ysOf(over, 14, line - 9)];
   for (const s of list) {
     const y0 = heightY(stand, s.from), y1 = heightY(stand, s.to), middle = (y0 + y1) / 2, text = shown(s.to - s.from, 1);
     const tight = small.indexOf(s);

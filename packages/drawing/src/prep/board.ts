@@ -46,6 +46,8 @@ export function vesselOf(prep: FlowPrep): { vessel: Vessel; mL: number | null } 
 /** Where words may stand at their vessel, and how near to anything else, px. */
 export type Where = 'under' | 'right' | 'left' | 'under-left';
 export const WORDS_GAP = 4;
+/** What is drawn keeps so far from the edge of the sheet, px. */
+const EDGE = 6;
 
 /** Sets words of a width and height where they stand at a vessel of this size. */
 export function setWords(words: { x: number; y: number; readonly width: number }, where: Where, axis: number, shelf: number, size: { readonly width: number; readonly height: number }): void {
@@ -76,7 +78,7 @@ export class Board {
 
   /** Free of everything placed so far, and inside the drawing. */
   free(box: Box, gap = 5): boolean {
-    return box.x >= 6 && box.y >= 6 && box.x + box.width <= this.frame.width - 6 && box.y + box.height <= this.frame.height - 4 && !this.taken.hits(box, gap);
+    return box.x >= EDGE && box.y >= EDGE && box.x + box.width <= this.frame.width - EDGE && box.y + box.height <= this.frame.height - 4 && !this.taken.hits(box, gap);
   }
 
   put(prep: FlowPrep | null, key: string, vessel: Vessel, mL: number | null, axis: number, shelf: number, caption: Caption, where: readonly Where[], k = this.k): Placed | null {
@@ -106,7 +108,8 @@ export class Board {
     const half = Math.max(...from.vessel.profile.slice(-1).map(([, r]) => r)) * from.k;
     const wall = Math.max(from.vessel.wall * from.k, 2);
     const fall: Fall = { lip: [from.axis + side * (half + wall), from.shelf - vesselSize(from.vessel, from.k).height + vesselSize(from.vessel, from.k).above], wall, side, land: [to.land, to.level], width: streamWidth(pour.mL, into) };
-    if ((to.land - fall.lip[0]) * side < 8 || fall.lip[1] > to.level - 12 || !clears(fall, [to.near, to.lip], into ? 8 : 6)) return false;
+    // it goes up over its lip by its own breadth: that too is on the sheet
+    if (fall.lip[1] - fall.width < EDGE || (to.land - fall.lip[0]) * side < 8 || fall.lip[1] > to.level - 12 || !clears(fall, [to.near, to.lip], into ? 8 : 6)) return false;
     const width = textWidth(pour.amount, SIZE.body, 500) + 4;
     // The amount stands 8 px clear of the stream on its outer side, or inside of it where that is taken.
     const spot = (u: number, outer: boolean): Box => {

@@ -12,8 +12,6 @@ export interface Completion extends Candidate { readonly to: number; readonly in
 export interface Completions {
   /** where the words begin that are completed, in UTF-16 units of the text */
   readonly from: number;
-  /** true where what is typed is whole already: Enter is then the line's end and takes nothing */
-  readonly whole: boolean;
   readonly list: readonly Completion[];
 }
 export interface CompletionOptions {
@@ -65,7 +63,7 @@ export function completions(text: string, offset: number, language: CompletionLa
     // a unit that stands needs no other, nor does what a blank has ended
     if (whole && (place.kinds[0] === 'unit' || /\s$/.test(phrase))) continue;
     const offered = list.filter((one) => !isWhole(one, phrase)).slice(0, options.limit ?? 8);
-    if (offered.length > 0) return { from: start + at, whole, list: offered.map((one) => put(one, offset, tail)) };
+    if (offered.length > 0) return { from: start + at, list: offered.map((one) => put(one, offset, tail)) };
   }
   return null;
 }

@@ -43,7 +43,8 @@ export function makeChoice({ state, complete, editor, mirror, taken }: Given): C
     if (composing || at !== selectionEnd || document.activeElement !== editor) { close(); return; }
     asked = at;
     const next = complete(state.now(), at, language(), rowsAtMost(), all);
-    setActive(next === null || next.whole ? null : 0);
+    // Enter ends a line until a row is chosen: the list is in nobody's way who did not ask for it
+    setActive(next !== null && all ? 0 : null);
     setFound(next);
   };
   /** The frame of a letter belongs to the drawing: what may be meant comes after it, unless a key asks for it before. */
