@@ -50,6 +50,7 @@ describe('a number that was not written and could be is listed as assumed', () =
     ['chilled', '60 ml chilled gin', 'word/chilled'], ['cold', '60 ml cold water', 'word/chilled'], ['hot', '60 ml hot water', 'word/hot'], ['boiling', '60 ml boiling water', 'word/boiling'], ['warm', '60 ml warm water', 'word/warm'],
     ['lukewarm', '60 ml lukewarm water', 'word/lukewarm'], ['from the freezer', '60 ml gin from the freezer', 'word/frozen'], ['room temperature', '60 ml gin at room temperature', 'word/room temperature'], ['melted', '40 g coconut oil, melted', 'word/melted'],
     ['overnight', 'P (mix):\n100 ml gin 40 %\nchill overnight\nBuild:\n60 ml p', 'time/overnight'], ['a few hours', 'P (mix):\n100 ml gin 40 %\nchill a few hours\nBuild:\n60 ml p', 'time/a few hours'],
+    ['briefly', '60 ml gin\nstir briefly over 200 g cubes', 'time/briefly'], ['a quick stir', '60 ml gin\nquick stir over 200 g cubes', 'time/briefly'], ['kurz', 'Sprache: Deutsch\n60 ml Gin\nkurz rühren auf 200 g Würfeln', 'time/briefly'],
     ['in the fridge', 'P (mix):\n100 ml gin 40 %\nrest 4 h in the fridge\nBuild:\n60 ml p', 'place/fridge'], ['in the freezer', 'P (mix):\n100 ml gin 40 %\nrest 4 h in the freezer\nBuild:\n60 ml p', 'place/freezer'],
     ['ice from the freezer', '60 ml gin\nstir 20 s over 200 g cubes from the freezer', 'ice/temperature/freezer'], ['ice from the well', '60 ml gin\nstir 20 s over 200 g cubes from the well', 'ice/temperature/bar well'],
   ];

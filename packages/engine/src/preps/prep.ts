@@ -4,6 +4,7 @@ import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { clearBlock, wholeMass } from '../matter/block.ts';
 import type { Context, PrepBuilt, Put, StageBuilt, Vat } from '../program/context.ts';
 import { frozenShare, mayHoldIce, restFrozen, tellFrozen } from '../program/frozen.ts';
+import { chillsGlass } from '../program/glass.ts';
 import { belowZero, placeTemperature, writtenTemperature } from '../program/temperature.ts';
 import { assumeTime, secondsOf, untilDone, usualTime } from '../program/times.ts';
 import { driveOut } from '../program/sparkle.ts';
@@ -131,7 +132,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
   for (const action of actions) {
     if (action.kind === 'measure') { pourIn(action); continue; }
     if (action.kind === 'fill') { if (action.measure) pourIn(action.measure); continue; }
-    if (action.kind !== 'step') continue;
+    if (action.kind !== 'step' || chillsGlass(action)) continue;
     all.push(action);
     last = action;
     seconds += occupies(ctx, action, section.method);

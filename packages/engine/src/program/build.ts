@@ -12,7 +12,7 @@ import { belowZero, placeTemperature } from './temperature.ts';
 import { headOf, type Head } from './shaken.ts';
 import { driveOut, poured } from './sparkle.ts';
 import { stand } from './stand.ts';
-import { glassOf, iceOf, level, type GlassBuilt, type IceBuilt, type Contents } from './glass.ts';
+import { chillsGlass, glassOf, iceOf, level, type GlassBuilt, type IceBuilt, type Contents } from './glass.ts';
 import { iceStep } from './ice-step.ts';
 import { drinkKind } from './served.ts';
 import { Occurrences, add, put, readsPut, setTemperature, settle, solveShares, stage, textOf, vat } from './vat.ts';
@@ -224,6 +224,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
           stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, glass());
           break;
         }
+        if (chillsGlass(a)) break;
         const here = inTin ? tin : glass();
         driveOut(ctx, here, a);
         if (row.does === 'rest' || (row.does === 'set' && belowZero(a))) {

@@ -42,10 +42,13 @@ export function glassMass(ctx: Context): string {
   return shape && shape.stem_mm > 0 ? 'glass/mass/stemmed' : /^(highball|collins|fizz|pint|beer|hurricane|tiki|can-glass)$/.test(key) ? 'glass/mass/highball' : 'glass/mass/rocks';
 }
 
+/** True of a step that chills a glass: what is drunk from it stays as it is. @source none - definition */
+export function chillsGlass(step: Step): boolean { return (step.verb === 'chill' || step.verb === 'freeze') && (step.flags.includes('chilled') || step.flags.includes('frozen')); }
+
 /** The row for a glass or tin that is said to be chilled or frozen; undefined for one that is not. @source none - definition */
 export function coldGlass(ctx: Context, step: Step, inGlass: boolean): string | undefined {
   const { glass, sections } = ctx.document, said = glass && 'cold' in glass ? glass.cold : undefined;
-  const flags = [...step.flags, ...(inGlass ? sections.filter((s) => s.kind === 'build').flatMap((s) => s.lines.flatMap((l) => l.actions.flatMap((a) => (a.kind === 'step' && a.into && !/^(shaker|mixing-vessel|siphon|jar)$/.test(a.into.key) ? a.flags : [])))) : [])];
+  const flags = [...step.flags, ...(inGlass ? sections.filter((s) => s.kind === 'build').flatMap((s) => s.lines.flatMap((l) => l.actions.flatMap((a) => (a.kind === 'step' && !/^(shaker|mixing-vessel|siphon|jar)$/.test(a.into?.key ?? '') ? a.flags : [])))) : [])];
   return (inGlass && said === 'frozen') || flags.includes('frozen') ? 'start/frozen glass' : (inGlass && said === 'chilled') || flags.includes('chilled') ? 'start/chilled glass' : undefined;
 }
 

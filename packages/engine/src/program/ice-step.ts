@@ -7,7 +7,7 @@ import { stepSeconds } from '../preps/prep.ts';
 import type { Context, Vat } from './context.ts';
 import { advanceFrozen, mayHoldIce, restFrozen } from './frozen.ts';
 import { coldGlass, glassMass, iceOf, type IceBuilt } from './glass.ts';
-import { SECONDS_A_TURN } from './times.ts';
+import { assumeTime, SECONDS_A_TURN } from './times.ts';
 import { lendPieces, piecesIn } from './lying.ts';
 import { settle } from './vat.ts';
 
@@ -25,7 +25,7 @@ export function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { 
   const verb = step.verb;
   const kind = verb === 'shake' && step.flags.includes('hard') ? 'hard shake' : verb.replace('-', ' ');
   const built = o.glassIce ?? iceOf(ctx, step.ice, kind, step.path);
-  const time = verb === 'throw' || verb === 'roll' ? stepTurns(ctx, step) : stepSeconds(ctx, step, true);
+  const time = verb === 'throw' || verb === 'roll' || verb === 'stir' ? stepTurns(ctx, step) : stepSeconds(ctx, step, true);
   const agitation = ctx.assume(ctx.tables.assumption(`agitation/${kind}`) ? `agitation/${kind}` : 'agitation/stir', step.path, 'model');
   const chipping = ctx.tables.assumption(`agitation/area/${kind}`) ? ctx.assume(`agitation/area/${kind}`, step.path, 'model') : -1;
   const shaken = verb !== 'stir' && verb !== 'swizzle';
@@ -100,6 +100,7 @@ export function iceStep(ctx: Context, step: Step, v: Vat, o: IceStepOptions): { 
 
 function stepTurns(ctx: Context, step: Step): number {
   if (step.seconds || step.times === undefined) return stepSeconds(ctx, step, true);
+  if (step.verb === 'stir') return assumeTime(ctx, step, 'time/turn of a spoon', step.times);
   return ctx.spread(`time/${step.path.join('/')}`, 'time/turns', step.times * SECONDS_A_TURN, 's', 'time', { at: step.path, bounds: { min: 0 } });
 }
 

@@ -14,6 +14,7 @@ import { EMPTY, type Label } from './label.ts';
 import type { Measured } from './build.ts';
 import { endsInDoing, germanEnd, germanInside } from './german.ts';
 import { leadPhrase, put } from './lead.ts';
+import { putCold } from './cold.ts';
 import { bareIce, wholeIce } from './ice-line.ts';
 import { tryMeasure } from './measure.ts';
 import { toTaste } from './measure.ts';
@@ -206,6 +207,8 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
   // a time alone, a use-by: no step
   if (timeAt(p, i, end)?.end === end || (p.word(i) === 'use' && /^(within|by)$/.test(p.word(i + 1)))) return undefined;
   const numeric = startsAmount(p, i, end);
+  const cold = putCold(p, i, end);
+  if (cold !== undefined) return step(p, i, cold, end);
   if (!numeric) {
     // names that run to the end or to a number go before verbs ("Salt", "lime juice, 20 ml")
     const known = nameEnd(p, i, end);
@@ -317,6 +320,8 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
     if (/^(in|into|to|ins|on)$/.test(p.word(k))) {
       k++;
     }
+    // "pour into two 300 ml bottles": nothing but where to
+    if (/^(in|into)$/.test(p.word(k - 1)) && /^(bottles?|jars?|glass|glasses|coupes|flaschen?|glas|glaser)$/.test(p.word(to - 1))) return step(p, i, verb, end);
     if (/^(in|into)$/.test(p.word(k - 1)) && /^(an?|the)$/.test(p.word(k))) {
       const vessel = vesselAt(p, k + 1, to);
       if (vessel !== undefined) k = vessel;

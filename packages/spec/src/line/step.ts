@@ -5,6 +5,7 @@ import { iceAt, type IceAt } from '../phrase/ice.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { thingAt } from '../phrase/thing.ts';
 import { words } from '../vocabulary/vocabulary.ts';
+import { chilledGlass } from './cold.ts';
 import { EMPTY, shown, type Label } from './label.ts';
 import { readMeasure } from './measure.ts';
 import { measuredBy } from './measured.ts';
@@ -15,6 +16,10 @@ export const glasses = words('glass');
 const TURNS = /^(strokes?|turns?|times?|passes|pass|shakes?|revolutions?|rotations?|x|stirs|pulses?|mal|layers?|papers|pumps?)$/;
 const GAS = /^(n2o|co2|nitrous|lachgas)$/;
 const VESSEL = /^(siphon|whipper|syphon|bottles?|jars?|flask|keg|espumasiphon|shaker|blender|mixer|tin|cream|soda|sahnesiphon|whipping|flasche|einmachglas|schraubglas)$/;
+/** Of a glass that is cold before anything is in it. */
+const COLD = /^(chilled|cold|frozen|frosted|iced|(vor)?gekuhlte[sn]?)$/, FROSTED = /^(frozen|frosted)$/;
+/** A few seconds over ice, where no number says how many. */
+const ICED = new Set(['stir', 'shake', 'swizzle']), BRIEFLY = /^(briefly|brief|short|quick|kurz|kurze[sn]?)$/;
 const CLOSED = /^(sealed|closed|capped|corked|(ver|ge)schlossene?[nmrs]?)$/;
 /** Steps whose amount of matter, where one is written, is what they work on. */
 const TAKES = new Set(['float', 'layer', 'dilute', 'rinse', 'spray', 'muddle', 'season', 'return-over-the-curd', 'dissolve', 'disperse', 'whisk', 'fold', 'pour', 'add', 'squeeze', 'press', 'sink', 'wash', 'infuse', 'blend', 'stir', 'serve', 'lengthen', 'soak', 'strain', 'boil', 'heat', 'rest', 'shake', 'melt', 'build', 'discard', 'cover']);
@@ -48,6 +53,12 @@ export function readStep(p: Phrase, i: number, verb: VerbAt, end: number): { rea
   if (/return ?the ?first/i.test(p.slice(verb.from, verb.end))) { facts.flags.add('first'); before = 'first'; }
   const scan = [[i, verb.from], [verb.end, end]] as const;
   for (const [from, to] of scan) { before = from === i ? '' : before; readFacts(p, from, to, name, facts, before, verb); }
+  const cold = name === 'chill' || name === 'freeze' ? chilledGlass(p, i, verb, end) : undefined;
+  if (cold !== undefined) {
+    facts.flags.add(name === 'freeze' || facts.temperature?.word === 'freezer' ? 'frozen' : 'chilled');
+    if (cold.key !== undefined) facts.into = { key: cold.key, span: p.span(cold.from, cold.end) };
+    for (let k = i; k < cold.end; k++) if (p.isNumber(k)) p.use(k, k + 1);
+  }
   if (facts.through !== undefined && facts.times !== undefined && name === 'strain') { facts.through = { ...facts.through, times: facts.through.times * facts.times }; delete facts.times; }
   const step: Step = {
     kind: 'step', path: p.path, span: p.span(i, end), verb: facts.through !== undefined && name === 'add' ? 'strain' : name, flags: [...facts.flags],
@@ -136,7 +147,10 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
       }
       if (/^(into|in|to)$/.test(word)) {
         const into = glassAt(p, k + 1, end);
-        if (into !== undefined && word !== 'to') { facts.into ??= { key: into.key, span: p.span(k, into.end) }; if (into.chilled) facts.flags.add(into.frozen ? 'frozen' : 'chilled'); if (into.closed) facts.flags.add('closed'); for (let n = k; n < into.end; n++) if (p.isNumber(n)) p.use(n, n); k = Math.max(k + 1, into.vessel); before = 'into'; continue; }
+        if (into !== undefined && word !== 'to') { facts.into ??= { key: into.key, span: p.span(k, into.end) }; if (into.chilled) facts.flags.add(into.frozen ? 'frozen' : 'chilled'); if (into.closed) facts.flags.add('closed'); for (let n = k; n < into.end; n++) if (p.isNumber(n)) p.use(n, n + 1); k = Math.max(k + 1, into.vessel); before = 'into'; continue; }
+        // "into a chilled glass", whichever
+        const at = /^(an?|the|your|ein|eine?m?|das)$/.test(p.word(k + 1)) ? k + 2 : k + 1, cold = p.word(at);
+        if (word !== 'to' && COLD.test(cold) && /^(glass|glas)$/.test(p.word(at + 1))) facts.flags.add(FROSTED.test(cold) ? 'frozen' : 'chilled');
       }
       if ((word === 'dry' || word === 'trocken') && verb === 'shake') facts.flags.add('dry');
       else if (/^(covered|zugedeckt|abgedeckt)$/.test(word)) facts.flags.add('covered');
@@ -147,6 +161,8 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
       else if ((word === 'double' || word === 'doppelt') && verb === 'strain' && facts.through === undefined) facts.flags.add('double');
       else if (word === 'twice' || word === 'zweimal') facts.times ??= 2;
       else if (word === 'dreimal') facts.times ??= 3;
+      else if (verb === 'stir' && (word === 'once' && p.word(k + 1) !== 'more' || word === 'einmal' && p.word(k - 1) !== 'noch')) facts.times ??= 1;
+      else if (ICED.has(verb) && BRIEFLY.test(word)) facts.seconds ??= { low: 2, high: 10, span: p.span(k, k + 1), word: 'briefly' };
       else if (GAS.test(word) && facts.gas === undefined) facts.gas = { kind: word === 'co2' ? 'CO2' : 'N2O', span: p.span(k, k + 1) };
       else if (word === 'overnight' && facts.seconds === undefined) facts.seconds = { low: 28800, high: 50400, span: p.span(k, k + 1), word: 'overnight' };
       else if (/^(half|third|quarter|halfte)$/.test(word) && /^(by|a|to)$/.test(before) && facts.to === undefined) facts.to = { share: word === 'half' || word === 'halfte' ? 0.5 : word === 'third' ? 2 / 3 : 0.75, span: p.span(k, k + 1) };
@@ -301,7 +317,7 @@ export function glassAt(p: Phrase, i: number, end: number): { readonly key: stri
   let chilled = false, frozen = false, closed = false;
   for (let k = i; k < Math.min(end, i + 6); k++) {
     const found = p.longest(k, end, 4, glasses);
-    if (/^(chilled|cold|frozen|frosted|iced|gekuhltes?|vorgekuhltes?)$/.test(p.word(k))) { chilled = true; if (/^(frozen|frosted)$/.test(p.word(k))) frozen = true; continue; }
+    if (COLD.test(p.word(k))) { chilled = true; if (FROSTED.test(p.word(k))) frozen = true; continue; }
     if (CLOSED.test(p.word(k))) { closed = true; continue; }
     if (found !== undefined) {
       const to = p.word(found.end) === 'glass' || p.word(found.end) === 'glasses' ? found.end + 1 : found.end;

@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import { readText } from '@washline/spec';
+import { tables } from '@washline/tables';
+
+const drink = (line: string) => readText(`Cold\nglass: rocks\n\nBuild:\n60 ml rum 40 %\n30 ml lime juice\nshake 12 s over 150 g cubes\n${line}\nstrain into the glass\n`, { tables, quick: true, later: 'alone' as const });
+const figures = (line: string) => Object.fromEntries(Object.entries(drink(line).reading.figures).map(([name, { value }]) => [name, value]));
+
+describe('a glass that is chilled between two steps', () => {
+  it.each(['chilled glass', 'chill the glass', 'chill the glass 30 min', 'freeze the glass', 'put the glass in the freezer 10 min', 'chill a rocks glass in the freezer', 'put a coupe in the freezer'])('%s: the drink stays in the tin as it is', (line) => { expect(figures(line)).toEqual(figures('# nothing')); });
+
+  it('the glass is as cold as one that the head calls so', () => {
+    const start = (line: string) => drink(line).reading.assumed.find(({ key }) => key.startsWith('start/') && key.includes('glass') && !key.includes('mixing'))?.key;
+    expect(start('# nothing')).toBe('start/serving glass');
+    expect(start('chill the glass')).toBe('start/chilled glass');
+    expect(start('put the glass in the freezer')).toBe('start/frozen glass');
+    // a bottle, and the shaker, are no glass that is served in
+    expect(start('chill the shaker')).toBe('start/serving glass');
+  });
+
+  it('what is drunk is chilled where no glass is named', () => { expect(figures('put it in the fridge 30 min')['temperature']).not.toBeCloseTo(figures('# nothing')['temperature']!, 1); });
+});
+
+describe('a stir by turns', () => {
+  const dilution = (line: string): number => readText(`Stir\n60 ml gin 40 %\n30 ml red vermouth\n${line} over 200 g cubes\nstrain\n`, { tables, quick: true }).reading.figures['dilution']!.value;
+  // common practice, no source: a turn of a bar spoon is a little under a second
+  it('of ten turns is one of eight seconds', () => { expect(dilution('stir 10 times')).toBeCloseTo(dilution('stir 8 s'), 9); });
+  it('of more turns makes more water, and a quick one less than one of unsaid length', () => {
+    const all = [dilution('stir once'), dilution('quick stir'), dilution('stir 20 times'), dilution('stir')];
+    expect(all).toEqual([...all].sort((a, b) => a - b));
+  });
+});
