@@ -69,6 +69,7 @@ function opened(section: Section, charge: Step): boolean {
   return actionsOf(section.lines).some((a) => a.kind === 'step' && a.span.from > charge.span.from && (a.verb === 'vent' || (section.method === PRESSED && stepRow(a.verb).does === 'strain')));
 }
 
+const SHAKEN = new Set(['shake', 'dry-shake', 'roll']);
 /** How long a step takes, as an input: written with its tool's spread, assumed where a table has its kind, else nothing. @source none - definition */
 export function stepSeconds(ctx: Context, step: Step, needed: boolean, method = ''): number {
   const written = step.seconds;
@@ -140,7 +141,8 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     const row = stepRow(action.verb);
     if (action.measure && puts.has(action.measure)) pourIn(action.measure);
     if (ctx.unsettled.has(v.liquid)) { settle(ctx, v); noteMeeting(ctx, noted, v); together(); }
-    driveOut(ctx, v, action);
+    // a bottle is shaken under its gas to take it up
+    if (!(all.at(-2)?.verb === 'carbonate' && SHAKEN.has(action.verb) && !action.ice)) driveOut(ctx, v, action);
     if (closes(action)) shut ??= action; else if (opens(action)) shut = null;
     steep.begin();
     // what is held below 0 °C stands in that cold, whatever the word

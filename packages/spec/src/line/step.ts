@@ -51,7 +51,9 @@ export function readStep(p: Phrase, i: number, verb: VerbAt, end: number): { rea
   if (verb.row.verb === 'freeze' && /overnight/.test(p.slice(verb.from, verb.end).toLowerCase())) facts.seconds = { low: 28800, high: 50400, span: p.span(verb.from, verb.end), word: 'overnight' };
   if (verb.row.verb === 'reduce' && /half|hälfte/i.test(p.slice(verb.from, verb.end))) facts.to = { share: 0.5, span: p.span(verb.from, verb.end) };
   if (/return ?the ?first/i.test(p.slice(verb.from, verb.end))) { facts.flags.add('first'); before = 'first'; }
-  const scan = [[i, verb.from], [verb.end, end]] as const;
+  // "pour over ice", "pour into a highball": where to, though the word is the verb's own
+  const where = verb.end - 1 > verb.from && /^(over|on|in|into)$/.test(p.word(verb.end - 1)) ? verb.end - 1 : verb.end;
+  const scan = [[i, verb.from], [where, end]] as const;
   for (const [from, to] of scan) { before = from === i ? '' : before; readFacts(p, from, to, name, facts, before, verb); }
   const cold = name === 'chill' || name === 'freeze' ? chilledGlass(p, i, verb, end) : undefined;
   if (cold !== undefined) {
@@ -114,7 +116,7 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
     if (token.kind === 'word') {
       const word = token.fold;
       if (word === 'abs') { k++; continue; }
-      if (/^(over|on|with|onto|auf|mit|uber)$/.test(word) && facts.ice === undefined && !(verb === 'serve' && /^(side|separately|extra)$/.test(p.word(p.isMark(end - 1, '.') ? end - 2 : end - 1)))) {
+      if ((/^(over|on|with|onto|auf|mit|uber)$/.test(word) || word === 'of' && /^(full|plenty)$/.test(p.word(k - 1))) && facts.ice === undefined && !(verb === 'serve' && /^(side|separately|extra)$/.test(p.word(p.isMark(end - 1, '.') ? end - 2 : end - 1)))) {
         const ice = iceAt(p, k + 1, end);
         if (ice !== undefined) {
           facts.ice = ice;
@@ -146,6 +148,8 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
         }
       }
       if (/^(into|in|to)$/.test(word)) {
+        const filled = facts.ice === undefined ? filledWith(p, k + 1, end) : undefined;
+        if (filled !== undefined) facts.ice = filled;
         const into = glassAt(p, k + 1, end);
         if (into !== undefined && word !== 'to') { facts.into ??= { key: into.key, span: p.span(k, into.end) }; if (into.chilled) facts.flags.add(into.frozen ? 'frozen' : 'chilled'); if (into.closed) facts.flags.add('closed'); for (let n = k; n < into.end; n++) if (p.isNumber(n)) p.use(n, n + 1); k = Math.max(k + 1, into.vessel); before = 'into'; continue; }
         // "into a chilled glass", whichever
@@ -179,6 +183,12 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
   }
 }
 const MEASURED = new Set(['float', 'layer', 'dilute', 'lengthen', 'crown', 'sink', 'rinse', 'wash']);
+/** "an ice-filled rocks glass", "a glass packed with crushed ice" from its first word on: the ice before "filled". */
+function filledWith(p: Phrase, i: number, end: number): IceAt | undefined {
+  const k = /^(an?|the|your|ein|eine?m?|das)$/.test(p.word(i)) ? i + 1 : i, ice = iceAt(p, k, end);
+  if (ice === undefined) return undefined;
+  return /^(filled|packed|gefullte[sn]?)$/.test(p.word(p.isHyphen(ice.end) ? ice.end + 1 : ice.end)) ? ice : undefined;
+}
 function skipLayers(p: Phrase, i: number): number {
   let k = i;
   while (/^(layers?|of|folds?|sheets?|lagen|x|thicknesses)$/.test(p.word(k))) k++;
@@ -253,6 +263,8 @@ function readNumber(p: Phrase, k: number, number: NumberAt, end: number, verb: s
   let unitFrom = number.end;
   if (p.isHyphen(unitFrom)) unitFrom++;
   const unit = unitAt(p, unitFrom, end);
+  // "into a glass full of ice": the glass it goes into, not one of something
+  if (unit?.form.unit === 'glass' && number.article === true && before === 'into') return k;
   if (unit !== undefined && (unit.form.of === 'ml' || unit.form.of === 'g')) {
     let j = p.isHyphen(unit.end) ? unit.end + 1 : unit.end;
     while (/^(whipping|cream|soda|glass|plastic|large|small)$/.test(p.word(j))) j++;

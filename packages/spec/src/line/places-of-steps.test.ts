@@ -5,7 +5,7 @@ import { parse } from '../document/parse.ts';
 const step = (line: string): Partial<Step> => {
   const document = parse(`Cold\n\nBuild:\n60 ml rum\n${line}\n`), action = document.sections[0]!.lines.at(-1)!.actions[0]!;
   expect(document.problems, line).toEqual([]);
-  return action.kind === 'step' ? { verb: action.verb, flags: action.flags, ...(action.into ? { into: action.into } : {}), ...(action.seconds ? { seconds: action.seconds } : {}), ...(action.times === undefined ? {} : { times: action.times }) } : { verb: action.kind };
+  return action.kind === 'step' ? { verb: action.verb, flags: action.flags, ...(action.into ? { into: action.into } : {}), ...(action.ice ? { ice: action.ice } : {}), ...(action.measure ? { measure: action.measure } : {}), ...(action.seconds ? { seconds: action.seconds } : {}), ...(action.times === undefined ? {} : { times: action.times }) } : { verb: action.kind };
 };
 
 describe('what is put where it is cold', () => {
@@ -26,6 +26,14 @@ describe('what is put where it is cold', () => {
   it('an amount that is put somewhere is a measure', () => {
     for (const line of ['put 50 g butter in the freezer', 'put 2 cubes in the glass', 'place 1 cherry in the glass']) expect(step(line).verb).not.toMatch(/chill|freeze/);
   });
+});
+
+describe('a glass that has ice in it', () => {
+  it.each([['strain into an ice-filled rocks glass', 'cubes', 'rocks'], ['strain into ice filled highball glass', 'cubes', 'highball'], ['strain into a crushed-ice filled tiki mug', 'crushed', 'tiki'], ['pour over ice in a rocks glass', 'cubes', 'rocks'], ['pour over 1 large cube in a rocks glass', 'large cube', 'rocks'], ['pour into a highball full of crushed ice', 'crushed', 'highball'], ['strain into a glass full of ice', 'cubes', undefined], ['pour into a glass filled with ice cubes', 'cubes', undefined], ['in ein mit Eis gefülltes Glas gießen', 'cubes', undefined]])('%s: over %s', (line, kind, key) => {
+    const read = step(line);
+    expect([read.ice?.kind, read.into?.key, read.measure]).toEqual([kind, key, undefined]);
+  });
+  it('one without has none', () => { for (const line of ['pour into a coupe', 'strain into the glass', 'pour over the back of a spoon']) expect(step(line).ice).toBeUndefined(); });
 });
 
 describe('how long a stir is that says it in words', () => {

@@ -20,10 +20,18 @@ describe('a glass that is chilled between two steps', () => {
   it('what is drunk is chilled where no glass is named', () => { expect(figures('put it in the fridge 30 min')['temperature']).not.toBeCloseTo(figures('# nothing')['temperature']!, 1); });
 });
 
+describe('a bottle that is shaken under its gas', () => {
+  const co2 = (how: string): number => readText(`Soda\nSoda (carbonate):\n700 ml water\n${how}\n\nBuild:\n120 ml soda\n`, { tables, quick: true }).reading.preps['soda']!.figures['co2']!.value;
+  // common practice, no source: shaken while the gas is on, it takes it up; poured out and shaken, it loses it
+  it('loses none of it', () => { expect(co2('carbonate at 3 bar, 2 °C, shake')).toBeCloseTo(co2('carbonate at 3 bar, 2 °C'), 9); });
+  it('loses it where it is opened before', () => { expect(co2('carbonate at 3 bar, 2 °C\nstrain\nshake')).toBeLessThan(0.7 * co2('carbonate at 3 bar, 2 °C')); });
+});
+
 describe('a stir by turns', () => {
   const dilution = (line: string): number => readText(`Stir\n60 ml gin 40 %\n30 ml red vermouth\n${line} over 200 g cubes\nstrain\n`, { tables, quick: true }).reading.figures['dilution']!.value;
   // common practice, no source: a turn of a bar spoon is a little under a second
   it('of ten turns is one of eight seconds', () => { expect(dilution('stir 10 times')).toBeCloseTo(dilution('stir 8 s'), 9); });
+  it('that is quick is one of five seconds', () => { expect(dilution('quick stir')).toBeCloseTo(dilution('stir 5 s'), 9); });
   it('of more turns makes more water, and a quick one less than one of unsaid length', () => {
     const all = [dilution('stir once'), dilution('quick stir'), dilution('stir 20 times'), dilution('stir')];
     expect(all).toEqual([...all].sort((a, b) => a - b));
