@@ -27,6 +27,17 @@ describe('a bottle that is shaken under its gas', () => {
   it('loses it where it is opened before', () => { expect(co2('carbonate at 3 bar, 2 °C\nstrain\nshake')).toBeLessThan(0.7 * co2('carbonate at 3 bar, 2 °C')); });
 });
 
+describe('how long a prep keeps', () => {
+  const cordial = (...last: string[]) => readText(['Cordial', 'Cordial (cordial):', '200 ml lime juice', '200 g sugar', 'stir until dissolved', ...last, '', 'Build:', '20 ml cordial'].join('\n'), { tables, quick: true }).reading;
+  it('is not how long it is waited for, and is still held to what it keeps', () => {
+    for (const last of ['bottle and keep in the fridge for up to 2 weeks', 'keeps 2 weeks', 'store in the fridge 14 days']) {
+      expect(cordial(last).preps['cordial']!.ready_after).toBe('PT5M');
+      expect(cordial(last).findings.map(({ code }) => code)).toContain('keeps-short');
+    }
+    expect(cordial('store in the fridge 2 days', 'strain').preps['cordial']!.ready_after).toMatch(/^P(2D|T48H)/);
+  });
+});
+
 describe('a stir by turns', () => {
   const dilution = (line: string): number => readText(`Stir\n60 ml gin 40 %\n30 ml red vermouth\n${line} over 200 g cubes\nstrain\n`, { tables, quick: true }).reading.figures['dilution']!.value;
   // common practice, no source: a turn of a bar spoon is a little under a second

@@ -136,7 +136,8 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     if (action.kind !== 'step' || chillsGlass(action)) continue;
     all.push(action);
     last = action;
-    seconds += occupies(ctx, action, section.method);
+    // how long a prep keeps is not how long it is waited for
+    if (action.verb !== 'store' || action !== actions.at(-1)) seconds += occupies(ctx, action, section.method);
     if (!action.seconds && TIMED.has(stepRow(action.verb).does)) stepSeconds(ctx, action, true, section.method);
     const row = stepRow(action.verb);
     if (action.measure && puts.has(action.measure)) pourIn(action.measure);

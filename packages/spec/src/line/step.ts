@@ -147,7 +147,7 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
           k = to; before = ''; continue;
         }
       }
-      if (/^(into|in|to)$/.test(word)) {
+      if (/^(into|in|to|ins)$/.test(word)) {
         const filled = facts.ice === undefined ? filledWith(p, k + 1, end) : undefined;
         if (filled !== undefined) facts.ice = filled;
         const into = glassAt(p, k + 1, end);
