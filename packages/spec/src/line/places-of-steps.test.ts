@@ -39,5 +39,6 @@ describe('a glass that has ice in it', () => {
 describe('how long a stir is that says it in words', () => {
   it.each(['stir briefly', 'quick stir', 'brief shake', 'kurz rühren', 'kurz schütteln'])('%s: a few seconds', (line) => { expect(step(line).seconds).toMatchObject({ word: 'briefly', low: 2, high: 10 }); });
   it.each([['stir once', 1], ['stir twice', 2], ['stir 20 times', 20], ['einmal umrühren', 1]])('%s: %d turns', (line, times) => { expect(step(line).times).toBe(times); });
+  it('a short glass is not a short stir', () => { expect(step('stir in a short glass over ice').seconds).toBeUndefined(); });
   it.each(['stir once more', 'noch einmal umrühren', 'shake quickly'])('%s: neither', (line) => { expect(step(line)).toEqual({ verb: line.includes('shake') ? 'shake' : 'stir', flags: [] }); });
 });

@@ -166,7 +166,7 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
       else if (word === 'twice' || word === 'zweimal') facts.times ??= 2;
       else if (word === 'dreimal') facts.times ??= 3;
       else if (verb === 'stir' && (word === 'once' && p.word(k + 1) !== 'more' || word === 'einmal' && p.word(k - 1) !== 'noch')) facts.times ??= 1;
-      else if (ICED.has(verb) && BRIEFLY.test(word)) facts.seconds ??= { low: 2, high: 10, span: p.span(k, k + 1), word: 'briefly' };
+      else if (ICED.has(verb) && BRIEFLY.test(word) && !/^(glass|glas|tumbler|drink|one|tin)$/.test(p.word(k + 1))) facts.seconds ??= { low: 2, high: 10, span: p.span(k, k + 1), word: 'briefly' };
       else if (GAS.test(word) && facts.gas === undefined) facts.gas = { kind: word === 'co2' ? 'CO2' : 'N2O', span: p.span(k, k + 1) };
       else if (word === 'overnight' && facts.seconds === undefined) facts.seconds = { low: 28800, high: 50400, span: p.span(k, k + 1), word: 'overnight' };
       else if (/^(half|third|quarter|halfte)$/.test(word) && /^(by|a|to)$/.test(before) && facts.to === undefined) facts.to = { share: word === 'half' || word === 'halfte' ? 0.5 : word === 'third' ? 2 / 3 : 0.75, span: p.span(k, k + 1) };
