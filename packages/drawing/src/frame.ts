@@ -52,6 +52,11 @@ export function frameOf(glass: GlassReading | null, wish: FrameWish): Frame {
   };
 }
 
+/** What the glass takes up, and the column of its dimensions: nothing else stands there, px. */
+export function glassRoom({ left, right, brim, dims, height }: Frame): readonly [glass: Box, dimensions: Box] {
+  return [{ x: left - 4, y: brim - 8, width: right - left + 8, height: height - brim + 8 }, { x: dims - 22, y: brim - 8, width: 60, height: height - brim }];
+}
+
 /** y of the line that vessels stand by: the washline, or where one would be. */
 export function lineOf({ washline, brim }: Frame): number { return washline ?? brim + 60; }
 

@@ -105,7 +105,7 @@ describe('the worker of the hands', () => {
     const most = (of: 'busy' | 'held'): number => Math.max(...tasks.map((task) => task[of]));
     console.log(`From asked to drawn ${((drawn_at - asked_at.ts) / 1000).toFixed(0)} ms; longest task of the page meanwhile ${most('busy').toFixed(1)} ms of its own time, ${most('held').toFixed(1)} ms by the clock`);
     // the makers' time is the worker's, however fast the machine: none of it is the page's. How many ms a task takes is a matter of timings, and printed here
-    expect(most('busy')).toBeLessThan((drawn_at - asked_at.ts) / 1000 / 12);
+    expect(most('busy')).toBeLessThan((drawn_at - asked_at.ts) / 1000 / 20);
     await context.close();
   }, 60_000);
 });

@@ -1,6 +1,6 @@
 import type { Reading } from '../reading.ts';
 import type { Said } from '../draw.ts';
-import { HEAD_WIDTH, type Frame } from '../frame.ts';
+import { HEAD_WIDTH, glassRoom, type Frame } from '../frame.ts';
 import { SIZE, broken, cut, run, runsWidth, textWidth } from '../pen/lettering.ts';
 import { overlap, type Box, type Pad } from '../pen/pad.ts';
 import { polygon, rect } from '../pen/path.ts';
@@ -17,7 +17,7 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
   const first = findings.find((f) => f.severity === 'stop');
   if (first !== undefined && frame.head !== null) drawHead(pad, frame, first);
   const shown = new Set<string>(), said: Box[] = [];
-  const glass: Box = { x: frame.dims - 16, y: frame.brim, width: frame.right - frame.dims + 16, height: frame.stand.table - frame.brim };
+  const room = glassRoom(frame);
   for (const [i, finding] of findings.entries()) {
     if (finding.severity === 'note') continue;
     const key = finding.path[0] === 'preps' ? String(finding.path[1] ?? '') : 'glass';
@@ -28,8 +28,8 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
     const placed = at.placed.find((p) => p.key === key);
     if (placed !== undefined && !frame.phone) {
       const x = placed.captionAt.x, y = placed.captionAt.y + placed.captionAt.height;
-      const others = [glass, ...at.placed.flatMap((p) => (p === placed ? [] : [p.box, p.captionAt])), ...at.written.map((w) => w.box), ...at.streams.map((s) => s.label), ...said];
-      const room = roomBeside(placed, glass), lines = broken(finding.head, room, SIZE.small, 500);
+      const others = [...room, ...at.placed.flatMap((p) => (p === placed ? [] : [p.box, p.captionAt])), ...at.written.map((w) => w.box), ...at.streams.map((s) => s.label), ...said];
+      const wide = widthBeside(placed, room[1]), lines = broken(finding.head, wide, SIZE.small, 500);
       const most = [MOST, 2, 1].find((n) => y + 4 + n * LINE <= frame.height && !others.some((box) => overlap(box, wordsAt(placed, lines.slice(0, n)))));
       if (most === undefined) {
         // No room under the caption: the mark alone, beside the name.
@@ -38,7 +38,7 @@ export function drawConsequence(pad: Pad, reading: Reading, frame: Frame, at: Ar
       }
       said.push(wordsAt(placed, lines.slice(0, most)));
       mark(pad, finding.severity, x + 2, y + 3);
-      for (const [j, line] of lines.slice(0, most).entries()) pad.text(x + 14, y + 14 + j * LINE, [run(cut(j === most - 1 && lines.length > most ? `${line} …` : line, room, SIZE.small, 500), SIZE.small, 'signal', 500)]);
+      for (const [j, line] of lines.slice(0, most).entries()) pad.text(x + 14, y + 14 + j * LINE, [run(cut(j === most - 1 && lines.length > most ? `${line} …` : line, wide, SIZE.small, 500), SIZE.small, 'signal', 500)]);
     } else if (placed !== undefined) mark(pad, finding.severity, placed.captionAt.x + 22, placed.captionAt.y + 3);
     else if (frame.washline !== null && reading.glass !== null && finding.severity === 'stop' && frame.washline < frame.brim - 3) {
       // The block fills the gap between where the level stands and where it may stand.
@@ -60,10 +60,11 @@ export function drawUnset(pad: Pad, reading: Reading, frame: Frame): void {
   pad.text(x + 12, y - 6, [run(words('unset', {}), SIZE.body, 'signal', 500), ...(frame.phone ? [] : [run(shown(unset.washline_mm, 1), SIZE.small, 'ink2', 400, 8)])]);
 }
 
-/** Beside its vessel the words keep to the caption's side of it, and left of the glass with its column of dimensions out of both. */
-function roomBeside({ captionAt, box }: Placed, glass: Box): number {
-  const right = captionAt.x + captionAt.width <= box.x + 1 ? box.x - 6 : captionAt.y + captionAt.height + 4 + MOST * LINE > glass.y && captionAt.x < glass.x ? Math.min(captionAt.x + 164, glass.x) : captionAt.x + 164;
-  return Math.max(84, right - captionAt.x - 14);
+/** How wide the words of a finding may run: beside its vessel they keep to the caption's side of it, left of the glass out of its dimensions. */
+function widthBeside({ captionAt, box }: Placed, dimensions: Box): number {
+  const { x, y, width, height } = captionAt, beside = x + width <= box.x + 1, left = x < dimensions.x && y + height + 4 + MOST * LINE > dimensions.y;
+  const most = beside ? box.x - x - 20 : left ? Math.min(150, dimensions.x - x - 14) : 150;
+  return Math.max(84, most);
 }
 
 /** What lines of a finding take up under the caption of a vessel. */

@@ -1,5 +1,5 @@
 import type { Reading } from '../reading.ts';
-import { lineOf, steadyLine, type Frame } from '../frame.ts';
+import { glassRoom, lineOf, steadyLine, type Frame } from '../frame.ts';
 import { overlap, type Box } from '../pen/pad.ts';
 import type { Arranged } from '../shapes.ts';
 import { Board, vesselOf, type Arrangement, type Detail, type Placed } from './board.ts';
@@ -92,8 +92,7 @@ function obstacles(frame: Frame, folded: boolean): Box[] {
   const { stand, left, right, brim } = frame;
   const y = lineOf(frame);
   return [
-    { x: left - 4, y: brim - 8, width: right - left + 8, height: frame.height - brim + 8 },
-    { x: frame.dims - 22, y: brim - 8, width: 60, height: frame.height - brim },
+    ...glassRoom(frame),
     { x: right, y: Math.min(y - 70, y > frame.height - 330 ? 140 : y), width: frame.width - right, height: frame.height },
     { x: 0, y: y - 8, width: left, height: 20 },
     { x: 0, y: frame.height - (folded ? 52 : 34), width: 150, height: 52 },

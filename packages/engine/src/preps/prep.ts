@@ -69,7 +69,6 @@ function opened(section: Section, charge: Step): boolean {
   return actionsOf(section.lines).some((a) => a.kind === 'step' && a.span.from > charge.span.from && (a.verb === 'vent' || (section.method === PRESSED && stepRow(a.verb).does === 'strain')));
 }
 
-const SHAKEN = new Set(['shake', 'dry-shake', 'roll']);
 /** How long a step takes, as an input: written with its tool's spread, assumed where a table has its kind, else nothing. @source none - definition */
 export function stepSeconds(ctx: Context, step: Step, needed: boolean, method = ''): number {
   const written = step.seconds;
@@ -91,6 +90,9 @@ function occupies(ctx: Context, step: Step, method: string): number {
   const usual = usualTime(ctx, step, method);
   return usual ? secondsOf(ctx, usual) : secondsOf(ctx, stepRow(step.verb).attention === 'waiting' ? 'time/waiting step' : 'time/active step');
 }
+
+/** Ways a bottle is moved to take up its gas. */
+const SHAKEN = new Set(['shake', 'dry-shake', 'roll']);
 
 /** Compiles one prep: its amounts, then its matter, step by step. @source none - definition */
 export function compilePrep(ctx: Context, section: Section): PrepBuilt {

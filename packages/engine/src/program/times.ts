@@ -42,10 +42,11 @@ export function secondsOf(ctx: Context, key: string): number {
 
 /** A step's usual time as an input in seconds, or so many times it, with the words that would say it. */
 export function assumeTime(ctx: Context, step: Step, key: string, times?: number): number {
-  const say = words(ctx, key, times);
+  const say = sayOf(ctx, key, times);
   return assumeSeconds(ctx, key, step.path, step.seconds ? insteadOf(step.seconds.span, say) : behindStep(step, say, ctx.document.text), times);
 }
-function words(ctx: Context, key: string, times: number | undefined): string {
+/** The words of a row, for so many times its value. */
+function sayOf(ctx: Context, key: string, times: number | undefined): string {
   const { say, value, unit } = ctx.tables.assumption(key)!;
   return times === undefined ? say : `${plain(times * Number(value))} ${unit}`;
 }
@@ -53,7 +54,7 @@ function words(ctx: Context, key: string, times: number | undefined): string {
 /** A row that is a time as an input in seconds, or so many times it. */
 export function assumeSeconds(ctx: Context, key: string, at: Path, splices: readonly Splice[], times?: number): number {
   const row = ctx.tables.assumption(key)!, value = Number(row.value), k = (SECONDS[row.unit] ?? 1) * (times ?? 1);
-  return ctx.book.add(assumed(times === undefined ? key : `${key}#${plain(times)}`, { ...row, value: value * k, low: (row.low ?? value) * k, high: (row.high ?? value) * k, unit: 's', say: words(ctx, key, times) }, 'time', at, key, splices));
+  return ctx.book.add(assumed(times === undefined ? key : `${key}#${plain(times)}`, { ...row, value: value * k, low: (row.low ?? value) * k, high: (row.high ?? value) * k, unit: 's', say: sayOf(ctx, key, times) }, 'time', at, key, splices));
 }
 
 /** Rows that say how long it takes but not how far it comes: the step is done when it has the temperature of its place; a boil drives off by the minute, yeast eats by the day. */

@@ -151,10 +151,7 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
         const filled = facts.ice === undefined ? filledWith(p, k + 1, end) : undefined;
         if (filled !== undefined) facts.ice = filled;
         const into = glassAt(p, k + 1, end);
-        if (into !== undefined && word !== 'to') { facts.into ??= { key: into.key, span: p.span(k, into.end) }; if (into.chilled) facts.flags.add(into.frozen ? 'frozen' : 'chilled'); if (into.closed) facts.flags.add('closed'); for (let n = k; n < into.end; n++) if (p.isNumber(n)) p.use(n, n + 1); k = Math.max(k + 1, into.vessel); before = 'into'; continue; }
-        // "into a chilled glass", whichever
-        const at = /^(an?|the|your|ein|eine?m?|das)$/.test(p.word(k + 1)) ? k + 2 : k + 1, cold = p.word(at);
-        if (word !== 'to' && COLD.test(cold) && /^(glass|glas)$/.test(p.word(at + 1))) facts.flags.add(FROSTED.test(cold) ? 'frozen' : 'chilled');
+        if (into !== undefined && word !== 'to') { if (into.key !== undefined) facts.into ??= { key: into.key, span: p.span(k, into.end) }; if (into.chilled) facts.flags.add(into.frozen ? 'frozen' : 'chilled'); if (into.closed) facts.flags.add('closed'); for (let n = k; n < into.end; n++) if (p.isNumber(n)) p.use(n, n + 1); k = Math.max(k + 1, into.vessel); before = 'into'; continue; }
       }
       if ((word === 'dry' || word === 'trocken') && verb === 'shake') facts.flags.add('dry');
       else if (/^(covered|zugedeckt|abgedeckt)$/.test(word)) facts.flags.add('covered');
@@ -324,8 +321,8 @@ function measureWithin(p: Phrase, k: number, least: number, end: number, carried
   return { measure, label: read.label, end: to };
 }
 
-/** A glass or vessel behind "into": the longest of group `glass`, other words before it allowed. */
-export function glassAt(p: Phrase, i: number, end: number): { readonly key: string; readonly end: number; readonly vessel: number; readonly chilled: boolean; readonly frozen: boolean; readonly closed: boolean } | undefined {
+/** A glass or vessel behind "into": the longest of group `glass`, other words before it allowed; without a key a glass of no said kind that is chilled. */
+export function glassAt(p: Phrase, i: number, end: number): { readonly key: string | undefined; readonly end: number; readonly vessel: number; readonly chilled: boolean; readonly frozen: boolean; readonly closed: boolean } | undefined {
   let chilled = false, frozen = false, closed = false;
   for (let k = i; k < Math.min(end, i + 6); k++) {
     const found = p.longest(k, end, 4, glasses);
@@ -337,6 +334,7 @@ export function glassAt(p: Phrase, i: number, end: number): { readonly key: stri
       for (let n = i; n < k; n++) if (p.isNumber(n)) number = true;
       return { key: found.value.key, end: to, vessel: number ? i : to, chilled, frozen, closed };
     }
+    if (COLD.test(p.word(k - 1)) && /^(glass|glas)$/.test(p.word(k))) return { key: undefined, end: k + 1, vessel: k + 1, chilled, frozen, closed };
     if (p.t[k]?.kind === 'mark' && !p.isMark(k, ',') && !p.isHyphen(k)) return undefined;
     if (/^(over|for|until|at|and|fridge|freezer|with)$/.test(p.word(k))) return undefined;
   }
