@@ -74,7 +74,7 @@ function flowOfDocument(reading: Reading, document: Document, weights?: Readonly
   }
   const mix = mixing >= 0 ? actions[mixing] : undefined;
   const verb = mix?.action.kind === 'step' ? mix.action : null;
-  const seconds = verb?.seconds === undefined ? '' : ` ${Math.round((verb.seconds.low + verb.seconds.high) / 2)} s`;
+  const seconds = verb?.seconds === undefined || verb.seconds.word !== undefined ? '' : ` ${Math.round((verb.seconds.low + verb.seconds.high) / 2)} s`;
   return {
     preps, glass,
     build: {
