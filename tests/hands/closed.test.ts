@@ -79,7 +79,7 @@ describe('bands of a neat pour', () => {
 describe('shares of a variance', () => {
   it('of every figure and margin sum to 1, those too small to tell counted', () => {
     const { program } = compile(parse('Two\n40 ml gin 40 %\n20 g water\n'), tables);
-    const p = inKitchen(program, kitchenOf('home', tables)), s = spreads(p, p.workspace(), undefined, false), n = p.inputs.length;
+    const p = inKitchen(program, kitchenOf('home', tables)), s = spreads(p, undefined, false), n = p.inputs.length;
     let some = 0;
     for (let k = 0; k < p.probes.length; k++) {
       if (!(s.variance[k]! > 0)) continue;

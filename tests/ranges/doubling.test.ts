@@ -20,12 +20,12 @@ function doubled(spread: Spread, value: number): Spread {
 describe('doubling the spread of one input', () => {
   it.each(specs.slice(0, 12).map((text) => [text.split('\n')[0], text] as const))('%s: widens what it moves and nothing else', (_name, text) => {
     const { program } = compile(parse(text), tables);
-    const w = program.workspace(), n = program.probes.length;
-    const before = spreads(program, w, undefined, false);
+    const n = program.probes.length;
+    const before = spreads(program, undefined, false);
     let tried = 0;
     program.inputs.forEach((input, i) => {
       if (input.spread.kind === 'exact' || i % 5 !== 0) return;
-      const after = spreads(program, w, (other: Input) => (other.key === input.key ? doubled(other.spread, other.value) : other.spread), false);
+      const after = spreads(program, (other: Input) => (other.key === input.key ? doubled(other.spread, other.value) : other.spread), false);
       for (let k = 0; k < n; k++) {
         const at = k * program.inputs.length + i, moved = before.down[at] !== 0 || before.up[at] !== 0 || after.down[at] !== 0 || after.up[at] !== 0;
         const widened = after.high[k]! - after.low[k]! - (before.high[k]! - before.low[k]!);

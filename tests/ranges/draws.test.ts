@@ -11,7 +11,7 @@ const SHOWN = /^(drink|glass|prep:)/, PLAIN = /^(word:|margin:|tint_|turbid$|sta
 const figuresOf = (text: string) => {
   const compiled = compile(parse(text), tables);
   const { program } = compiled;
-  const s = spreads(program, program.workspace());
+  const s = spreads(program);
   const want = Uint8Array.from(program.probes, (p) => (SHOWN.test(p.of) && !PLAIN.test(p.name) ? 1 : 0));
   const columns = wanted(want);
   const record = runMakers(program, drawsOf(program, (i) => i.spread), want, SEED, 0, MAKERS);

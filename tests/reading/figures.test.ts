@@ -118,7 +118,7 @@ describe('figures move as their causes do', () => {
     const { compile, spreads, pointOf, draw, hashOf } = await import('@washline/engine');
     const { parse } = await import('@washline/spec');
     const c = compile(parse('Check\n60 ml white rum 40 %\n30 ml lime juice\n20 ml simple syrup 1:1\nshake 12 s over 150 g cubes'), tables);
-    const p = c.program, w = p.workspace(), s = spreads(p, w);
+    const p = c.program, w = p.workspace(), s = spreads(p);
     const want = new Uint8Array(p.probes.length).fill(1), out = new Float64Array(p.probes.length), x = Float64Array.from(p.nominal);
     const names = ['strength', 'volume', 'ethanol', 'sugar', 'density', 'temperature', 'dilution'];
     const probes = names.map((n) => p.probes.findIndex((q) => q.of === 'drink' && q.name === n));

@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compile, Moves, pointAt, reachedBy, Z95, type Compiled, type Part } from '@washline/engine';
+import { compile, Moves, pointAt, reachedBy, Z95, type Compiled, type Part, type Side } from '@washline/engine';
 import { parse } from '@washline/spec';
 import { tables } from '@washline/tables';
 import specs from '../ranges/specs.json' with { type: 'json' };
@@ -13,22 +13,33 @@ const demo = readdirSync('demo').filter((f) => f.endsWith('.drink')).map((f) => 
 
 /** Figures that a move was said not to reach, or was given another number than the whole program gives. */
 function wrongMoves({ program }: Compiled): string[] {
-  const w = program.workspace(), again = program.workspace(), n = program.probes.length, all = new Uint8Array(n).fill(1), whole = new Float64Array(n);
-  const moves = new Moves(program, w, all), since = new Int32Array(moves.probes.length), x = Float64Array.from(program.nominal), wrong: string[] = [];
+  const again = program.workspace(), n = program.probes.length, all = new Uint8Array(n).fill(1), whole = new Float64Array(n);
+  const moves = new Moves(program, all), x = Float64Array.from(program.nominal), wrong: string[] = [];
+  let put: { readonly i: number; readonly value: number; readonly side: Side }[] = [];
+  const check = () => {
+    moves.run();
+    for (const { i, value, side } of put) {
+      x[i] = value;
+      program.run(x, whole, all, again);
+      x[i] = program.nominal[i]!;
+      // what was not reached is as it was
+      program.probes.forEach((p, k) => { if (side.out[k] !== whole[k] && !(Number.isNaN(side.out[k]) && Number.isNaN(whole[k]))) wrong.push(`${program.inputs[i]!.key} on ${p.of} ${p.name}: ${side.out[k]} for ${whole[k]}`); });
+      moves.probes.forEach((list, q) => {
+        for (const k of list.subarray(0, side.since[q])) if (!Object.is(side.out[k], program.usual.value[k])) wrong.push(`${program.probes[k]!.name} was reached and is not said to be`);
+      });
+      side.out.set(program.usual.value);
+    }
+    put = [];
+  };
   program.inputs.forEach((input, i) => {
     for (const z of [-Z95, Z95]) {
-      x[i] = pointAt(input.spread, input.value, z);
-      if (x[i] === input.value) continue;
-      program.run(x, whole, all, again);
-      moves.probes.forEach((list, q) => { since[q] = list.length; });
-      const seen = Float64Array.from(program.usual.value);
-      moves.to(i, x[i]!, seen, since);
-      // what was not reached is left as it was
-      moves.probes.forEach((list, q) => { for (const k of list.subarray(0, since[q])) seen[k] = program.usual.value[k]!; });
-      program.probes.forEach((p, k) => { if (seen[k] !== whole[k] && !(Number.isNaN(seen[k]) && Number.isNaN(whole[k]))) wrong.push(`${input.key} on ${p.of} ${p.name}: ${seen[k]} for ${whole[k]}`); });
+      const value = pointAt(input.spread, input.value, z);
+      if (value === input.value) continue;
+      put.push({ i, value, side: moves.put(i, value) });
+      if (moves.room === 0) check();
     }
-    x[i] = input.value;
   });
+  check();
   return wrong;
 }
 
@@ -93,13 +104,16 @@ describe('a part of a program', () => {
 /** Figures that a run of some inputs alone gives another number than the whole program does. */
 function wrongAgain({ program }: Compiled, moved: Int32Array): string[] {
   const n = program.probes.length, all = new Uint8Array(n).fill(1), whole = new Float64Array(n), w = program.workspace();
-  const told = Int32Array.from(program.probes.flatMap((p, k) => (p.of.includes('stage:') ? [] : [k]))), some = new Float64Array(told.length), run = program.again(moved, told, program.workspace()), wrong: string[] = [];
-  for (const z of [-1, 0.5, 2, 0]) {
-    const x = Float64Array.from(program.nominal);
-    moved.forEach((i, j) => { x[i] = pointAt(program.inputs[i]!.spread, x[i]!, j % 2 === 0 ? z : -z); });
-    program.run(x, whole, all, w);
-    run(x, some, 0);
-    told.forEach((k, c) => { if (!Object.is(some[c]! + 0, whole[k]! + 0)) wrong.push(`${program.probes[k]!.of} ${program.probes[k]!.name}: ${some[c]} for ${whole[k]}`); });
+  const told = Int32Array.from(program.probes.flatMap((p, k) => (p.of.includes('stage:') ? [] : [k]))), wrong: string[] = [];
+  const points = [-1, 0.5, 2, 0], some = new Float64Array(told.length * points.length), { xs, run } = program.again(moved, told, points.length);
+  // at once and in another order, so that nothing one run leaves behind can serve the next
+  for (const order of [points, points.toReversed()]) {
+    order.forEach((z, m) => moved.forEach((i, j) => { xs[m]![i] = pointAt(program.inputs[i]!.spread, program.nominal[i]!, j % 2 === 0 ? z : -z); }));
+    run(points.length, some, 0);
+    order.forEach((z, m) => {
+      program.run(xs[m]!, whole, all, w);
+      told.forEach((k, c) => { const got = some[m * told.length + c]!; if (!Object.is(got + 0, whole[k]! + 0)) wrong.push(`${program.probes[k]!.of} ${program.probes[k]!.name}: ${got} for ${whole[k]} at ${z}`); });
+    });
   }
   return wrong;
 }

@@ -8,7 +8,7 @@ const SHIFT = 1.03;
 interface Read { readonly compiled: Compiled; readonly s: Spreads; readonly assumed: readonly Assumed[]; readonly problems: readonly string[] }
 const read = (text: string): Read => {
   const document = parse(text), compiled = compile(document, tables), { program } = compiled;
-  return { compiled, s: spreads(program, program.workspace(), undefined, false), assumed: assumedOf(compiled), problems: document.problems.map((p) => p.code) };
+  return { compiled, s: spreads(program, undefined, false), assumed: assumedOf(compiled), problems: document.problems.map((p) => p.code) };
 };
 
 /** Figures of the drink, its preps and stages by name, with the place of their probe. */

@@ -15,7 +15,7 @@ describe('what would narrow it most', () => {
     const { reading, compiled } = readDocument(document, tables, { why: figure });
     const why = reading.why as Why;
     const k = compiled.program.probes.findIndex((p) => p.of === 'drink' && p.name === figure);
-    const width = (key: string | null): number => { const s = spreads(compiled.program, compiled.program.workspace(), (i) => (i.key === key ? { kind: 'exact' } : i.spread)); return s.high[k]! - s.low[k]!; };
+    const width = (key: string | null): number => { const s = spreads(compiled.program, (i) => (i.key === key ? { kind: 'exact' } : i.spread)); return s.high[k]! - s.low[k]!; };
     const best = why.narrow[0]!;
     expect(best.high - best.low).toBeCloseTo(width(best.key), 9);
     expect(best.by).toBeCloseTo(1 - width(best.key) / width(null), 9);

@@ -28,10 +28,10 @@ export async function engineTimes() {
   const workspace = program.workspace();
   const measure = Math.max(0, program.inputs.findIndex((input) => input.key.startsWith('pour/')));
   const shown = Int32Array.from(program.probes.flatMap((probe, i) => (probe.of.includes('stage:') ? [] : [i])));
-  const again = program.again(Int32Array.from(program.inputs.keys()), shown, program.workspace());
-  const put = (at) => { x[measure] = program.nominal[measure] * (1 + 0.001 * (at % 7)); };
-  const change = (at) => { put(at); again(x, out, 0); };
-  const changeAll = (at) => { put(at); program.run(x, out, all, workspace); };
+  const { xs: [one], run } = program.again(Int32Array.from(program.inputs.keys()), shown, 1);
+  const put = (to, at) => { to[measure] = program.nominal[measure] * (1 + 0.001 * (at % 7)); };
+  const change = (at) => { put(one, at); run(1, out, 0); };
+  const changeAll = (at) => { put(x, at); program.run(x, out, all, workspace); };
   median(50, 100, change);
   const asked = { makers: 10_000, seed: 1, profile: 'home' };
   const compiled = compile(document, tables, null);
@@ -69,8 +69,8 @@ function thousand({ parse, compile, tables }) {
   const folder = join(root, 'demo');
   const texts = readdirSync(folder).filter((name) => name.endsWith('.drink')).sort().map((name) => readFileSync(join(folder, name), 'utf8'));
   const programs = Array.from({ length: 1000 }, (_, i) => texts[i % texts.length]).map((text) => compile(parse(text), tables, null).program);
-  const kept = programs.map((program) => ({ program, x: Float64Array.from(program.nominal), out: new Float64Array(program.probes.length), run: program.again(Int32Array.from(program.inputs.keys()), Int32Array.from(program.probes.flatMap((p, i) => (p.of === 'drink' ? [i] : []))), program.workspace()), at: program.inputs.findIndex((i) => i.key === 'bottle/white rum/strength') }));
+  const kept = programs.map((program) => ({ again: program.again(Int32Array.from(program.inputs.keys()), Int32Array.from(program.probes.flatMap((p, i) => (p.of === 'drink' ? [i] : []))), 1), out: new Float64Array(program.probes.length), at: program.inputs.findIndex((i) => i.key === 'bottle/white rum/strength') }));
   const using = kept.filter((k) => k.at >= 0);
-  const got = median(5, 1, (round) => { for (const k of using) { k.x[k.at] = 40 + round / 10; k.run(k.x, k.out, 0); } });
+  const got = median(5, 1, (round) => { for (const k of using) { k.again.xs[0][k.at] = 40 + round / 10; k.again.run(1, k.out, 0); } });
   return { what: `a thousand specs after one bottle changed (${using.length} use it)`, got: got * 1e3, goal: 100, unit: 'ms' };
 }

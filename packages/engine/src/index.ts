@@ -17,7 +17,7 @@ export { compile, type Compiled } from './program/compile.ts';
 export type { Left } from './program/later.ts';
 export { withBench } from './program/bench.ts';
 export { partAt, spreads, type Spreads } from './reading/spread.ts';
-export { Moves } from './reading/moves.ts';
+export { Moves, type Side } from './reading/moves.ts';
 export { reachedBy, type Part } from './program/parts.ts';
 export * from './hands/index.ts';
 export { drinkKinds } from './program/served.ts';

@@ -113,7 +113,7 @@ export function* handsInSteps(c: Compiled, tables: Tables, asked: HandsAsked, aS
   yield;
 
   // what matters: each input moved to its own two points in this kitchen
-  const seen = spreads(program, program.workspace(), undefined, false), n = program.inputs.length;
+  const seen = spreads(program, undefined, false), n = program.inputs.length;
   const weigh = (k: number, what: Pick<Matter, 'figure' | 'code' | 'path'>): Matter[] => {
     const all = seen.variance[k]!;
     if (!(all > 0)) return [];

@@ -1,6 +1,6 @@
 import { drawBy, hashOf, keyOf, normalQuantiles, pointsInto, slopesOf } from '../numeric/index.ts';
 import type { Spread } from '../provenance/types.ts';
-import type { Program } from './program.ts';
+import { AT_ONCE, type Program } from './program.ts';
 
 /** What is drawn for every maker: which inputs, by which number of their key, and how far a deviate takes each (`slopesOf`, `SLOPES` numbers an input). */
 export interface Draws { readonly index: Int32Array; readonly hash: Int32Array; readonly slopes: Float64Array }
@@ -55,13 +55,13 @@ export function keysOf({ hash }: Draws, seed: number): Int32Array { return hash.
  * @source none - definition
  */
 export function runMakers(program: Program, draws: Draws, want: Uint8Array, seed: number, from: number, to: number): Float64Array {
-  const columns = wanted(want);
-  const x = Float64Array.from(program.nominal);
-  const record = new Float64Array((to - from) * columns.length), keys = keysOf(draws, seed);
-  const run = program.again(draws.index, columns, program.workspace());
-  for (let maker = from, at = 0; maker < to; maker++, at += columns.length) {
-    drawMaker(x, program, draws, keys, maker);
-    run(x, record, at);
+  const columns = wanted(want), record = new Float64Array((to - from) * columns.length), keys = keysOf(draws, seed);
+  const { xs, run } = program.again(draws.index, columns, AT_ONCE);
+  for (let maker = from, at = 0; maker < to; maker += AT_ONCE) {
+    const many = Math.min(AT_ONCE, to - maker);
+    for (let m = 0; m < many; m++) drawMaker(xs[m]!, program, draws, keys, maker + m);
+    run(many, record, at);
+    at += many * columns.length;
   }
   return record;
 }

@@ -48,6 +48,17 @@ function readsAgain(p: Part, firstOp: readonly number[]): number[] {
   return [...all].sort((a, b) => a - b);
 }
 
+/** Of so many runs each operation is done before the next is: of fewer V8's code for it is fetched more often, of more their numbers no longer lie near. @source none - definition */
+export const AT_ONCE = 16;
+
+/** Many runs at once. */
+export interface Again {
+  /** an entry a run: its inputs, at the nominal until they are written to */
+  readonly xs: readonly Float64Array[];
+  /** Evaluates the columns at the first `many` of `xs` as `Program.run` does, each into a row of `rows`, side by side, the first from `from` on. */
+  readonly run: (many: number, rows: Float64Array, from: number) => void;
+}
+
 /** Inputs in, numbers out. Pure in `x`, bit for bit; no text, no allocation. */
 export interface Program {
   readonly inputs: readonly Input[];
@@ -60,17 +71,20 @@ export interface Program {
   readonly usual: Usual;
   workspace(): Workspace;
   /**
-   * Prepares many runs in which `moved` inputs alone may differ from the nominal: parts that these cannot reach are not run again, and what stages alone write
-   * down is left out. The answer evaluates the probes `columns` (of no stage) at `x` as `run` does, into `row` side by side from `from` on; the workspace is its
-   * own from then on.
+   * Prepares runs in which `moved` inputs alone may differ from the nominal: parts that these cannot reach are not run again, and what stages alone write down is
+   * left out.
+   * @param columns probes of no stage
+   * @param most how many runs there are at once, `AT_ONCE` where there are many
    */
-  again(moved: Int32Array, columns: Int32Array, w: Workspace): (x: Float64Array, row: Float64Array, from: number) => void;
+  again(moved: Int32Array, columns: Int32Array, most: number): Again;
   /** Evaluates the wanted probes at `x` into `out` (one entry a probe). */
   run(x: Float64Array, out: Float64Array, want: Uint8Array, w: Workspace): void;
   /** Carries the workspace through operations `from` up to, not including, `to` (all when absent), with its own `x`. */
   carry(w: Workspace, from: number, to?: number): void;
-  /** Evaluates the probes `list` from its entry `from` on, of a workspace that was carried to its end. */
-  tell(w: Workspace, out: Float64Array, list: Int32Array, from: number): void;
+  /** Carries the first `many` side by side, each from its entry of `from` on. */
+  carryAll(sides: readonly { readonly w: Workspace }[], many: number, from: Int32Array, to: number): void;
+  /** Evaluates the probes `list` of the first `many`, carried to their ends, each from its entry of `from` on. */
+  tellAll(sides: readonly { readonly w: Workspace; readonly out: Float64Array }[], many: number, list: Int32Array, from: Int32Array): void;
 }
 
 /** Puts operations and probes together. @source none - definition */
@@ -78,7 +92,6 @@ export function program(inputs: readonly Input[], firstOp: readonly number[], le
   const nominal = new Float64Array(inputs.length), compute = probes.map((p) => p.op);
   inputs.forEach((input, i) => { nominal[i] = input.value; });
   const carry = (w: Workspace, from: number, to: number = ops.length) => { for (let i = from; i < to; i++) ops[i]!(w); };
-  const tell = (w: Workspace, out: Float64Array, list: Int32Array, from: number) => { for (let k = from; k < list.length; k++) { const i = list[k]!; compute[i]!(w, out, i); } };
   const first: Workspace = { s: new Float64Array(length), x: nominal }, value = new Float64Array(compute.length);
   let done = 0;
   const found = parts.map((p) => {
@@ -113,20 +126,34 @@ export function program(inputs: readonly Input[], firstOp: readonly number[], le
       carry(w, 0);
       for (let i = 0; i < compute.length; i++) if (want[i] === 1) compute[i]!(w, out, i);
     },
-    again(moved, columns, w) {
+    again(moved, columns, most) {
       const reached = reachedBy(moved, parts, length), some = parts.filter((_, q) => reached[q] === 1);
       const lean = ops.filter((_, i) => !ofStages.has(i) && some.some((p) => i >= p.from && i < p.to)), asked = Array.from(columns, (k) => compute[k]!);
       const stands = standing(parts, found, reached), at = Int32Array.from(stands.keys()), there = Float64Array.from(stands.values());
-      w.s.set(first.s);
-      return (x, row, from) => {
-        for (let q = 0; q < some.length; q++) w.s.fill(0, some[q]!.start, some[q]!.end);
-        for (let k = 0; k < at.length; k++) w.s[at[k]!] = there[k]!;
-        w.x = x;
-        for (let i = 0; i < lean.length; i++) lean[i]!(w);
-        for (let c = 0; c < asked.length; c++) asked[c]!(w, row, from + c);
+      const all = Array.from({ length: most }, (): Workspace => ({ s: Float64Array.from(first.s), x: Float64Array.from(nominal) }));
+      return {
+        xs: all.map((w) => w.x),
+        run(many, rows, from) {
+          for (let m = 0; m < many; m++) {
+            const { s } = all[m]!;
+            for (let q = 0; q < some.length; q++) s.fill(0, some[q]!.start, some[q]!.end);
+            for (let k = 0; k < at.length; k++) s[at[k]!] = there[k]!;
+          }
+          for (let i = 0; i < lean.length; i++) { const op = lean[i]!; for (let m = 0; m < many; m++) op(all[m]!); }
+          for (let c = 0; c < asked.length; c++) { const op = asked[c]!; for (let m = 0, k = from + c; m < many; m++, k += asked.length) op(all[m]!, rows, k); }
+        },
       };
     },
     carry,
-    tell,
+    carryAll(sides, many, from, to) {
+      let i = to;
+      for (let m = 0; m < many; m++) i = Math.min(i, from[m]!);
+      for (; i < to; i++) { const op = ops[i]!; for (let m = 0; m < many; m++) if (from[m]! <= i) op(sides[m]!.w); }
+    },
+    tellAll(sides, many, list, from) {
+      let k = list.length;
+      for (let m = 0; m < many; m++) k = Math.min(k, from[m]!);
+      for (; k < list.length; k++) { const i = list[k]!, op = compute[i]!; for (let m = 0; m < many; m++) if (from[m]! <= k) op(sides[m]!.w, sides[m]!.out, i); }
+    },
   };
 }

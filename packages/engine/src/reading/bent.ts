@@ -1,5 +1,5 @@
 import { evenDeviates, pointsInto, quantiles, SLOPES, slopesOf, Z95 } from '../numeric/index.ts';
-import type { Program, Workspace } from '../program/program.ts';
+import { AT_ONCE, type Program } from '../program/program.ts';
 import type { Spreads, SpreadOf } from './spread.ts';
 
 /** A figure is tried on draws where it bends more than this. @source none - definition */
@@ -24,11 +24,11 @@ interface Trial { readonly drawn: Float64Array; readonly summed: Float64Array; r
  * @param moved inputs that are not exact
  * @source none - definition
  */
-export function straighten(program: Program, w: Workspace, spreadOf: SpreadOf, moved: readonly number[], s: Sums, columns: Int32Array): void {
-  const first = trial(program, w, spreadOf, moved, s, columns, FIRST);
+export function straighten(program: Program, spreadOf: SpreadOf, moved: readonly number[], s: Sums, columns: Int32Array): void {
+  const first = trial(program, spreadOf, moved, s, columns, FIRST);
   const rest = columns.filter((_, c) => first.known[c]! >= FIRST / 2 && astray(first, columns.length, c) > ASTRAY), width = rest.length;
   if (width === 0) return;
-  const { drawn, summed, known } = trial(program, w, spreadOf, moved, s, rest, DRAWN);
+  const { drawn, summed, known } = trial(program, spreadOf, moved, s, rest, DRAWN);
   for (let c = 0; c < width; c++) {
     if (known[c]! < DRAWN / 2) continue;
     const k = rest[c]!, from = quantiles(summed, width, c, SHARES), to = quantiles(drawn, width, c, SHARES);
@@ -43,17 +43,18 @@ export function straighten(program: Program, w: Workspace, spreadOf: SpreadOf, m
 }
 
 /** Runs the program on draws of the inputs that matter to these figures. */
-function trial(program: Program, w: Workspace, spreadOf: SpreadOf, moved: readonly number[], s: Sums, columns: Int32Array, makers: number): Trial {
+function trial(program: Program, spreadOf: SpreadOf, moved: readonly number[], s: Sums, columns: Int32Array, makers: number): Trial {
   const index = mattering(moved, s, columns), inputs = index.length, width = columns.length;
   const slopes = new Float64Array(SLOPES * inputs), { nominal } = program;
   for (let j = 0; j < inputs; j++) slopes.set(slopesOf(spreadOf(program.inputs[index[j]!]!), nominal[index[j]!]!), SLOPES * j);
-  const x = Float64Array.from(nominal), z = evenDeviates(inputs, makers), run = program.again(index, columns, w);
+  const z = evenDeviates(inputs, makers), { xs, run } = program.again(index, columns, Math.min(AT_ONCE, makers));
   const drawn = new Float64Array(makers * width), known = new Int32Array(width), summed = sumsOf(columns, index, z, s, makers);
-  for (let maker = 0, row = 0, at = 0; maker < makers; maker++, row += inputs) {
-    pointsInto(x, index, slopes, nominal, z, row);
-    run(x, drawn, at);
-    for (let c = 0; c < width; c++, at++) if (Number.isNaN(drawn[at]!)) summed[at] = NaN; else known[c]!++;
+  for (let maker = 0; maker < makers; maker += xs.length) {
+    const many = Math.min(xs.length, makers - maker);
+    for (let m = 0; m < many; m++) pointsInto(xs[m]!, index, slopes, nominal, z, (maker + m) * inputs);
+    run(many, drawn, maker * width);
   }
+  for (let at = 0; at < drawn.length; at++) if (Number.isNaN(drawn[at]!)) summed[at] = NaN; else known[at % width]!++;
   return { drawn, summed, known };
 }
 

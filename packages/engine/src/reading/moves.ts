@@ -1,19 +1,33 @@
-import type { Met, Program, Workspace } from '../program/program.ts';
+import { AT_ONCE, type Met, type Program, type Workspace } from '../program/program.ts';
 
 /** What a part is at the nominal, and where among the places it reads those of each earlier part begin; which of them other parts add to. */
 interface Found { readonly met: Met; readonly begins: Int32Array; readonly added: Int32Array;
   /** the part as the nominal leaves it, as it stands before the input that is moved */
   readonly final: Float64Array; readonly before: Float64Array }
 
+/** One of the runs that go side by side: one input moved to one value. */
+export interface Side {
+  readonly w: Workspace;
+  /** one entry a probe: as at the nominal but for those that the move can reach, from `since` on among those of each part (an entry a list of `probes`) */
+  readonly out: Float64Array; readonly since: Int32Array;
+  /** by part: 1 where it stands as some moved input left it */
+  readonly stale: Uint8Array;
+  /** what parts add to, before the input that is moved */
+  readonly added: Float64Array;
+  /** the input, the first operation that can depend on it, and the part that names it */
+  input: number; from: number; begins: number;
+  /** of the part that is run now: the operation from which on it is, and from which on its probes may differ; `NEVER` where it is as at the nominal */
+  runs: number; differs: number;
+}
+const NEVER = 2 ** 30;
+
 /**
  * Runs a program with one input moved, inputs in their order, and only as far as the move reaches: the part that names the input from the first operation that
  * can read it, and every later part that uses the input or finds another number where it reads an earlier part: that whole, or else from the first operation that
- * can read the input. The rest is as at the nominal, bit for bit.
+ * can read the input. The rest is as at the nominal, bit for bit. Moves are put one after another, as many as there are sides, and then run side by side.
  */
 export class Moves {
   private readonly program: Program;
-  private readonly w: Workspace;
-  private readonly x: Float64Array;
   /** the nominal, carried once through all operations as inputs come up */
   private readonly before: Workspace;
   private readonly found: readonly Found[];
@@ -22,19 +36,17 @@ export class Moves {
   readonly probes: readonly Int32Array[];
   /** for each of them how many operations stood before it */
   private readonly after: readonly Int32Array[];
-  /** by part: 1 where it stands as some moved input left it */
-  private readonly stale: Uint8Array;
+  readonly sides: readonly Side[];
   private done = 0;
+  private many = 0;
+  /** by side: the operation, then the entry of `probes`, from which on it is run */
+  private readonly first = new Int32Array(AT_ONCE);
 
-  /** `w` then stands at the end of the nominal. `want`: 1 by probe that is evaluated. */
-  constructor(program: Program, w: Workspace, want: Uint8Array) {
-    const { parts, usual } = program;
+  /** `want`: 1 by probe that is evaluated. */
+  constructor(program: Program, want: Uint8Array) {
+    const { parts, usual, nominal } = program;
     this.program = program;
-    this.w = w;
-    this.x = Float64Array.from(program.nominal);
-    w.s.set(usual.s);
-    w.x = this.x;
-    this.before = { s: new Float64Array(w.s.length), x: program.nominal };
+    this.before = { s: new Float64Array(usual.s.length), x: nominal };
     const adds = new Set(parts.flatMap((p) => [...p.adds]));
     this.adds = Int32Array.from(adds);
     this.found = usual.found.map((met, q) => {
@@ -50,82 +62,109 @@ export class Moves {
       return Int32Array.from(list.sort((a, b) => program.probes[a]!.after - program.probes[b]!.after));
     });
     this.after = this.probes.map((list) => list.map((k) => program.probes[k]!.after));
-    this.stale = new Uint8Array(parts.length);
+    this.sides = Array.from({ length: AT_ONCE }, () => ({
+      w: { s: Float64Array.from(usual.s), x: Float64Array.from(nominal) }, out: Float64Array.from(usual.value), since: new Int32Array(of.length),
+      stale: new Uint8Array(parts.length), added: new Float64Array(adds.size), input: 0, from: 0, begins: 0, runs: NEVER, differs: NEVER,
+    }));
   }
 
   /**
-   * Moves input `i` to `value` and evaluates the wanted probes that this can reach into `out`; all others are as at the nominal, and left as they are.
+   * Puts a move on the next side.
    * @param i not less than in the call before
-   * @param since by entry of `probes`: lowered to where among them the first stands that was evaluated
+   * @returns the side, whose `out` and `since` say after `run` what it did
    */
-  to(i: number, value: number, out: Float64Array, since: Int32Array): void {
-    const { program: { parts, firstOp, usual }, w, x } = this, from = firstOp[i]!;
-    this.program.carry(this.before, this.done, from);
-    this.done = from;
+  put(i: number, value: number): Side {
+    const { program: { parts, firstOp, usual }, before } = this, side = this.sides[this.many++]!, { s, x } = side.w;
+    side.input = i;
+    side.from = firstOp[i]!;
+    this.program.carry(before, this.done, side.from);
+    this.done = side.from;
     x[i] = value;
-    let begun = false;
-    for (let q = 0; q < parts.length; q++) {
-      const p = parts[q]!;
-      const own = p.uses[i]!, other = begun && this.other(q);
-      if (own >= 0 || other) {
-        const stood = begun && !other ? this.found[q]!.met.midst.get(own) : undefined, changed = stood ? own : from;
-        if (stood) this.stand(q, stood); else if (begun) w.s.fill(0, p.start, p.end); else this.rewind(q);
-        this.program.carry(w, begun && !stood ? p.from : Math.max(changed, p.from), p.to);
-        this.tell(q, changed, out, since);
-        this.stale[q] = 1;
-        begun = true;
-        continue;
-      }
-      if (this.stale[q] === 1) this.restore(q, begun);
-      if (begun) this.leave(q);
-    }
-    this.tell(parts.length, from, out, since);
-    x[i] = this.program.nominal[i]!;
-    for (let k = 0; k < this.adds.length; k++) w.s[this.adds[k]!] = usual.s[this.adds[k]!]!;
+    let q = 0;
+    for (; q < parts.length && parts[q]!.uses[i]! < 0; q++) if (side.stale[q] === 1) { side.stale[q] = 0; s.set(this.found[q]!.final, parts[q]!.start); }
+    side.begins = q;
+    for (let p = 0; p <= parts.length; p++) side.since[p] = this.probes[p]!.length;
+    if (q < parts.length) s.set(this.found[q]!.before, parts[q]!.start);
+    for (let k = 0; k < this.adds.length; k++) { const at = this.adds[k]!, added = before.s[at]!; side.added[k] = added; s[at] = q < parts.length ? added : usual.s[at]!; }
+    return side;
   }
 
-  /** Evaluates the probes of a part that an operation from `changed` on can move. */
-  private tell(q: number, changed: number, out: Float64Array, since: Int32Array): void {
-    const after = this.after[q]!;
-    let k = after.length;
-    while (k > 0 && after[k - 1]! > changed) k--;
-    if (k < since[q]!) since[q] = k;
-    this.program.tell(this.w, out, this.probes[q]!, k);
+  /** How many more can be put before they must be run. */
+  get room(): number { return AT_ONCE - this.many; }
+
+  /** Runs all moves that were put and clears them. */
+  run(): void {
+    const { program, many, sides, first } = this, { parts, usual, nominal } = program;
+    for (let q = 0; q < parts.length; q++) {
+      for (let m = 0; m < many; m++) { const side = sides[m]!; this.begin(side, q); first[m] = side.runs; }
+      program.carryAll(sides, many, first, parts[q]!.to);
+      this.tell(q);
+    }
+    for (let m = 0; m < many; m++) sides[m]!.differs = sides[m]!.from;
+    this.tell(parts.length);
+    for (let m = 0; m < many; m++) {
+      const { w: { s, x }, input } = sides[m]!;
+      x[input] = nominal[input]!;
+      for (let k = 0; k < this.adds.length; k++) s[this.adds[k]!] = usual.s[this.adds[k]!]!;
+    }
+    this.many = 0;
+  }
+
+  /** Makes a part of a side stand as it is before the first operation that is to be run. */
+  private begin(side: Side, q: number): void {
+    const p = this.program.parts[q]!, { from, begins, w: { s } } = side;
+    side.runs = NEVER; side.differs = NEVER;
+    if (q < begins) return;
+    if (q === begins) { side.stale[q] = 1; side.runs = from; side.differs = from; return; }
+    const own = p.uses[side.input]!, other = this.other(side, q);
+    if (own >= 0 || other) {
+      const stood = other ? undefined : this.found[q]!.met.midst.get(own);
+      if (stood) this.stand(s, q, stood); else s.fill(0, p.start, p.end);
+      side.stale[q] = 1; side.runs = stood ? own : p.from; side.differs = stood ? own : from;
+      return;
+    }
+    if (side.stale[q] === 1) this.restore(side, q);
+    this.leave(s, q);
+  }
+
+  /** Evaluates of each side the probes of a part that may differ. */
+  private tell(q: number): void {
+    const after = this.after[q]!, { many, sides, first } = this;
+    for (let m = 0; m < many; m++) {
+      const { differs, since } = sides[m]!;
+      let k = after.length;
+      while (k > 0 && after[k - 1]! > differs) k--;
+      since[q] = k; first[m] = k;
+    }
+    this.program.tellAll(sides, many, this.probes[q]!, first);
   }
 
   /** Does a part find another number than at the nominal where it reads earlier ones? What cannot be known counts as another; only parts that were run can have left one. */
-  private other(q: number): boolean {
-    const { s } = this.w, { met: { reads: was }, begins, added } = this.found[q]!, { reads } = this.program.parts[q]!;
-    for (let r = 0; r < q; r++) if (this.stale[r] === 1) for (let k = begins[r]!; k < begins[r + 1]!; k++) if (s[reads[k]!] !== was[k]) return true;
+  private other({ w: { s }, stale }: Side, q: number): boolean {
+    const { met: { reads: was }, begins, added } = this.found[q]!, { reads } = this.program.parts[q]!;
+    for (let r = 0; r < q; r++) if (stale[r] === 1) for (let k = begins[r]!; k < begins[r + 1]!; k++) if (s[reads[k]!] !== was[k]) return true;
     for (let n = 0; n < added.length; n++) if (s[reads[added[n]!]!] !== was[added[n]!]) return true;
     return false;
   }
 
-  /** Puts the part that names the input back to where it stood before it. */
-  private rewind(q: number): void {
-    const { s } = this.w;
-    s.set(this.found[q]!.before, this.program.parts[q]!.start);
-    for (let k = 0; k < this.adds.length; k++) s[this.adds[k]!] = this.before.s[this.adds[k]!]!;
-  }
-
   /** Puts a part to where it stood in its midst. */
-  private stand(q: number, stood: Float64Array): void {
-    const { start, end, adds } = this.program.parts[q]!, { s } = this.w;
+  private stand(s: Float64Array, q: number, stood: Float64Array): void {
+    const { start, end, adds } = this.program.parts[q]!;
     s.set(stood.subarray(0, end - start), start);
     for (let k = 0; k < adds.length; k++) s[adds[k]!] = stood[end - start + k]!;
   }
 
-  /** Puts a part that an earlier input moved back to the nominal; what parts add to it they have not yet added where one before it has `begun`. */
-  private restore(q: number, begun: boolean): void {
-    const { s } = this.w, { start, end } = this.program.parts[q]!;
-    this.stale[q] = 0;
+  /** Puts a part behind the one that names the input, moved by an earlier input, back to the nominal; what parts add to it they have not yet added. */
+  private restore({ w: { s }, stale, added }: Side, q: number): void {
+    const { start, end } = this.program.parts[q]!;
+    stale[q] = 0;
     s.set(this.found[q]!.final, start);
-    if (begun) for (let k = 0; k < this.adds.length; k++) { const at = this.adds[k]!; if (at >= start && at < end) s[at] = this.before.s[at]!; }
+    for (let k = 0; k < this.adds.length; k++) { const at = this.adds[k]!; if (at >= start && at < end) s[at] = added[k]!; }
   }
 
   /** A part that is as at the nominal leaves what it left there. */
-  private leave(q: number): void {
+  private leave(s: Float64Array, q: number): void {
     const { adds } = this.program.parts[q]!, { left } = this.found[q]!.met;
-    for (let k = 0; k < adds.length; k++) this.w.s[adds[k]!] = left[k]!;
+    for (let k = 0; k < adds.length; k++) s[adds[k]!] = left[k]!;
   }
 }

@@ -40,6 +40,6 @@ export function narrowOf(c: Compiled, s: Spreads, k: number, whole = true): Narr
 
 function again(c: Compiled, i: number, k: number): { readonly low: number; readonly high: number } {
   const known = c.program.inputs[i]!;
-  const s = spreads(c.program, c.program.workspace(), (input) => (input === known ? { kind: 'exact' } : input.spread));
+  const s = spreads(c.program, (input) => (input === known ? { kind: 'exact' } : input.spread));
   return { low: s.low[k]!, high: s.high[k]! };
 }

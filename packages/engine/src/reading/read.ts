@@ -50,7 +50,7 @@ export function readDocument(document: Document, tables: Tables, options: ReadOp
   const compiled = turned?.compiled ?? compile(document, tables, options.variant ?? null, options.shelf ?? [], options.later ?? null, options.each ?? false);
   const { program, ctx, build, ordered } = compiled;
   const old = turned?.spreads ?? (options.before ? carry(program, options.before) : null);
-  const s = old ?? spreads(program, program.workspace(), undefined, !options.quick);
+  const s = old ?? spreads(program, undefined, !options.quick);
   const index = new Map<string, Map<string, number>>();
   program.probes.forEach((p, i) => {
     let names = index.get(p.of);

@@ -1,9 +1,9 @@
 import { pointAt, Z95 } from '../numeric/index.ts';
 import { wanted } from '../program/draws.ts';
 import type { Input } from '../program/inputs.ts';
-import type { Program, Workspace } from '../program/program.ts';
+import type { Program } from '../program/program.ts';
 import { BENT, straighten } from './bent.ts';
-import { Moves } from './moves.ts';
+import { Moves, type Side } from './moves.ts';
 import type { Spread } from '../provenance/types.ts';
 import { EndSums } from './ends.ts';
 
@@ -22,6 +22,9 @@ export function partAt({ down, up }: Pick<Spreads, 'down' | 'up'>, at: number): 
 }
 function partOf(down: number, up: number): number { const half = (up - down) / 2; return half * half; }
 
+/** An input moved to both its points; null where one is the nominal. */
+interface Put { readonly input: number; readonly below: Side | null; readonly above: Side | null }
+
 /** How far an input may lie; as wide as it says itself when none is given. */
 export type SpreadOf = (input: Input) => Spread;
 
@@ -35,39 +38,44 @@ export const PLAIN = /^(word:|tint_|turbid$|stands$|takes\/|balance:)/;
  * @param spreadOf how far each input may lie; as wide as it says itself when not given
  * @source cornish-fisher-1938 expansion; none - definition
  */
-export function spreads(program: Program, w: Workspace, spreadOf: SpreadOf = (input) => input.spread, whole = true): Spreads {
+export function spreads(program: Program, spreadOf: SpreadOf = (input) => input.spread, whole = true): Spreads {
   const n = program.probes.length, inputs = program.inputs.length;
   const ranged = new Uint8Array(n);
   for (let k = 0; k < n; k++) if (!PLAIN.test(program.probes[k]!.name)) ranged[k] = 1;
-  const moves = new Moves(program, w, ranged), { usual: { value } } = program, below = Float64Array.from(value), above = Float64Array.from(value);
+  const moves = new Moves(program, ranged), { usual: { value } } = program;
   const down = new Float64Array(inputs * n), up = new Float64Array(inputs * n);
   const variance = new Float64Array(n), sums = new EndSums(n);
-  const moved: number[] = [], huge = inputs > MOST_DRAWN, none = Int32Array.from(moves.probes, (list) => list.length), since = new Int32Array(none.length);
-  const tell = (i: number, list: Int32Array, from: number) => {
+  const moved: number[] = [], huge = inputs > MOST_DRAWN, put: Put[] = [];
+  const tell = ({ input, below, above }: Put, list: Int32Array, from: number) => {
     for (let j = from; j < list.length; j++) {
-      const k = list[j]!, v = value[k]!, low = below[k]!, high = above[k]!;
+      const k = list[j]!, v = value[k]!, low = below ? below.out[k]! : v, high = above ? above.out[k]! : v;
       if (low === v && high === v) continue;
-      below[k] = v; above[k] = v;                                        // for the next input
+      if (below) below.out[k] = v;                                       // for the next move on that side
+      if (above) above.out[k] = v;
       // where a point makes a figure unknowable it says nothing of how far the figure goes
       const b = Number.isNaN(high) ? 0 : high - v, a = huge ? -b : Number.isNaN(low) ? 0 : low - v;
       if (a === 0 && b === 0) continue;
-      const at = k * inputs + i;
+      const at = k * inputs + input;
       down[at] = a; up[at] = b;
       variance[k]! += partOf(a, b);
       sums.addAt(down, up, at, k);
     }
+  };
+  const run = () => {
+    moves.run();
+    for (const both of put) for (let q = 0; q < moves.probes.length; q++) tell(both, moves.probes[q]!, Math.min(both.below?.since[q] ?? n, both.above?.since[q] ?? n));
+    put.length = 0;
   };
   for (let i = 0; i < inputs; i++) {
     const input = program.inputs[i]!;
     const spread = spreadOf(input);
     if (spread.kind === 'exact') continue;
     moved.push(i);
-    since.set(none);
     const low = huge ? input.value : pointAt(spread, input.value, -Z95), high = pointAt(spread, input.value, Z95);
-    if (low !== input.value) moves.to(i, low, below, since);
-    if (high !== input.value) moves.to(i, high, above, since);
-    for (let q = 0; q < none.length; q++) tell(i, moves.probes[q]!, since[q]!);
+    put.push({ input: i, below: low === input.value ? null : moves.put(i, low), above: high === input.value ? null : moves.put(i, high) });
+    if (moves.room < 2) run();
   }
+  run();
   const low = Float64Array.from(value), high = Float64Array.from(value);
   const bent = new Uint8Array(n), distance = new Float64Array(2);
   let some = false;
@@ -77,7 +85,7 @@ export function spreads(program: Program, w: Workspace, spreadOf: SpreadOf = (in
     low[k] = value[k]! + distance[0]!; high[k] = value[k]! + distance[1]!;
     if (sums.bend(k) > BENT && Number.isFinite(value[k]!) && !program.probes[k]!.of.includes('stage:')) { bent[k] = 1; some = true; }
   }
-  if (whole && some && moved.length <= MOST_DRAWN) straighten(program, w, spreadOf, moved, { value, low, high, down, up }, wanted(bent));
+  if (whole && some && moved.length <= MOST_DRAWN) straighten(program, spreadOf, moved, { value, low, high, down, up }, wanted(bent));
   return { value, low, high, down, up, variance };
 }
 
