@@ -48,3 +48,39 @@ describe('a stir by turns', () => {
     expect(all).toEqual([...all].sort((a, b) => a - b));
   });
 });
+
+describe('the glass that a step names', () => {
+  const glass = (head: string, ...lines: string[]) => readText(['Glass', head, 'Build:', '60 ml rum 40 %', '30 ml lime juice', ...lines].join('\n'), { tables, quick: true }).reading;
+  it('is the glass of the drink where the head names none', () => {
+    expect(glass('', 'shake 12 s over 150 g cubes', 'strain into a highball').glass!.name).toBe('highball glass');
+    expect(glass('', 'fill a collins glass with ice', 'shake 12 s over 150 g cubes', 'strain into the glass').glass!.name).toBe('collins glass');
+    expect(glass('', 'stir in a mixing glass 20 s over 150 g cubes', 'strain into a coupe').glass!.name).toBe('coupe');
+    expect(glass('glass: rocks\n', 'shake 12 s over 150 g cubes', 'strain into a highball').glass!.name).toBe('rocks');
+  });
+  it('is not assumed, and holds its ice while something is stirred apart', () => {
+    const read = glass('', 'fill a rocks glass with 120 g cubes', 'stir 20 s over 150 g cubes', 'strain into the glass');
+    expect(read.assumed.map(({ key }) => key).filter((key) => key.startsWith('glass/') && !key.startsWith('glass/brim') && !key.startsWith('glass/mass'))).toEqual([]);
+    expect(read.glass!.ice.length).toBeGreaterThan(0);
+  });
+  it('ice put into the shaker is what is shaken over', () => {
+    const read = (...lines: string[]) => glass('glass: coupe\n', ...lines).figures['dilution']!.value;
+    expect(read('add everything to a shaker over 150 g cubes', 'shake 12 s', 'strain')).toBeCloseTo(read('shake 12 s over 150 g cubes', 'strain'), 9);
+  });
+});
+
+describe('what is listed first and poured on top', () => {
+  const figures = (...lines: string[]) => { const { figures, findings } = readText(['Long', 'glass: highball, 400 ml', 'Build:', ...lines].join('\n'), { tables, quick: true }).reading; return { ...Object.fromEntries(['strength', 'volume', 'co2', 'sugar', 'temperature'].map((name) => [name, figures[name]!.value])), findings: findings.map(({ code }) => code).filter((code) => code !== 'jigger-too-coarse') }; };
+  // the same drink in the two ways a recipe is written: common practice, no source
+  it('is the drink that says so in one line', () => {
+    const one = figures('50 ml gin 40 %', '20 ml simple syrup 1:1 by weight', 'shake 10 s over 150 g cubes', 'strain', 'top with 120 ml tonic water'), two = figures('50 ml gin 40 %', '20 ml simple syrup 1:1 by weight', '120 ml tonic water', 'shake 10 s over 150 g cubes', 'strain', 'top with tonic water');
+    expect(two).toEqual(one);
+    expect(two.findings).not.toContain('gas-lost');
+    expect(figures('50 ml gin 40 %', '20 ml simple syrup 1:1 by weight', '120 ml tonic water', 'shake 10 s over 150 g cubes', 'strain').findings).toContain('gas-lost');
+  });
+});
+
+describe('ice that nobody weighed', () => {
+  const found = (ice: string, tonic = 160) => readText(`Full\n50 ml gin 40 %\nfill a highball with ${ice}\ntop with ${tonic} ml tonic water\n`, { tables, quick: true }).reading.findings.find(({ code }) => code === 'glass-overfull')?.severity;
+  // who puts in ice by eye puts in what fits: common practice, no source
+  it('warns that the glass runs over, and stops where it was weighed or where it would run over without', () => { expect([found('ice'), found('200 g cubes'), found('ice', 400)]).toEqual(['warn', 'stop', 'stop']); });
+});

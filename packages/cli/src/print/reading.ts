@@ -33,7 +33,7 @@ function title(reading: Reading, ink: Ink): string[] {
 
 const ORDER = ['strength', 'volume', 'mass', 'ethanol', 'sugar', 'acidity', 'ph', 'density', 'brix', 'temperature', 'dilution', 'frozen', 'co2', 'energy', 'cost'];
 /** Figures that most drinks have no need of: not said to be missing. */
-const SOME = ['frozen', 'co2', 'cost'];
+const SOME = ['dilution', 'frozen', 'co2', 'cost'];
 
 function figureRow(name: string, figure: Figure, shows: Reading['shows']): string {
   return say(`figure.${name}`).padEnd(13) + (figure.unit === 'mL' && shows === 'oz' ? `${withSpread(inOunces(figure))} oz` : `${withSpread(figure)} ${figure.unit}`);

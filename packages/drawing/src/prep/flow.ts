@@ -93,7 +93,8 @@ interface Poured { readonly measure: Measure; readonly text: string; readonly gr
 /** Measures of an action, each with whether its amount is the action's own: a carrier has neither a line nor a weight of its own. */
 function measuresIn(action: Action): (readonly [Measure, own: boolean])[] {
   if (action.kind === 'measure') return action.carrier === undefined ? [[action, true]] : [[action, true], [action.carrier, false]];
-  if (action.kind === 'fill') return action.measure === null ? [] : [[action.measure, true]];
+  // what a line above has measured is drawn with that line's amount
+  if (action.kind === 'fill') return action.measure === null || action.again !== undefined ? [] : [[action.measure, true]];
   if (action.kind === 'step') return action.measure === undefined ? [] : [[action.measure, false]];
   return [];
 }

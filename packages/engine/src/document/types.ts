@@ -119,6 +119,10 @@ export interface Fill extends At {
   readonly verb: Verb;                                                                   // top, fill, float, lengthen, crown, sink
   readonly measure: Measure | null;                                                      // null: "fill with ice" (see ice)
   readonly ice?: IceWritten;
+  /** "top with the tonic": the measure above that is poured here, and of which `measure` is no other */
+  readonly again?: Path;
+  /** the glass or vessel that ice is put into, where it is named */
+  readonly into?: { readonly key: string; readonly span: Span };                         // group `glass` of words.tsv
 }
 
 /** Something done. Every number of the line is in one of these fields. */
@@ -140,6 +144,8 @@ export interface Step extends At {
   readonly to?: { readonly amount: Amount } | { readonly share: number; readonly span: Span };
   /** "dilute with 100 ml water", "return the first 200 ml over the curd", "float" of matter */
   readonly measure?: Measure;
+  /** "add the rum": the measure above that is poured here */
+  readonly again?: Path;
   readonly flags: readonly ('dry' | 'covered' | 'closed' | 'fine' | 'double' | 'chilled' | 'hard' | 'first' | 'frozen')[];
 }
 

@@ -26,7 +26,7 @@ const sparkles = (p: Put): boolean => (p.source.ingredient?.cells['gas_volumes']
 
 function lost(ctx: Context, puts: readonly Put[], steps: readonly Step[], section: Section): void {
   for (const p of puts.filter(sparkles)) {
-    const step = steps.find((x) => ROUGH.test(x.verb) && x.span.from > p.measure.span.from);
+    const step = steps.find((x) => ROUGH.test(x.verb) && x.span.from > p.from);
     if (!step) continue;
     ctx.margins.push({
       code: 'gas-lost', at: p.measure.path, unit: 'g', sources: ['common-practice'], words: { thing: p.measure.thing.words },

@@ -148,7 +148,7 @@ function early(ctx: Context, prep: PrepBuilt, f: Found): void {
 
 /** Time in a place that is cold enough. */
 function set(ctx: Context, prep: PrepBuilt, f: Found, sets: NonNullable<Found['agent']['set']>): void {
-  const cold = prep.steps.filter((x) => waits(x) && standsAt(ctx, x) <= sets.celsius && x.span.from > f.put.measure.span.from);
+  const cold = prep.steps.filter((x) => waits(x) && standsAt(ctx, x) <= sets.celsius && x.span.from > f.put.from);
   const time = timeOf(ctx, prep, cold, HOUR), last = prep.puts[prep.puts.length - 1]!.measure;
   if (!time) return;
   ctx.margins.push({

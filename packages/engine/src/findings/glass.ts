@@ -15,7 +15,7 @@ export function overfull({ ctx, build }: Facts): void {
   const heads = build.layers.filter((l) => l.head).map((l) => l.mL);
   const own = { code: 'glass-overfull', at: head || !last ? ['glass'] : last, unit: 'mL' };
   const rest: Pick<MarginSeed, 'words' | 'sources' | 'cap' | 'remedy'> = {
-    words: { glass: build.glass.shape.name, ...(written?.brim_mL !== undefined && !('key' in written) ? { brim: written.brim_mL, degree: 'brim' } : {}) }, sources: ['common-practice'], ...(written ? {} : { cap: 'warn' as const }),
+    words: { glass: build.glass.shape.name, ...(written?.brim_mL !== undefined && !('key' in written) ? { brim: written.brim_mL, degree: 'brim' } : {}) }, sources: ['common-practice'], ...(written || !build.glass.assumed ? {} : { cap: 'warn' as const }),
     remedy: (n) => {
       const shapes = ctx.tables.glasses.map((key) => ctx.tables.glass(key)!);
       const larger = nextGlass(shapes, build.glass.shape.key, (build.glass.brim_mL + Math.max(n['margin'] ?? 0, n['margin'] === undefined || n['margin'] > 0 ? 0 : n['high'] ?? 0)) * ROOM);
@@ -26,8 +26,14 @@ export function overfull({ ctx, build }: Facts): void {
         : [{ from: first, to: first, literal: 'glass: ' }, { from: first, to: first, key: larger.key }, { from: first, to: first, literal: '\n' }] };
     },
   };
-  ctx.margins.push({ ...own, ...rest, op: ({ s }, out, i) => { let over = s[at + OVER]!; for (let k = 0; k < heads.length; k++) over -= s[heads[k]!]!; out[i] = over; } });
-  if (heads.length > 0) ctx.margins.push({ ...own, ...rest, cap: 'warn', under: 'glass-overfull', op: ({ s }, out, i) => { out[i] = s[at + OVER]!; } });
+  // who puts in ice by eye puts in what fits: what is beyond by it alone is no stop either
+  const { glassIce, contents: { liquid_mL, foam_mL, base_mL }, glass: { holding } } = build, byEye = glassIce !== null && ctx.book.list[glassIce.mass]?.assumed !== undefined;
+  ctx.margins.push({ ...own, ...rest, op: ({ s, x }, out, i) => {
+    let over = byEye ? Math.min(s[at + OVER]!, s[liquid_mL]! + s[foam_mL]! + s[base_mL]! - x[holding]!) : s[at + OVER]!;
+    for (let k = 0; k < heads.length; k++) over -= s[heads[k]!]!;
+    out[i] = over;
+  } });
+  if (heads.length > 0 || byEye) ctx.margins.push({ ...own, ...rest, cap: 'warn', under: 'glass-overfull', op: ({ s }, out, i) => { out[i] = s[at + OVER]!; } });
 }
 
 /** A glass of a name differs by 15 % from maker to maker; what it is to hold safely is less by that and a little. @source common-practice */

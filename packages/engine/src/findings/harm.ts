@@ -109,7 +109,7 @@ function pasteurised(ctx: Context, p: Put, row: Ingredient): boolean {
   const enough = (celsius: number, seconds: number) => celsius >= COOKED || eggMinutesMissing(part, celsius, seconds / 60) <= 0;
   if (p.measure.held && enough(p.measure.held.celsius, p.measure.held.seconds)) return true;
   const prep = [...ctx.preps.values()].find((q) => q.puts.includes(p));
-  return prep?.steps.some((x: Step) => x.span.from > p.measure.span.to && (x.verb === 'boil' || x.temperature !== undefined && enough(x.temperature.celsius, x.seconds?.low ?? 0))) ?? false;
+  return prep?.steps.some((x: Step) => x.span.from > p.from && (x.verb === 'boil' || x.temperature !== undefined && enough(x.temperature.celsius, x.seconds?.low ?? 0))) ?? false;
 }
 function sourcesOf(tables: Facts['ctx']['tables'], row: Ingredient): string[] {
   return [...new Set(row.hazards.flatMap((h) => tables.hazard(h)?.limits.map((l) => l.source) ?? []))].slice(0, 3);

@@ -37,7 +37,7 @@ export function infusion({ ctx }: Facts): void {
 
 /** The only step with a time written in which a thing steeps; undefined where there are several or none. */
 function timed(prep: PrepBuilt, one: Steeped): Step | undefined {
-  const from = one.put.measure.span.to, out = prep.steps.find((x) => x.span.from > from && stepRow(x.verb).does === 'strain');
+  const { from } = one.put, out = prep.steps.find((x) => x.span.from > from && stepRow(x.verb).does === 'strain');
   const steps = prep.steps.filter((x) => x.span.from > from && (!out || x.span.to <= out.span.from) && /^(rest|set|boil)$/.test(stepRow(x.verb).does) && x.verb !== 'cool');
   return steps.length === 1 && steps[0]!.seconds ? steps[0] : undefined;
 }

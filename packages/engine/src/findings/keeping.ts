@@ -60,7 +60,7 @@ function stateOf(ctx: Context, prep: PrepBuilt) {
 /** What spoils, out of the cold for longer than the codes let it. */
 function warm(ctx: Context, prep: PrepBuilt): void {
   const foods = prep.puts.filter((p) => SPOILS.test(categoryOf(p)));
-  const steps = prep.steps.filter((x) => waits(x) && x.verb !== 'soak' && standsAt(ctx, x) > OUT_C && standsAt(ctx, x) < HOLDING.hot_C && foods.some((p) => p.measure.span.from < x.span.from));
+  const steps = prep.steps.filter((x) => waits(x) && x.verb !== 'soak' && standsAt(ctx, x) > OUT_C && standsAt(ctx, x) < HOLDING.hot_C && foods.some((p) => p.from < x.span.from));
   const hours = timeOf(ctx, prep, steps, HOUR), longest = longestOf(steps);
   if (!longest || !hours) return;
   const state = stateOf(ctx, prep), worst = foods.find((p) => AT_ONCE.test(categoryOf(p))) ?? foods[0]!;

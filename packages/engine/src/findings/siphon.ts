@@ -59,7 +59,7 @@ function largerSiphon(step: Step, mL: number): RemedySeed | undefined {
 /** What is coarse and goes into a step unstrained. */
 export function coarseBefore(prep: PrepBuilt, step: Step): Put[] {
   const fine = prep.steps.some((x) => x.span.to <= step.span.from && /strain$/.test(x.verb) && (x.verb !== 'strain' || x.flags.includes('fine') || x.flags.includes('double') || FINE.test(x.through?.key ?? '')));
-  return fine ? [] : prep.puts.filter((p) => pulp(p) !== 'none' && p.measure.span.from < step.span.from);
+  return fine ? [] : prep.puts.filter((p) => pulp(p) !== 'none' && p.from < step.span.from);
 }
 
 /** Strained fine before a step. */

@@ -22,7 +22,7 @@ function overfull(ctx: Context, build: BuildResult, { step, filled, ice }: Heape
   const kind = KINDS.find(([verb]) => verb.test(step.verb))![1], size = step.vessel_mL?.value;
   const row = ctx.tables.assumption(`vessel/${kind} volume`)!, value = Number(row.value), share = solidShare(ice.kind);
   // asked only where it may matter: no assumption to be listed with every drink
-  const written = build.puts.reduce((sum, p) => sum + (p.measure.span.from < step.span.from ? p.nominal ?? 0 : 0), 0), heap = ctx.book.list[ice.mass]!.value / ICE_DENSITY;
+  const written = build.puts.reduce((sum, p) => sum + (p.from < step.span.from ? p.nominal ?? 0 : 0), 0), heap = ctx.book.list[ice.mass]!.value / ICE_DENSITY;
   if (size === undefined && Math.max(written + heap, heap / share) < NEAR * (row.low ?? value)) return;
   const holds = size !== undefined ? -1 : ctx.assume(`vessel/${kind} volume`, step.path, 'tool', `vessel/${kind} volume`, row.say.includes(':') ? undefined : behindStep(step, row.say, ctx.document.text));
   ctx.margins.push({

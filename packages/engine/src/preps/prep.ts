@@ -1,4 +1,4 @@
-import type { Action, Line, Measure, Section, Step } from '../document/types.ts';
+import type { Action, Line, Measure, Path, Section, Step } from '../document/types.ts';
 import { enthalpy, volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { clearBlock, wholeMass } from '../matter/block.ts';
@@ -51,18 +51,31 @@ const kills = (step: Step): boolean => /^(boil|reduce)$/.test(stepRow(step.verb)
 const NO_MATTER = new Set(['return-over-the-curd', 'discard', 'weigh', 'measure', 'taste']);
 
 /** All measures of a section in order, with those a line carries along and those a step brings. @source none - definition */
-export function measuresOf(lines: readonly Line[]): Measure[] {
+export function measuresOf(lines: readonly Line[]): Measure[] { return measuresIn(actionsOf(lines)); }
+
+/** Measures of these actions, in their order. @source none - definition */
+export function measuresIn(actions: readonly Action[]): Measure[] {
   const out: Measure[] = [];
   const take = (m: Measure) => { out.push(m); if (m.carrier?.amount) out.push(m.carrier); };
-  for (const a of actionsOf(lines)) {
+  for (const a of actions) {
     if (a.kind === 'measure') take(a);
     else if (a.kind === 'fill' && a.measure) take(a.measure);
     else if (a.kind === 'step' && a.measure && !NO_MATTER.has(a.verb)) take(a.measure);
   }
   return out;
 }
-/** All actions of a section in order. @source none - definition */
-export function actionsOf(lines: readonly Line[]): Action[] { return lines.flatMap((l) => l.actions); }
+/** All actions of a section in the order in which they are done: what is listed above and poured by a later line stands there. @source none - definition */
+export function actionsOf(lines: readonly Line[]): Action[] {
+  const all = lines.flatMap((l) => l.actions), meant = (a: Action): Measure | undefined => ((a.kind === 'step' || a.kind === 'fill') && a.again !== undefined ? all.find((m): m is Measure => m.kind === 'measure' && samePath(m.path, a.again)) : undefined);
+  const later = new Set(all.flatMap((a) => meant(a) ?? []));
+  if (later.size === 0) return all;
+  return all.flatMap((a): Action[] => {
+    const listed = meant(a);
+    if (listed === undefined) return a.kind === 'measure' && later.has(a) ? [] : [a];
+    return a.kind === 'fill' ? [{ ...a, measure: listed }] : [listed, a];
+  });
+}
+function samePath(a: Path, b: Path | undefined): boolean { return b !== undefined && a.length === b.length && a.every((part, i) => part === b[i]); }
 
 /** Is what a step charged open again in the end: vented, or an infusion under pressure that was strained? */
 function opened(section: Section, charge: Step): boolean {

@@ -29,7 +29,7 @@ export function strain(ctx: Context, o: Straining): void {
     const counted = (p: Put) => first && method === 'fat wash' && p.source.ingredient?.category === 'nut';
     const wet = o.puts.filter((p) => p.source.ingredient && (p.source.form === 'botanical' || p.source.form === 'piece' || p.source.form === 'insoluble') && !counted(p));
     // peel that gave its water to sugar is pressed; what was wetted again holds as ever
-    const pressed = method === 'oleo saccharum' && !o.puts.some((p) => p.source.form === 'liquid' && p.measure.span.from < step.span.from);
+    const pressed = method === 'oleo saccharum' && !o.puts.some((p) => p.source.form === 'liquid' && p.from < step.span.from);
     const each = wet.map((p) => (pressed ? PRESSED_HOLDS : o.pulped.has(p) ? PULP_HOLDS : steeping(p.source.ingredient!)?.held_g_g ?? 1));
     const held = ctx.spread('strain/held by solids', 'strain/held by solids', 1, 'share', 'nature', { at: step.path });
     const solids = v.content.phase('solids'), dry = o.dry;

@@ -3,7 +3,7 @@ import { temperatureOf, volume, volumeAt20 } from '../liquids/index.ts';
 import { areaOfPieces } from '../ice/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { addBlock, clearBlock, wholeMass } from '../matter/block.ts';
-import { actionsOf, boiling, measuresOf, stepRow, stepSeconds } from '../preps/prep.ts';
+import { actionsOf, boiling, measuresIn, stepRow, stepSeconds } from '../preps/prep.ts';
 import { burn, simmer } from '../preps/cook.ts';
 import { pourOut } from '../preps/move.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
@@ -12,7 +12,7 @@ import { belowZero, placeTemperature } from './temperature.ts';
 import { headOf, type Head } from './shaken.ts';
 import { driveOut, poured } from './sparkle.ts';
 import { stand } from './stand.ts';
-import { chillsGlass, glassOf, iceOf, level, type GlassBuilt, type IceBuilt, type Contents } from './glass.ts';
+import { chillsGlass, drunkFrom, glassNamed, glassOf, iceOf, level, type GlassBuilt, type IceBuilt, type Contents } from './glass.ts';
 import { iceStep } from './ice-step.ts';
 import { drinkKind } from './served.ts';
 import { Occurrences, add, put, readsPut, setTemperature, settle, solveShares, stage, textOf, vat } from './vat.ts';
@@ -44,9 +44,10 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   const fills = new Set<Measure>();
   for (const a of actions) if (a.kind === 'fill' && a.measure) fills.add(a.measure);
   const poursOut = apart(actions);
+  const beyond = poursOut ? new Set(measuresIn(actions.slice(actions.indexOf(poursOut) + 1))) : undefined;
   let late = false;
-  for (const m of measuresOf(section.lines)) {
-    if (poursOut && !late && m.span.from > poursOut.span.from) { late = true; ctx.begin(); }
+  for (const m of measuresIn(actions)) {
+    if (beyond && !late && beyond.has(m)) { late = true; ctx.begin(); }
     const floats = actions.some((a) => a.kind === 'fill' && a.measure === m && ON_TOP.has(a.verb));
     puts.set(m, put(ctx, m, 'build', names, fills.has(m) ? { key: floats ? 'measure/float' : 'measure/top with' } : undefined));
   }
@@ -76,7 +77,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
       if (a.verb === 'swizzle' || a.verb === 'build') return false;
       if (MIXERS.has(a.verb)) {
         if (a.verb !== 'stir') return true;
-        if (glassIce !== null && !a.ice) return false;
+        if (glassIce !== null && !a.ice) return actions.slice(i + 1).some((b) => b.kind === 'step' && STRAINS.has(b.verb));
         return actions.slice(i + 1).some((b) => b.kind === 'step' && INTO_GLASS.has(b.verb)) || a.ice !== undefined || !actions.some((b) => b.kind === 'fill');
       }
       if (STRAINS.has(a.verb)) return true;
@@ -137,14 +138,15 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     if (carrier) add(ctx, into, carrier);
     if (mixing) inTin = true;
   };
-  /** Ice written as a measure: for the next shake or stir if that brings none, else into the glass. */
+  /** Ice written as a measure. */
   const iceIn = (m: Measure, index: number) => {
     const ice: IceWritten = { kind: /crush/i.test(m.thing.words) ? 'crushed' : 'cubes', span: m.amount ? m.span : { from: m.thing.span.from, to: m.span.to }, named: m.thing.span, ...(m.amount ? { mass: m.amount } : {}), ...(m.temperature ? { temperature: m.temperature } : {}) };
-    putIce(ice, index, m.path);
+    putIce(ice, index, m.path, undefined);
   };
-  const putIce = (ice: IceWritten, index: number, path: Path) => {
+  /** Ice for the next shake or stir if that brings none, else, or where a glass to drink from is named, into the glass. */
+  const putIce = (ice: IceWritten, index: number, path: Path, to: Step['into']) => {
     const next = actions.slice(index + 1).find((b): b is Step => b.kind === 'step' && (MIXERS.has(b.verb) || STRAINS.has(b.verb)));
-    if (next && MIXERS.has(next.verb) && !next.ice && !wasStrained && mixesNext(index + 1)) waiting = ice; else setGlassIce(ice, use(ctx, ice), path);
+    if (!drunkFrom(to) && next && MIXERS.has(next.verb) && !next.ice && !wasStrained && mixesNext(index + 1)) waiting = ice; else setGlassIce(ice, use(ctx, ice), path);
   };
   /** The liquid a measure goes in with. */
   const carrierOf = (m: Measure): Put | undefined => (m.carrier ? puts.get(m.carrier) : undefined);
@@ -166,7 +168,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     layers.push({ name, kind, block, mL, stands, at: p.measure.path });
   };
   const topUp = (fill: Fill, index: number) => {
-    if (fill.ice) { putIce(fill.ice, index, fill.path); return; }
+    if (fill.ice) { putIce(fill.ice, index, fill.path, fill.into); return; }
     if (!fill.measure) return;
     if (inTin && !actions.slice(index).some((a) => a.kind === 'step' && INTO_GLASS.has(a.verb))) emptyTin(null);
     const p = puts.get(fill.measure)!;
@@ -234,7 +236,8 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
         } else if (row.does === 'set') setTemperature(ctx, here, placeTemperature(ctx, a, 'place/room'));
         else if (row.does === 'boil') { settle(ctx, here); simmer(ctx, here, a, 'prep/boil-off', stepSeconds(ctx, a, true)); setTemperature(ctx, here, boiling(ctx, a)); }
         else if (a.verb === 'ignite') { settle(ctx, here); burn(ctx, here, a); }
-        else if (a.ice && (a.verb === 'build' || glassIce === null)) setGlassIce(a.ice, use(ctx, a.ice), a.path);
+        else if (a.ice && a.verb === 'build') setGlassIce(a.ice, use(ctx, a.ice), a.path);
+        else if (a.ice && glassIce === null) putIce(a.ice, index, a.path, a.into);
         stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, here);
       }
     }
@@ -320,7 +323,7 @@ function pressOut(ctx: Context, v: Vat, p: Put): void {
 
 /** Which usual amount of ice goes into the glass: by its kind, else by the glass that is named. */
 function use(ctx: Context, ice: IceWritten): string {
-  const { glass } = ctx.document, key = glass && 'key' in glass ? glass.key : '';
+  const key = glassNamed(ctx) ?? '';
   if (ice.kind === 'crushed' || ice.kind === 'pebble') return 'crushed cup';
   if (ice.kind === 'large cube' || ice.kind === 'sphere') return 'one large cube';
   const long = key === '' && ctx.sections.some((s) => s.kind === 'build' && s.lines.some((l) => l.actions.some((a) => a.kind === 'fill' && a.measure !== null)));

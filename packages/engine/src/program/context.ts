@@ -28,7 +28,7 @@ export interface Source {
 }
 
 /** A measure that has become grams: where they stand, of what, how warm. */
-export interface Put { readonly measure: Measure; readonly source: Source; readonly g: number; readonly start: Start; readonly occurrence: string; readonly share: boolean; /** as it is written, mL or g, where it is written */ readonly nominal?: number }
+export interface Put { readonly measure: Measure; /** offset in the text from which on it is poured: its own, or that of the line below that says so */ readonly from: number; readonly source: Source; readonly g: number; readonly start: Start; readonly occurrence: string; readonly share: boolean; /** as it is written, mL or g, where it is written */ readonly nominal?: number }
 
 /** A content with what is asked of it while it is made: its temperature guess and the warmest it has been. */
 export interface Vat { readonly content: Content; readonly liquid: number; readonly celsius: number; readonly hottest: number; /** offset: g of its own water that is ice */ readonly ownIce: number }
@@ -139,10 +139,14 @@ export class Context {
   /** liquids that may hold ice of their own */
   readonly frozen = new Set<number>();
 
+  /** by path of a measure that a line below pours: where that line begins */
+  readonly poured = new Map<string, number>();
+
   constructor(document: Document, tables: Tables, sections: readonly Section[]) {
     this.document = document;
     this.tables = tables;
     this.sections = sections;
+    for (const a of sections.flatMap((s) => s.lines).flatMap((l) => l.actions)) if ((a.kind === 'fill' || a.kind === 'step') && a.again !== undefined) this.poured.set(a.again.join('/'), a.span.from);
     this.shelves = shelvesOf(sections, tables);
   }
 

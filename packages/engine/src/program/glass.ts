@@ -10,12 +10,25 @@ export interface GlassBuilt { readonly shape: GlassShape; readonly profile: Prof
 /** Ice as written or assumed: inputs and fixed words. */
 export interface IceBuilt { readonly kind: string; readonly size: number; readonly mass: number; readonly celsius: number; readonly count: number; readonly size_mm: number; readonly clear: boolean; /** said to have no water on it */ readonly dry: boolean }
 
+/** What is drunk from is none of these: in them a drink is mixed, kept or brought. */
+const NOT_DRUNK_FROM = new Set(['shaker', 'mixing-vessel', 'bar-glass', 'siphon', 'jar', 'carafe', 'clay', 'punch-bowl']);
+
+/** Is it a glass that a drink is served in, where ice put into it stays? @source none - definition */
+export function drunkFrom(into: Step['into']): boolean { return into !== undefined && !NOT_DRUNK_FROM.has(into.key); }
+
+/** The key of the glass that is named: in the head, else by the last line of the build that names one ("strain into a coupe"); undefined where none is. @source none - definition */
+export function glassNamed({ document, sections }: Pick<Context, 'document' | 'sections'>): string | undefined {
+  if (document.glass && 'key' in document.glass) return document.glass.key;
+  const named = sections.filter((s) => s.kind === 'build').flatMap((s) => s.lines).flatMap((l) => l.actions).map((a) => (a.kind === 'step' || a.kind === 'fill' ? a.into : undefined)).filter(drunkFrom);
+  return named.at(-1)?.key;
+}
+
 /** The glass as named, or the usual one for what the build does. @source none - definition */
 export function glassOf(ctx: Context, kindOfDrink: string): GlassBuilt {
   const { document, tables } = ctx, written = document.glass, head = document.head.glass;
   const at: Path = ['glass'];
-  let key = written && 'key' in written ? written.key : null;
-  const assumed = key === null;
+  let key = glassNamed(ctx);
+  const assumed = key === undefined, inStep = !assumed && !(written && 'key' in written);
   const use = tables.assumption(`glass/${kindOfDrink}`) ? kindOfDrink : 'not said';
   if (!key) {
     const row = tables.assumption(`glass/${use}`)!;
@@ -26,10 +39,10 @@ export function glassOf(ctx: Context, kindOfDrink: string): GlassBuilt {
   const shape = tables.glass(key) ?? tables.glass('double-rocks')!;
   const stated = written?.brim_mL;
   const profile = stated === undefined ? shape.profile : withBrim(shape.profile, stated);
-  const holds = brim(profile), say = `${head && !assumed ? head.value : ''}${head && !assumed ? ', ' : ''}${plain(holds)} ml`;
+  const holds = brim(profile), name = inStep ? key : head && !assumed ? head.value : undefined, say = `${name === undefined ? '' : `${name}, `}${plain(holds)} ml`;
   // a glass of one name differs in what it holds; one that is only assumed, as its row has it
   const row = assumed && stated === undefined ? tables.assumption(`glass/brim/${use}`) : undefined;
-  const more = { at, bounds: { min: 1 }, ...(stated === undefined ? { assumed: { say: `glass: ${say}`, splices: head ? insteadOf({ from: head.span.to, to: head.span.to }, `, ${plain(holds)} ml`) : inHead(document, `glass: ${say}`) } } : {}) };
+  const more = { at, bounds: { min: 1 }, ...(stated === undefined ? { assumed: { say: `glass: ${say}`, splices: head && !inStep ? insteadOf({ from: head.span.to, to: head.span.to }, `, ${plain(holds)} ml`) : inHead(document, `glass: ${say}`) } } : {}) };
   const holding = row && row.low !== null && row.high !== null
     ? ctx.about(`glass/brim/${use}`, holds, holds * (row.low / Number(row.value)), holds * (row.high / Number(row.value)), 'mL', 'tool', { ...more, grade: row.grade, source: row.source, row: `assumptions glass/brim/${use}` })
     : ctx.spread(`glass/brim/${key}`, stated !== undefined ? 'glass/brim stated' : 'glass/brim named', holds, 'mL', 'tool', more);
@@ -38,7 +51,7 @@ export function glassOf(ctx: Context, kindOfDrink: string): GlassBuilt {
 
 /** The row that has the weight of the glass: by what is named, a rocks glass else. @source none - definition */
 export function glassMass(ctx: Context): string {
-  const { glass } = ctx.document, key = glass && 'key' in glass ? glass.key : '', shape = ctx.tables.glass(key);
+  const key = glassNamed(ctx) ?? '', shape = ctx.tables.glass(key);
   return shape && shape.stem_mm > 0 ? 'glass/mass/stemmed' : /^(highball|collins|fizz|pint|beer|hurricane|tiki|can-glass)$/.test(key) ? 'glass/mass/highball' : 'glass/mass/rocks';
 }
 
@@ -48,7 +61,7 @@ export function chillsGlass(step: Step): boolean { return (step.verb === 'chill'
 /** The row for a glass or tin that is said to be chilled or frozen; undefined for one that is not. @source none - definition */
 export function coldGlass(ctx: Context, step: Step, inGlass: boolean): string | undefined {
   const { glass, sections } = ctx.document, said = glass && 'cold' in glass ? glass.cold : undefined;
-  const flags = [...step.flags, ...(inGlass ? sections.filter((s) => s.kind === 'build').flatMap((s) => s.lines.flatMap((l) => l.actions.flatMap((a) => (a.kind === 'step' && !/^(shaker|mixing-vessel|siphon|jar)$/.test(a.into?.key ?? '') ? a.flags : [])))) : [])];
+  const flags = [...step.flags, ...(inGlass ? sections.filter((s) => s.kind === 'build').flatMap((s) => s.lines.flatMap((l) => l.actions.flatMap((a) => (a.kind === 'step' && (a.into === undefined || drunkFrom(a.into)) ? a.flags : [])))) : [])];
   return (inGlass && said === 'frozen') || flags.includes('frozen') ? 'start/frozen glass' : (inGlass && said === 'chilled') || flags.includes('chilled') ? 'start/chilled glass' : undefined;
 }
 

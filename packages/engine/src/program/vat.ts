@@ -29,24 +29,24 @@ export class Occurrences {
 
 /** Turns a measure into grams, except a share, which waits for the others. */
 export function put(ctx: Context, m: Measure, section: string, names: Occurrences, fallback?: { key: string }): Put {
-  const source = sourceOf(ctx, m, section);
+  const source = sourceOf(ctx, m, section), from = (ctx.poured.size > 0 ? ctx.poured.get(m.path.join('/')) : undefined) ?? m.span.from;
   const occurrence = names.of(m.thing.words);
   const g = ctx.layout.take(1);
   const start = startTemperature(ctx, m, source, occurrence);
   const mL = source.mL;
-  if (m.share && !m.amount) return { measure: m, source, g, start, occurrence, share: true };
+  if (m.share && !m.amount) return { measure: m, from, source, g, start, occurrence, share: true };
   if (m.portion !== undefined && source.prep) {
     const prep = source.prep;
     const part = typeof m.portion === 'number' ? m.portion : 1;
     ctx.parts.reads(prep.yield_g);
     ctx.parts.adds(prep.used_g);
     ctx.ops.push(({ s }) => { s[g] = m.portion === 'rest' ? Math.max(0, s[prep.yield_g]! - s[prep.used_g]!) : part * s[prep.yield_g]!; s[prep.used_g]! += s[g]; });
-    return { measure: m, source, g, start, occurrence, share: false };
+    return { measure: m, from, source, g, start, occurrence, share: false };
   }
   const foam = source.prep?.foam && section === 'build' ? source.prep.foam : null;
   if (source.prep?.foam) ctx.parts.reads(source.prep.foam.overrun);
   // ice is put in by the hand that builds, not by its make-up
-  if (source.form === 'ice') return { measure: m, source, g, start, occurrence, share: false };
+  if (source.form === 'ice') return { measure: m, from, source, g, start, occurrence, share: false };
   const poured = m.amount ? pour(ctx, m, m.amount, source, occurrence) : null;
   if (poured) {
     ctx.ops.push(({ s, x }) => {
@@ -69,8 +69,8 @@ export function put(ctx: Context, m: Measure, section: string, names: Occurrence
     } else if (taste) {
       const input = ctx.assume('measure/to taste', m.path, 'measure', `measure/to taste#${occurrence}`, beforeThing(m, ctx.tables.assumption('measure/to taste')!.say));
       ctx.ops.push(({ s, x }) => { s[g] = x[input]!; });
-      const from = m.thing.span.from;
-      choose(ctx, { code: 'measure-vague', at: m.path, input, sources: ['none'], words: { thing: m.thing.words, degree: 'taste' }, remedy: { key: 'write-plain', words: { amount: '0.3 g' }, splices: [{ from, to: from, literal: '0.3 g ' }] } });
+      const thing = m.thing.span.from;
+      choose(ctx, { code: 'measure-vague', at: m.path, input, sources: ['none'], words: { thing: m.thing.words, degree: 'taste' }, remedy: { key: 'write-plain', words: { amount: '0.3 g' }, splices: [{ from: thing, to: thing, literal: '0.3 g ' }] } });
     } else {
       // no amount, or one that cannot be turned into grams: carried as unknown matter, never as nothing
       const solid = source.form !== 'liquid' && source.form !== 'egg' && source.form !== 'puree';
@@ -84,7 +84,7 @@ export function put(ctx: Context, m: Measure, section: string, names: Occurrence
   }
   if (source.prep) { const prep = source.prep; ctx.parts.adds(prep.used_g); ctx.ops.push(({ s }) => { s[prep.used_g]! += s[g]!; }); }
   const nominal = poured?.reduce((sum, q) => q.shares.reduce((part, k) => part * ctx.book.list[k]!.value, ctx.book.list[q.input]!.value * q.factor) + sum, 0);
-  return { measure: m, source, g, start, occurrence, share: false, ...(nominal === undefined ? {} : { nominal }) };
+  return { measure: m, from, source, g, start, occurrence, share: false, ...(nominal === undefined ? {} : { nominal }) };
 }
 
 /** Solves the shares of a section together: each a share of the others, or of the lines it names. */

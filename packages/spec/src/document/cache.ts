@@ -12,7 +12,7 @@ const MOST = 4000;
 
 /** Reads a line, or takes it from those read before; `indent` puts the columns of its problems where they stand in the text. */
 export function cachedLine(text: string, place: Place, indent: number, language: Language): LineRead {
-  const key = `${language}|${place.own.id}|${place.where}|${place.listed ? 1 : 0}|${place.system ?? ''}|${place.language ?? ''}|${place.inside ?? ''}|${text}`;
+  const key = `${language}|${place.own.id}|${place.where}|${place.listed ? 1 : 0}${place.poured ? 1 : 0}|${place.system ?? ''}|${place.language ?? ''}|${place.inside ?? ''}|${text}`;
   const kept = known.get(key);
   const path = place.path.join('/');
   if (kept === undefined) {

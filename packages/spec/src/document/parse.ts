@@ -12,6 +12,7 @@ import { glassOf, nearestGlass } from '../sections/glass.ts';
 import { headingOf, isNote, keyOf, type Heading } from '../sections/heading.ts';
 import { shelfEntry } from '../sections/shelf.ts';
 import { badCharacter, rows, type Row } from '../text/rows.ts';
+import { measuredAbove } from './again.ts';
 import { cachedLine } from './cache.ts';
 import { checkAmounts } from './check.ts';
 import { LIMITS, utf8Length } from './limits.ts';
@@ -310,9 +311,11 @@ function readSection(draft: Draft, own: OwnNames, system: string | null, known: 
       lines.push({ path, line, span, text: bare, actions: [], kind: entry === undefined ? 'unread' : 'note' });
     } else {
       const place: Place = { path, line, base: offset, own, inside: draft.kind === 'prep' ? draft.key : null, system, where: draft.kind === 'prep' ? 'prep' : 'build', listed: isListed(draft, at), ...(language === undefined ? {} : { language }) };
-      const read = cachedLine(bare, place, offset - row.from, near);
+      const first = cachedLine(bare, place, offset - row.from, near), again = first.actions.map((action) => measuredAbove(action, first.label.kind === 'step', lines));
+      const read = again[0] !== undefined && first.actions[0]?.kind === 'measure' ? cachedLine(bare, { ...place, poured: true }, offset - row.from, near) : first;
+      const actions = again.every((path) => path === undefined) ? read.actions : read.actions.map((action, k) => (again[k] !== undefined && (action.kind === 'step' || action.kind === 'fill') ? { ...action, again: again[k] } : action));
       problems.push(...read.problems);
-      lines.push({ path, line, span, text: row.text.trim(), actions: read.actions, kind: read.actions[0]?.kind ?? 'unread' });
+      lines.push({ path, line, span, text: row.text.trim(), actions, kind: read.actions[0]?.kind ?? 'unread' });
     }
     index++;
   });

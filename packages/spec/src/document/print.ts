@@ -43,7 +43,7 @@ function stepText(step: Step): string {
 export function printAction(action: Action): string {
   switch (action.kind) {
     case 'measure': return measureText(action);
-    case 'fill': return join(VERBS[action.verb] ?? action.verb, action.measure === null ? '' : measureText(action.measure), action.ice === undefined ? '' : iceText(action.ice));
+    case 'fill': return join(VERBS[action.verb] ?? action.verb, action.into === undefined ? '' : `${row('glass', action.into.key)} with`, action.measure === null ? '' : measureText(action.measure), action.ice === undefined ? '' : iceText(action.ice));
     case 'garnish': return join('garnish with', amountText(action.amount), name(action.thing));
     case 'step': return stepText(action);
   }

@@ -43,7 +43,7 @@ function glassNamed(p: Phrase, i: number, end: number): { readonly key: string |
 }
 
 /** "2 coupes". */
-function plural(p: Phrase, k: number): { readonly value: WordRow; readonly end: number } | undefined {
+export function plural(p: Phrase, k: number): { readonly value: WordRow; readonly end: number } | undefined {
   const word = p.word(k), value = word.endsWith('s') ? glasses.get(word.slice(0, -1)) : undefined;
   return value === undefined ? undefined : { value, end: k + 1 };
 }

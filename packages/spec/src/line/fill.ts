@@ -107,6 +107,16 @@ export function vesselAt(p: Phrase, i: number, end: number): number | undefined 
   return undefined;
 }
 
+/** The first glass or vessel of a kind that is named from i on. */
+export function glassIn(p: Phrase, i: number, end: number): Fill['into'] {
+  for (let k = i; k < end; k++) {
+    const found = p.longest(k, end, 4, glasses);
+    // "1 cup ice", "a cup of ice" are amounts
+    if (found !== undefined && !p.isNumber(k - 1) && p.word(found.end) !== 'of' && iceAt(p, found.end, end) === undefined) return { key: found.value.key, span: p.span(k, found.end) };
+  }
+  return undefined;
+}
+
 export function brim(p: Phrase, i: number, verb: string, full: Full, end: number): FillAt | undefined {
   const share = full.share;
   if (share !== undefined) p.use(share.first, share.last);

@@ -15,7 +15,7 @@ export function bareIce(p: Phrase, i: number, end: number): Put | undefined {
   const full = share === undefined ? i : p.isHyphen(share.end) ? share.end + 1 : share.end;
   if (share !== undefined && share.fraction && p.word(full) === 'full') { const read = brim(p, i, 'fill', { share, thing: p.word(full + 1) === 'of' ? full + 2 : full + 1, glass: i }, end); return read === undefined ? undefined : { actions: [read.fill], label: read.label }; }
   const found = share === undefined ? iceAt(p, i, end) : undefined;
-  if (found === undefined || !/^in(to)?$/.test(p.word(found.end)) || !/ice$/.test(found.words)) return undefined;
+  if (found === undefined || !/^(in(to)?|to)$/.test(p.word(found.end)) || !/\b(ice|ice cubes|eis|eiswürfel)$/.test(found.words)) return undefined;
   const vessel = vesselAt(p, found.end + 1, end);
   return vessel === end ? { actions: [{ kind: 'fill', path: p.path, span: p.span(i, end), verb: 'fill', measure: null, ice: found.ice }], label: { ...EMPTY, kind: 'fill', ingredient: found.words } } : undefined;
 }

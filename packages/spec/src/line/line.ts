@@ -8,7 +8,7 @@ import { problem } from '../problems/codes.ts';
 import { edits } from '../names/nearest.ts';
 import { category, verbs } from '../vocabulary/vocabulary.ts';
 import { clauses } from './clauses.ts';
-import { brim, isFill, readFill, vesselAt, vesselFull } from './fill.ts';
+import { brim, glassIn, isFill, readFill, vesselAt, vesselFull } from './fill.ts';
 import { isDropped, isFinish, readGarnish } from './garnish.ts';
 import { EMPTY, type Label } from './label.ts';
 import type { Measured } from './build.ts';
@@ -137,7 +137,14 @@ function fromMeasured(p: Phrase, i: number, end: number, read: Measured, before:
 /** Words of speech before what is meant ("so we need two ounces of gin"), skipped only where nothing can be read with them. */
 const SPEECH = /^(so|ok|okay|alright|now|then|next|first|firstly|second|secondly|third|lastly|finally|and|i|ill|im|ive|we|well|were|weve|you|youll|youre|lets|going|gonna|to|need|needs|needed|want|will|just|simply|start|starting|begin|with|by|up|also|grab|go|goes|in|comes|followed|here|some|about|of|your|that|is|are|there|again|get|got|have|take|use|using|like|do|add|adding|bring|follow|plus|oh|right|dann|jetzt|wir|nehmen|ich|nehme|brauchen|noch|dazu|als|erstes|nachstes|kommt|kommen)$/;
 
-function readClause(p: Phrase, i0: number, end0: number, later: boolean): One | undefined {
+function readClause(p: Phrase, i: number, end: number, later: boolean): One | undefined {
+  const one = readSpoken(p, i, end, later), fill = one?.actions[0];
+  if (one === undefined || fill?.kind !== 'fill' || fill.ice === undefined) return one;
+  const into = glassIn(p, i, end);
+  return into === undefined ? one : { ...one, actions: [{ ...fill, into }, ...one.actions.slice(1)] };
+}
+
+function readSpoken(p: Phrase, i0: number, end0: number, later: boolean): One | undefined {
   const first = readPlain(p, i0, end0, later);
   if (first !== undefined) return first;
   if (!SPEECH.test(p.word(i0)) && p.word(i0) !== 'give' && p.word(i0) !== 'gib') return undefined;
@@ -166,7 +173,7 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
   if (p.isMark(i, '(') && p.t[i]?.partner === end - 1) { i++; end--; }
   if (i >= end) return undefined;
   // "Mixing glass 3/4 full shaved ice"
-  if (!p.isNumber(i) && verbAt(p, i, end) === undefined || /^(mixing|large|small|medium|tall|bar)$/.test(p.word(i))) {
+  if (!p.isNumber(i) && verbAt(p, i, end) === undefined && !pouredInto(p, i, end) || /^(mixing|large|small|medium|tall|bar)$/.test(p.word(i))) {
     const full = vesselFull(p, i, end);
     const read = full === undefined ? undefined : brim(p, i, 'fill', full, end);
     if (read !== undefined) return { actions: [read.fill], label: read.label };
@@ -238,6 +245,8 @@ function readPlain(p: Phrase, i0: number, end0: number, later: boolean): One | u
   if (read !== undefined) return fromMeasured(p, i, end, read, later);
   return undefined;
 }
+/** "in ein Glas voll Eis abseihen": the vessel is where to. */
+function pouredInto(p: Phrase, i: number, end: number): boolean { return /^(in|ins)$/.test(p.word(i)) && !isFill(germanEnd(p, i, end)?.row.verb ?? 'fill'); }
 /** "absinthe rinse", "rum float": one of it. */
 function rinse(p: Phrase, i: number, end: number): Measured | undefined {
   if (!/^(rinse|float|spray|mist)$/.test(p.word(end - 1)) || end - i < 2) return undefined;
@@ -322,12 +331,13 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
     }
     // "pour into two 300 ml bottles": nothing but where to
     if (/^(in|into)$/.test(p.word(k - 1)) && /^(bottles?|jars?|glass|glasses|coupes|flaschen?|glas|glaser)$/.test(p.word(to - 1))) return step(p, i, verb, end);
-    if (/^(in|into)$/.test(p.word(k - 1)) && /^(an?|the)$/.test(p.word(k))) {
+    if (/^(in|into|to)$/.test(p.word(k - 1)) && /^(an?|the|your)$/.test(p.word(k))) {
       const vessel = vesselAt(p, k + 1, to);
       if (vessel !== undefined) k = vessel;
-      if (k === to) return step(p, i, verb, end);
+      // "add to a highball glass with ice": nothing but where to, and what is there
+      if (k === to || vessel !== undefined && /^(with|over|filled|full|packed|mit|voll)$/.test(p.word(k))) return step(p, i, verb, end);
     }
-    const ice = wholeIce(p, k, to);
+    const ice = wholeIce(p, k, to) ?? bareIce(p, k, to);
     if (ice !== undefined) return ice;
     while (/^(the|glass|shaker|tin|bowl|ins|glas)$/.test(p.word(k)) && k < to) k++;
     if (p.word(k) === 'a' && /^(glass|shaker|tin|bowl|blender|pan|jar)$/.test(p.word(k + 1)) && k + 2 < to) k += 2;
@@ -346,7 +356,7 @@ function acted(p: Phrase, i: number, verb: VerbAt, end: number): One | undefined
         return { actions: [spanned, ...read.measures.slice(1)], label: read.label };
       }
     }
-    if (key === 'add') {
+    if (key === 'add' && p.place.poured !== true) {
       const what = thingAt(p, k, to, null);
       if (what !== undefined && what.thing.link.kind !== 'unknown' && to === end) {
         const measure: Measure = { kind: 'measure', path: p.path, span: p.span(i, end), amount: null, thing: what.thing, treatments: [], optional: false };

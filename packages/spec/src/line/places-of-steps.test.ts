@@ -42,3 +42,24 @@ describe('how long a stir is that says it in words', () => {
   it('a short glass is not a short stir', () => { expect(step('stir in a short glass over ice').seconds).toBeUndefined(); });
   it.each(['stir once more', 'noch einmal umrühren', 'shake quickly'])('%s: neither', (line) => { expect(step(line)).toEqual({ verb: line.includes('shake') ? 'shake' : 'stir', flags: [] }); });
 });
+
+describe('a glass that a step names', () => {
+  it.each([['strain into two coupes', 'strain', 'coupe', undefined], ['add everything to a rocks glass', 'add', 'rocks', undefined], ['add to a highball glass with ice', 'add', 'highball', 'cubes'], ['add to shaker with ice', 'add', 'shaker', 'cubes'], ['build over ice in a highball glass', 'build', 'highball', 'cubes'], ['in ein Highballglas abseihen', 'strain', 'highball', undefined], ['auf Eis im Highballglas servieren', 'serve', 'highball', 'cubes'], ['in ein Glas voll Eis abseihen', 'strain', undefined, 'cubes'], ['reduce to a glass', 'reduce', undefined, undefined]])('%s: %s, %s, over %s', (line, verb, key, kind) => {
+    const read = step(line);
+    expect([read.verb, read.into?.key, read.ice?.kind]).toEqual([verb, key, kind]);
+  });
+
+  it.each([['fill a highball with ice', 'highball', 'cubes'], ['fill the shaker with ice', 'shaker', 'cubes'], ['fill a julep cup with crushed ice', 'julep-cup', 'crushed'], ['add ice to a highball glass', 'highball', 'cubes'], ['Eis in ein Longdrinkglas geben', 'highball', 'cubes'], ['1 cup ice cubes', undefined, 'cubes']])('%s: ice in a %s', (line, key, kind) => {
+    const action = parse(`Ice\n\nBuild:\n60 ml rum\n${line}\n`).sections[0]!.lines.at(-1)!.actions[0]!;
+    expect(action.kind === 'fill' ? [action.into?.key, action.ice?.kind] : action).toEqual([key, kind]);
+  });
+});
+
+describe('two amounts in a line', () => {
+  it('plus adds what is of one thing, and is no second thing', () => {
+    const read = (line: string) => { const d = parse(`Sum\n\nBuild:\n${line}\n`), a = d.sections[0]!.lines[0]!.actions[0]!; return [a.kind === 'measure' ? a.amount?.plus?.length ?? 0 : a.kind, d.problems.map(({ code }) => code)]; };
+    expect(read('60 ml rum + 15 ml')).toEqual([1, []]);
+    expect(read('60 ml + 15 ml rum')).toEqual([1, []]);
+    expect(read('60 ml rum + 30 ml lime juice')).toEqual([0, ['second-measure']]);
+  });
+});

@@ -5,7 +5,7 @@ import { iceAt, type IceAt } from '../phrase/ice.ts';
 import type { Phrase } from '../phrase/phrase.ts';
 import { thingAt } from '../phrase/thing.ts';
 import { words } from '../vocabulary/vocabulary.ts';
-import { chilledGlass } from './cold.ts';
+import { chilledGlass, plural } from './cold.ts';
 import { EMPTY, shown, type Label } from './label.ts';
 import { readMeasure } from './measure.ts';
 import { measuredBy } from './measured.ts';
@@ -20,6 +20,8 @@ const VESSEL = /^(siphon|whipper|syphon|bottles?|jars?|flask|keg|espumasiphon|sh
 const COLD = /^(chilled|cold|frozen|frosted|iced|(vor)?gekuhlte[sn]?)$/, FROSTED = /^(frozen|frosted)$/;
 /** A few seconds over ice, where no number says how many. */
 const ICED = new Set(['stir', 'shake', 'swizzle']), BRIEFLY = /^(briefly|brief|short|quick|kurz|kurze[sn]?)$/;
+/** "add to a highball": a glass behind "to" is where, for these; "reduce to a glass" says how much. */
+const TAKEN_TO = new Set(['add', 'pour', 'strain', 'serve', 'place']);
 const CLOSED = /^(sealed|closed|capped|corked|(ver|ge)schlossene?[nmrs]?)$/;
 /** Steps whose amount of matter, where one is written, is what they work on. */
 const TAKES = new Set(['float', 'layer', 'dilute', 'rinse', 'spray', 'muddle', 'season', 'return-over-the-curd', 'dissolve', 'disperse', 'whisk', 'fold', 'pour', 'add', 'squeeze', 'press', 'sink', 'wash', 'infuse', 'blend', 'stir', 'serve', 'lengthen', 'soak', 'strain', 'boil', 'heat', 'rest', 'shake', 'melt', 'build', 'discard', 'cover']);
@@ -52,7 +54,8 @@ export function readStep(p: Phrase, i: number, verb: VerbAt, end: number): { rea
   if (verb.row.verb === 'reduce' && /half|hälfte/i.test(p.slice(verb.from, verb.end))) facts.to = { share: 0.5, span: p.span(verb.from, verb.end) };
   if (/return ?the ?first/i.test(p.slice(verb.from, verb.end))) { facts.flags.add('first'); before = 'first'; }
   // "pour over ice", "pour into a highball": where to, though the word is the verb's own
-  const where = verb.end - 1 > verb.from && /^(over|on|in|into)$/.test(p.word(verb.end - 1)) ? verb.end - 1 : verb.end;
+  const own = [...Array(verb.end - verb.from).keys()].map((n) => verb.from + n).find((k) => /^(over|on|auf)$/.test(p.word(k)) && iceAt(p, k + 1, end) !== undefined);
+  const where = own ?? (verb.end - 1 > verb.from && /^(over|on|in|into)$/.test(p.word(verb.end - 1)) ? verb.end - 1 : verb.end);
   const scan = [[i, verb.from], [where, end]] as const;
   for (const [from, to] of scan) { before = from === i ? '' : before; readFacts(p, from, to, name, facts, before, verb); }
   const cold = name === 'chill' || name === 'freeze' ? chilledGlass(p, i, verb, end) : undefined;
@@ -147,11 +150,11 @@ function readFacts(p: Phrase, from: number, end: number, verb: string, facts: Fa
           k = to; before = ''; continue;
         }
       }
-      if (/^(into|in|to|ins)$/.test(word)) {
+      if (/^(into|in|to|ins|im)$/.test(word)) {
         const filled = facts.ice === undefined ? filledWith(p, k + 1, end) : undefined;
         if (filled !== undefined) facts.ice = filled;
         const into = glassAt(p, k + 1, end);
-        if (into !== undefined && word !== 'to') { if (into.key !== undefined) facts.into ??= { key: into.key, span: p.span(k, into.end) }; if (into.chilled) facts.flags.add(into.frozen ? 'frozen' : 'chilled'); if (into.closed) facts.flags.add('closed'); for (let n = k; n < into.end; n++) if (p.isNumber(n)) p.use(n, n + 1); k = Math.max(k + 1, into.vessel); before = 'into'; continue; }
+        if (into !== undefined && (word !== 'to' || TAKEN_TO.has(verb))) { if (into.key !== undefined) facts.into ??= { key: into.key, span: p.span(k, into.end) }; if (into.chilled) facts.flags.add(into.frozen ? 'frozen' : 'chilled'); if (into.closed) facts.flags.add('closed'); for (let n = k; n < into.end; n++) if (p.isNumber(n)) p.use(n, n + 1); k = Math.max(k + 1, into.vessel); before = word === 'im' ? '' : 'into'; continue; }
       }
       if ((word === 'dry' || word === 'trocken') && verb === 'shake') facts.flags.add('dry');
       else if (/^(covered|zugedeckt|abgedeckt)$/.test(word)) facts.flags.add('covered');
@@ -325,7 +328,7 @@ function measureWithin(p: Phrase, k: number, least: number, end: number, carried
 export function glassAt(p: Phrase, i: number, end: number): { readonly key: string | undefined; readonly end: number; readonly vessel: number; readonly chilled: boolean; readonly frozen: boolean; readonly closed: boolean } | undefined {
   let chilled = false, frozen = false, closed = false;
   for (let k = i; k < Math.min(end, i + 6); k++) {
-    const found = p.longest(k, end, 4, glasses);
+    const found = p.longest(k, end, 4, glasses) ?? plural(p, k);
     if (COLD.test(p.word(k))) { chilled = true; if (FROSTED.test(p.word(k))) frozen = true; continue; }
     if (CLOSED.test(p.word(k))) { closed = true; continue; }
     if (found !== undefined) {

@@ -154,7 +154,7 @@ export function readTail(p: Phrase, from: number, end: number, thing: Thing | nu
               k = what.end; joined = null; continue;
             }
           }
-          if (joined === 'plus' && unit !== undefined) { tail.plus.push(amount); p.use(k, unitEnd); k = of; joined = null; continue; }
+          if (joined === 'plus' && unit !== undefined && !isNamed(p, of, end)) { tail.plus.push(amount); p.use(k, unitEnd); k = of; joined = null; continue; }
           if (!haveAmount && tail.amount === undefined && (unit !== undefined || number.digits)) {
             tail.amount = amount;
             tail.amountEnd = of;

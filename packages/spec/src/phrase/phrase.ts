@@ -18,6 +18,8 @@ export interface Place {
   readonly language?: 'en' | 'de';
   /** a neighbouring line counts on, so that "1." numbers the list */
   readonly listed: boolean;
+  /** what it adds in no amount was measured on a line above: "add the rum" says when and where to */
+  readonly poured?: boolean;
 }
 
 const beginnings = new WeakMap<ReadonlyMap<string, unknown>, ReadonlySet<string>>();

@@ -1,14 +1,14 @@
-import type { Action, Amount, IceWritten, Measure, Step, Temperature, Thing } from '@washline/engine';
+import type { Action, Amount, Fill, IceWritten, Measure, Step, Temperature, Thing } from '@washline/engine';
 import { unitRow } from '../vocabulary/units.ts';
 import { names } from '../vocabulary/names.ts';
 import { compact } from '../vocabulary/vocabulary.ts';
 import { number } from './fill.ts';
 
 type Tongue = 'en' | 'de';
-interface Said { readonly over: string; readonly through: string; readonly into: string; readonly at: string; readonly in: string; readonly held: string; readonly from: string; readonly byWeight: string; readonly byVolume: string; readonly garnish: string; readonly optional: string; readonly all: string; readonly rest: string; readonly prep: string; readonly shelf: string; readonly unknown: string; readonly one: string; readonly abs: string; readonly times: string; readonly to: string; readonly chargers: string; readonly clear: string }
+interface Said { readonly over: string; readonly through: string; readonly into: string; readonly at: string; readonly in: string; readonly held: string; readonly from: string; readonly byWeight: string; readonly byVolume: string; readonly garnish: string; readonly optional: string; readonly all: string; readonly rest: string; readonly prep: string; readonly shelf: string; readonly unknown: string; readonly one: string; readonly abs: string; readonly times: string; readonly to: string; readonly chargers: string; readonly clear: string; readonly above: string }
 const WORDS: Readonly<Record<Tongue, Said>> = {
-  en: { over: 'over', through: 'through', into: 'into', at: 'at', in: 'in', held: 'held', from: 'of', byWeight: 'by weight', byVolume: 'by volume', garnish: 'garnish', optional: 'optional', all: 'all of', rest: 'the rest of', prep: 'prep', shelf: 'own bottle', unknown: 'not known', one: 'amount not written', abs: 'absolute', times: 'times', to: 'to', chargers: 'chargers', clear: 'clear' },
-  de: { over: 'auf', through: 'durch', into: 'in', at: 'bei', in: 'in', held: 'gehalten', from: 'von', byWeight: 'nach Gewicht', byVolume: 'nach Volumen', garnish: 'Garnitur', optional: 'wahlweise', all: 'alles von', rest: 'der Rest von', prep: 'Vorbereitetes', shelf: 'eigene Flasche', unknown: 'nicht bekannt', one: 'Menge nicht geschrieben', abs: 'absolut', times: 'mal', to: 'auf', chargers: 'Kapseln', clear: 'klar' },
+  en: { over: 'over', through: 'through', into: 'into', at: 'at', in: 'in', held: 'held', from: 'of', byWeight: 'by weight', byVolume: 'by volume', garnish: 'garnish', optional: 'optional', all: 'all of', rest: 'the rest of', prep: 'prep', shelf: 'own bottle', unknown: 'not known', one: 'amount not written', abs: 'absolute', times: 'times', to: 'to', chargers: 'chargers', clear: 'clear', above: 'as measured above' },
+  de: { over: 'auf', through: 'durch', into: 'in', at: 'bei', in: 'in', held: 'gehalten', from: 'von', byWeight: 'nach Gewicht', byVolume: 'nach Volumen', garnish: 'Garnitur', optional: 'wahlweise', all: 'alles von', rest: 'der Rest von', prep: 'Vorbereitetes', shelf: 'eigene Flasche', unknown: 'nicht bekannt', one: 'Menge nicht geschrieben', abs: 'absolut', times: 'mal', to: 'auf', chargers: 'Kapseln', clear: 'klar', above: 'wie oben abgemessen' },
 };
 const join = (...parts: readonly (string | false | undefined)[]): string => parts.filter((part) => part !== false && part !== undefined && part !== '').join(' ');
 
@@ -24,13 +24,13 @@ export function understood(action: Action, tongue: Tongue): string {
   const say = sayer(tongue);
   switch (action.kind) {
     case 'measure': return say.measure(action);
-    case 'fill': return join(say.verb(action.verb), action.measure !== null && say.measure(action.measure), action.ice !== undefined && say.ice(action.ice));
+    case 'fill': return say.fill(action);
     case 'garnish': return `${WORDS[tongue].garnish}: ${join(say.amount(action.amount), say.thing(action.thing))}`;
     case 'step': return say.step(action);
   }
 }
 
-interface Sayer { amount(amount: Amount | null): string; thing(thing: Thing): string; measure(measure: Measure): string; ice(ice: IceWritten): string; step(step: Step): string; verb(key: string): string }
+interface Sayer { amount(amount: Amount | null): string; thing(thing: Thing): string; measure(measure: Measure): string; ice(ice: IceWritten): string; step(step: Step): string; fill(fill: Fill): string }
 const sayers = new Map<Tongue, Sayer>();
 function sayer(tongue: Tongue): Sayer {
   const known = sayers.get(tongue);
@@ -75,7 +75,8 @@ function sayer(tongue: Tongue): Sayer {
     s.pressure_kPa !== undefined && join(w.at, `${digits(s.pressure_kPa.value / 100)} bar`, s.pressure_kPa.absolute && w.abs), s.speed !== undefined && `${w.at} ${digits(s.speed.value)} ${s.speed.unit}`, s.ice !== undefined && `${w.over} ${ice(s.ice)}`, s.through !== undefined && join(w.through, word('sieve', s.through.key), s.through.times > 1 && `${digits(s.through.times)} ${w.times}`),
     s.to !== undefined && ('amount' in s.to ? `${w.to} ${amount(s.to.amount)}` : `${w.to} ${digits(s.to.share * 100)} %`), s.vessel_mL !== undefined && `${w.in} ${digits(s.vessel_mL.value)} ml`, s.into !== undefined && `${w.into} ${word('glass', s.into.key)}`, heat(s.temperature),
   );
-  const made: Sayer = { amount, thing, measure, ice, step, verb };
+  const fill = (f: Fill): string => join(verb(f.verb), f.measure !== null && (f.again === undefined ? measure(f.measure) : `${thing(f.measure.thing)}, ${w.above}`), f.ice !== undefined && ice(f.ice), f.into !== undefined && `${w.into} ${word('glass', f.into.key)}`);
+  const made: Sayer = { amount, thing, measure, ice, step: (s) => (s.again === undefined ? step(s) : `${step(s)}, ${w.above}`), fill };
   sayers.set(tongue, made);
   return made;
 }

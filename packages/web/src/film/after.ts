@@ -85,7 +85,8 @@ function vesselAt(steps: readonly FilmStep[], at: number): 'shaker' | 'stirring 
   if (next.verb === 'stir') {
     const iced = all.slice(0, all.length - build.length).some((one) => one.action.kind === 'fill' && one.action.ice !== undefined);
     const own = next.ice !== undefined || (!strained && (doing.slice(doing.indexOf(next) + 1).some((a) => INTO_GLASS.has(a.verb)) || !all.some((one) => one.action.kind === 'fill')));
-    return own && !(iced && next.ice === undefined) ? 'stirring glass' : null;
+    const strains = doing.slice(doing.indexOf(next) + 1).some((a) => /strain$/.test(a.verb));
+    return own && (strains || !(iced && next.ice === undefined)) ? 'stirring glass' : null;
   }
   return SHAKEN.has(next.verb) ? 'shaker' : 'jar';
 }
