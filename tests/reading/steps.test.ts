@@ -84,3 +84,34 @@ describe('ice that nobody weighed', () => {
   // who puts in ice by eye puts in what fits: common practice, no source
   it('warns that the glass runs over, and stops where it was weighed or where it would run over without', () => { expect([found('ice'), found('200 g cubes'), found('ice', 400)]).toEqual(['warn', 'stop', 'stop']); });
 });
+
+describe('what is put together before it is mixed', () => {
+  const read = (...lines: string[]) => readText(['Mixed', 'glass: coupe', 'Build:', '60 ml rum 40 %', '30 ml lime juice', '20 ml simple syrup 1:1 by weight', ...lines].join('\n'), { tables, quick: true }).reading.figures;
+  // put together, it is shaken once: common practice, no source
+  it.each(['combine all ingredients in a shaker with ice', 'mix everything in a shaker', 'alle Zutaten vermischen', 'stir', 'add everything to a shaker with ice'])('%s: it is the shake that dilutes', (line) => {
+    expect(read(line, 'shake 12 s over 150 g cubes', 'strain')['dilution']!.value).toBeCloseTo(read('shake 12 s over 150 g cubes', 'strain')['dilution']!.value, 9);
+  });
+  it('is stirred where nothing else mixes it', () => { expect(read('combine with 150 g cubes', 'strain')['dilution']!.value).toBeCloseTo(read('stir with 150 g cubes', 'strain')['dilution']!.value, 9); });
+  it('a stir that has a time is one of its own', () => { expect(read('stir 20 s', 'shake 12 s over 150 g cubes', 'strain')['dilution']!.value).toBeGreaterThan(read('shake 12 s over 150 g cubes', 'strain')['dilution']!.value + 5); });
+  it('in a bottle there is no ice', () => { expect(read('combine everything in a bottle', 'chill 4 h')['dilution']).toBeUndefined(); });
+});
+
+describe('a part of what is listed', () => {
+  const foam = (line: string) => readText(['Foam', 'Foam (foam):', '300 ml orange juice at 5 °C', '100 ml water at 5 °C', '4 g gelatin', line, '', 'Build:', '60 ml foam'].join('\n'), { tables, quick: true }).reading.preps['foam']!;
+  it('is no more of it, and warms the whole by its own share', () => {
+    const part = foam('heat 100 ml of the orange juice to 60 °C'), whole = foam('heat to 60 °C'), more = foam('heat 100 ml orange juice to 60 °C');
+    expect(part.yield.value).toBeCloseTo(whole.yield.value, 0);
+    expect(more.yield.value).toBeCloseTo(part.yield.value + 100, 0);
+    // by hand: a quarter of 400 ml at 60 °C and three quarters at 5 °C, the heat capacity of juice and water taken as one
+    expect(part.stages.at(-1)!.figures['temperature']!.value).toBeCloseTo(5 + (60 - 5) / 4, 0);
+  });
+});
+
+describe('gelatine counted in sheets', () => {
+  const sheets = (line: string) => { const { findings, assumed } = readText(['Foam', 'Foam (foam):', '300 ml orange juice', line, 'soak 10 min in cold water', 'heat to 60 °C', '', 'Build:', '60 ml foam'].join('\n'), { tables, quick: true }).reading; return [findings.some(({ code }) => code === 'measure-vague'), assumed.find(({ key }) => key.startsWith('larder/word/'))?.value]; };
+  it('is sheets, of a grade that is assumed, however it is written', () => {
+    for (const line of ['2 sheets gelatine', '2 sheets of gelatin', '2 leaves of gelatine', '2 gelatine sheets']) expect(sheets(line), line).toEqual([false, 'gold gelatin sheet']);
+    expect(sheets('2 Blatt Gelatine')).toEqual(sheets('2 Gelatineblätter'));
+    expect(sheets('4 g gelatine')).toEqual([false, undefined]);
+  });
+});

@@ -1,4 +1,4 @@
-import type { Action, Line, Measure, Path, Section, Step } from '../document/types.ts';
+import type { Action, Fill, Line, Measure, Path, Section, Step } from '../document/types.ts';
 import { enthalpy, volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { clearBlock, wholeMass } from '../matter/block.ts';
@@ -9,7 +9,7 @@ import { belowZero, placeTemperature, writtenTemperature } from '../program/temp
 import { assumeTime, secondsOf, untilDone, usualTime } from '../program/times.ts';
 import { driveOut } from '../program/sparkle.ts';
 import { bringBelow, bringTo, stand } from '../program/stand.ts';
-import { Occurrences, add, put, setTemperature, settle, solveShares, stage, textOf, vat } from '../program/vat.ts';
+import { Occurrences, add, put, setTemperature, settle, solveShares, stage, textOf, vat, warmPart } from '../program/vat.ts';
 import { behindStep } from '../program/words.ts';
 import { booked, nothingLost } from './cloth.ts';
 import { breathes, closes, opens, presses, tellClosed } from './closed.ts';
@@ -60,13 +60,13 @@ export function measuresIn(actions: readonly Action[]): Measure[] {
   for (const a of actions) {
     if (a.kind === 'measure') take(a);
     else if (a.kind === 'fill' && a.measure) take(a.measure);
-    else if (a.kind === 'step' && a.measure && !NO_MATTER.has(a.verb)) take(a.measure);
+    else if (a.kind === 'step' && a.measure && a.again === undefined && !NO_MATTER.has(a.verb)) take(a.measure);
   }
   return out;
 }
 /** All actions of a section in the order in which they are done: what is listed above and poured by a later line stands there. @source none - definition */
 export function actionsOf(lines: readonly Line[]): Action[] {
-  const all = lines.flatMap((l) => l.actions), meant = (a: Action): Measure | undefined => ((a.kind === 'step' || a.kind === 'fill') && a.again !== undefined ? all.find((m): m is Measure => m.kind === 'measure' && samePath(m.path, a.again)) : undefined);
+  const all = lines.flatMap((l) => l.actions), meant = (a: Action): Measure | undefined => (a.kind === 'fill' || (a.kind === 'step' && a.measure === undefined) ? listedIn(all, a) : undefined);
   const later = new Set(all.flatMap((a) => meant(a) ?? []));
   if (later.size === 0) return all;
   return all.flatMap((a): Action[] => {
@@ -74,6 +74,10 @@ export function actionsOf(lines: readonly Line[]): Action[] {
     if (listed === undefined) return a.kind === 'measure' && later.has(a) ? [] : [a];
     return a.kind === 'fill' ? [{ ...a, measure: listed }] : [listed, a];
   });
+}
+/** The measure above that a step or a fill means, if it means one. */
+function listedIn(all: readonly Action[], { again }: Step | Fill): Measure | undefined {
+  return again === undefined ? undefined : all.find((m): m is Measure => m.kind === 'measure' && samePath(m.path, again));
 }
 function samePath(a: Path, b: Path | undefined): boolean { return b !== undefined && a.length === b.length && a.every((part, i) => part === b[i]); }
 
@@ -145,6 +149,12 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
     const formed = stand(ctx, v, step, temperature, time, actions.slice(actions.indexOf(step) + 1).some(thaws));
     if (formed) noted.frozen.push({ step, ...formed });
   };
+  /** "heat 100 ml of the juice": that much of it is brought there, and put back. */
+  const toTemperature = (step: Step, temperature: number) => {
+    const listed = listedIn(actions, step), whole = listed?.amount, part = step.measure?.amount, p = listed && puts.get(listed);
+    if (p && whole && part && whole.unit === part.unit) warmPart(ctx, v, p, Math.min(1, (part.low + part.high) / (whole.low + whole.high)), temperature);
+    else setTemperature(ctx, v, temperature);
+  };
   for (const action of actions) {
     if (action.kind === 'measure') { pourIn(action); continue; }
     if (action.kind === 'fill') { if (action.measure) pourIn(action.measure); continue; }
@@ -173,7 +183,7 @@ export function compilePrep(ctx: Context, section: Section): PrepBuilt {
         if (shut) presses(ctx, noted, v, action, shut, t); else if (noted.live) breathes(ctx, v);
         break;
       }
-      case 'set': if (onHob(action)) onFire(action); setTemperature(ctx, v, placeTemperature(ctx, action, 'place/room')); steep.pass(action, action.verb === 'cool' ? 'goes' : 'keeps', -1, action.seconds ? stepSeconds(ctx, action, true, section.method) : -1); break;
+      case 'set': if (onHob(action)) onFire(action); toTemperature(action, placeTemperature(ctx, action, 'place/room')); steep.pass(action, action.verb === 'cool' ? 'goes' : 'keeps', -1, action.seconds ? stepSeconds(ctx, action, true, section.method) : -1); break;
       case 'boil': {
         onFire(action);
         const time = stepSeconds(ctx, action, true, section.method);

@@ -197,13 +197,16 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
       case 'garnish': garnish.push(a); break;
       case 'step': {
         const row = stepRow(a.verb);
-        if (a.measure && !puts.has(a.measure)) break;
-        if (a.measure) pourIn(a.measure, index);
+        if (a.measure && a.again === undefined && !puts.has(a.measure)) break;
+        if (a.measure && puts.has(a.measure)) pourIn(a.measure, index);
         if (row.does === 'ice') {
           const where = inTin ? tin : glass();
           // a hot drink is stirred, not chilled, unless ice is written
           const hot = !a.ice && glassIce === null && list.some((p) => warmer(ctx, p));
-          const dry = a.flags.includes('dry') || hot;
+          // what is stirred before it is shaken, or stirred over ice, is stirred without
+          const next = actions.slice(index + 1).find((b): b is Step => b.kind === 'step' && (MIXERS.has(b.verb) || STRAINS.has(b.verb)));
+          const first = a.verb === 'stir' && !a.ice && !waiting && glassIce === null && !a.seconds && !a.times && next !== undefined && MIXERS.has(next.verb);
+          const dry = a.flags.includes('dry') || hot || first;
           const usesGlassIce = !inTin && glassIce !== null && !a.ice;
           if (dry) { driveOut(ctx, where, a); stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, where); break; }
           const step = a.ice || !waiting ? a : { ...a, ice: waiting };

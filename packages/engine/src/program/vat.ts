@@ -188,6 +188,18 @@ export function setTemperature(ctx: Context, v: Vat, input: number): void {
   });
 }
 
+/** Brings a part of a liquid to a temperature and puts it back: so much of what `p` put in. @source none - energy balance */
+export function warmPart(ctx: Context, v: Vat, p: Put, part: number, input: number): void {
+  const heat = v.liquid + slot.enthalpy_J;
+  ctx.ops.push(({ s, x }) => {
+    const mass = wholeMass(s, v.liquid), t = x[input]!;
+    if (mass > 0) s[heat]! += Math.min(1, (part * s[p.g]!) / mass) * (enthalpy(s, v.liquid, t) - s[heat]!);
+    if (t > s[v.hottest]!) s[v.hottest] = t;
+  });
+  ctx.unsettled.add(v.liquid);
+  settle(ctx, v);
+}
+
 /** Lets a prep rest in a place: a jar with the surface of its own volume. */
 export function rest(ctx: Context, v: Vat, temperature: number, seconds: number, medium: 'air' | 'bath' | 'freezer'): void {
   const around = ctx.layout.take(4), account = ctx.layout.take(3), noIce = ctx.layout.take(4);

@@ -22,6 +22,8 @@ describe('what a line above has measured', () => {
     [['50 ml white rum', '50 ml pineapple juice', 'add mint'], [['measure', undefined]]],
   ])('%j is none of it', (lines, actions) => { expect(last(...lines)).toEqual(actions); });
 
+  it.each([['heat 100 ml of the rum', 0], ['heat 100 ml rum', undefined]])('%s: of the line above %s', (line, at) => { expect(last('300 ml rum', line)).toEqual([['heat', at]]); });
+
   it('is poured where the line stands that says so, and has its amount where it is listed', () => {
     const [rum, tonic, top] = parse('Again\n\n50 ml rum\n150 ml tonic water\ntop with tonic water').sections[0]!.lines.map((l) => l.actions[0]!);
     expect(rum).toMatchObject({ kind: 'measure' });

@@ -18,6 +18,7 @@ import { checkAmounts } from './check.ts';
 import { LIMITS, utf8Length } from './limits.ts';
 import { rings } from './rings.ts';
 import { sharesOf } from './shares.ts';
+import { together } from './together.ts';
 
 export interface ParseOptions { readonly language?: 'en' | 'de'; readonly measures?: string }
 
@@ -139,7 +140,7 @@ export function parse(text: string, options: ParseOptions = {}): Document {
   twiceNamed(drafts, report);
   const own = ownNames(drafts);
   const known = drafts.some((draft) => draft.kind === 'accept') ? knownLines(drafts, head, text) : new Set<string>();
-  const sections = drafts.map((draft): Section => readSection(draft, own, system, known, problems, language ?? options.language ?? 'en', language));
+  const sections = drafts.map((draft): Section => readSection(draft, own, system, known, problems, language ?? options.language ?? 'en', language, text));
   for (const section of sections) if (section.heading !== null && section.headingLine !== null && section.lines.length === 0) report('section-empty', section.headingLine, columnIn(all, section.headingLine, section.heading.from), section.heading, { section: section.kind === 'prep' ? section.name : section.kind }, sectionPath(section));
   rings(sections, problems);
   checkAmounts(sections, problems, all);
@@ -281,7 +282,7 @@ function isListed(draft: Draft, index: number): boolean {
   return number(index + 1) === own + 1 || number(index - 1) === own - 1;
 }
 
-function readSection(draft: Draft, own: OwnNames, system: string | null, known: ReadonlySet<string>, problems: Problem[], near: 'en' | 'de', language: 'en' | 'de' | undefined): Section {
+function readSection(draft: Draft, own: OwnNames, system: string | null, known: ReadonlySet<string>, problems: Problem[], near: 'en' | 'de', language: 'en' | 'de' | undefined, source: string): Section {
   const base = sectionPath(draft);
   const lines: Line[] = [], shelf: ShelfEntry[] = [], accept: AcceptEntry[] = [];
   let index = 0;
@@ -311,7 +312,7 @@ function readSection(draft: Draft, own: OwnNames, system: string | null, known: 
       lines.push({ path, line, span, text: bare, actions: [], kind: entry === undefined ? 'unread' : 'note' });
     } else {
       const place: Place = { path, line, base: offset, own, inside: draft.kind === 'prep' ? draft.key : null, system, where: draft.kind === 'prep' ? 'prep' : 'build', listed: isListed(draft, at), ...(language === undefined ? {} : { language }) };
-      const first = cachedLine(bare, place, offset - row.from, near), again = first.actions.map((action) => measuredAbove(action, first.label.kind === 'step', lines));
+      const first = cachedLine(bare, place, offset - row.from, near), again = first.actions.map((action) => measuredAbove(action, first.label.kind === 'step', source, lines));
       const read = again[0] !== undefined && first.actions[0]?.kind === 'measure' ? cachedLine(bare, { ...place, poured: true }, offset - row.from, near) : first;
       const actions = again.every((path) => path === undefined) ? read.actions : read.actions.map((action, k) => (again[k] !== undefined && (action.kind === 'step' || action.kind === 'fill') ? { ...action, again: again[k] } : action));
       problems.push(...read.problems);
@@ -320,7 +321,7 @@ function readSection(draft: Draft, own: OwnNames, system: string | null, known: 
     index++;
   });
   return {
-    kind: draft.kind, name: draft.name, key: draft.key, variant: draft.variant, method: draft.method, methodWritten: draft.methodWritten, heading: draft.heading, headingLine: draft.headingLine, lines: sharesOf(lines),
+    kind: draft.kind, name: draft.name, key: draft.key, variant: draft.variant, method: draft.method, methodWritten: draft.methodWritten, heading: draft.heading, headingLine: draft.headingLine, lines: sharesOf(draft.kind === 'build' ? together(lines, source) : lines),
     ...(draft.kind === 'shelf' ? { shelf } : {}), ...(draft.kind === 'accept' ? { accept } : {}),
   };
 }

@@ -13,9 +13,9 @@ export interface Head { amount: Amount | null; unit: string | null; low: number 
 
 /** Brings name, amount and tail together into measures and their label. */
 export function build(p: Phrase, i: number, end: number, head: Head, what: ThingAt | undefined, tail: Tail, extra: { share?: Share; portion?: 'all' | 'rest' | number; words?: string; strength?: { value: number; span: { from: number; to: number } } }): Measured {
-  const thing: Thing = what?.thing ?? { words: '', span: p.span(i, i), link: { kind: 'unknown', nearest: [] } };
+  const named: Thing = what?.thing ?? { words: '', span: p.span(i, i), link: { kind: 'unknown', nearest: [] } };
   let amount: Amount | null = head.amount ?? tail.amount ?? null;
-  const id = larderId(thing);
+  const thing = inSheets(p, named, amount), id = larderId(thing);
   if (amount !== null && amount.unit === 'oz' && id !== null && isSolid(id)) amount = { ...amount, unit: 'oz-weight', systemAssumed: true };
   if (amount !== null) {
     if (tail.twin !== undefined) amount = { ...amount, twin: tail.twin };
@@ -43,6 +43,13 @@ export function build(p: Phrase, i: number, end: number, head: Head, what: Thing
     celsius: tail.celsius === undefined ? null : shown(tail.celsius),
   };
   return { measures: [measure], label, garnish: tail.garnish, topUp: tail.topUp };
+}
+
+/** "2 sheets gelatine", "2 Blatt Gelatine": what is counted in sheets is no powder. */
+function inSheets(p: Phrase, thing: Thing, amount: Amount | null): Thing {
+  if (amount === null || (amount.unit !== 'sheet' && amount.unit !== 'leaf') || larderId(thing) !== 'gelatin') return thing;
+  const unit = amount.unitSpan === undefined ? '' : p.text.slice(amount.unitSpan.from - p.place.base, amount.unitSpan.to - p.place.base);
+  return { ...thing, link: linkWords(p, /^bl[aä]tt/i.test(unit) ? 'Gelatineblatt' : 'gelatin sheet', 'count') };
 }
 
 /** The treatments written around a name, and the temperature they say ("boiling water", "cold milk"). */
