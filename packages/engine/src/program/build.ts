@@ -143,9 +143,11 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
     const ice: IceWritten = { kind: /crush/i.test(m.thing.words) ? 'crushed' : 'cubes', span: m.amount ? m.span : { from: m.thing.span.from, to: m.span.to }, named: m.thing.span, ...(m.amount ? { mass: m.amount } : {}), ...(m.temperature ? { temperature: m.temperature } : {}) };
     putIce(ice, index, m.path, undefined);
   };
+  /** What next mixes or strains after this action. */
+  const mixedNext = (index: number): Step | undefined => actions.slice(index + 1).find((b): b is Step => b.kind === 'step' && (MIXERS.has(b.verb) || STRAINS.has(b.verb)));
   /** Ice for the next shake or stir if that brings none, else, or where a glass to drink from is named, into the glass. */
   const putIce = (ice: IceWritten, index: number, path: Path, to: Step['into']) => {
-    const next = actions.slice(index + 1).find((b): b is Step => b.kind === 'step' && (MIXERS.has(b.verb) || STRAINS.has(b.verb)));
+    const next = mixedNext(index);
     if (!drunkFrom(to) && next && MIXERS.has(next.verb) && !next.ice && !wasStrained && mixesNext(index + 1)) waiting = ice; else setGlassIce(ice, use(ctx, ice), path);
   };
   /** The liquid a measure goes in with. */
@@ -204,8 +206,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
           // a hot drink is stirred, not chilled, unless ice is written
           const hot = !a.ice && glassIce === null && list.some((p) => warmer(ctx, p));
           // what is stirred before it is shaken, or stirred over ice, is stirred without
-          const next = actions.slice(index + 1).find((b): b is Step => b.kind === 'step' && (MIXERS.has(b.verb) || STRAINS.has(b.verb)));
-          const first = a.verb === 'stir' && !a.ice && !waiting && glassIce === null && !a.seconds && !a.times && next !== undefined && MIXERS.has(next.verb);
+          const next = mixedNext(index), first = a.verb === 'stir' && !a.ice && !waiting && glassIce === null && !a.seconds && !a.times && next !== undefined && MIXERS.has(next.verb);
           const dry = a.flags.includes('dry') || hot || first;
           const usesGlassIce = !inTin && glassIce !== null && !a.ice;
           if (dry) { driveOut(ctx, where, a); stage(ctx, stages, '', { text: textOf(ctx, a), path: a.path }, where); break; }

@@ -79,7 +79,7 @@ export function put(ctx: Context, m: Measure, section: string, names: Occurrence
       const little = solid ? 'measure/vague solid' : 'measure/vague liquid', { say } = ctx.tables.assumption(little)!;
       const input = ctx.assume(little, m.path, 'measure', `${little}#${occurrence}`, m.amount ? insteadOfAmount(m.amount, say) : beforeThing(m, say));
       ctx.ops.push(({ s, x }) => { s[g] = x[input]!; });
-      return { measure: m, source: vague, g, start, occurrence, share: false };
+      return { measure: m, from, source: vague, g, start, occurrence, share: false };
     }
   }
   if (source.prep) { const prep = source.prep; ctx.parts.adds(prep.used_g); ctx.ops.push(({ s }) => { s[prep.used_g]! += s[g]!; }); }

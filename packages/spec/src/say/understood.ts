@@ -76,7 +76,7 @@ function sayer(tongue: Tongue): Sayer {
     s.to !== undefined && ('amount' in s.to ? `${w.to} ${amount(s.to.amount)}` : `${w.to} ${digits(s.to.share * 100)} %`), s.vessel_mL !== undefined && `${w.in} ${digits(s.vessel_mL.value)} ml`, s.into !== undefined && `${w.into} ${word('glass', s.into.key)}`, heat(s.temperature),
   );
   const fill = (f: Fill): string => join(verb(f.verb), f.measure !== null && (f.again === undefined ? measure(f.measure) : `${thing(f.measure.thing)}, ${w.above}`), f.ice !== undefined && ice(f.ice), f.into !== undefined && `${w.into} ${word('glass', f.into.key)}`);
-  const made: Sayer = { amount, thing, measure, ice, step: (s) => (s.again === undefined ? step(s) : `${step(s)}, ${w.above}`), fill };
+  const made: Sayer = { amount, thing, measure, ice, step: (s) => (s.again === undefined || s.measure !== undefined ? step(s) : `${step(s)}, ${w.above}`), fill };
   sayers.set(tongue, made);
   return made;
 }
