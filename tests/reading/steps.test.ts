@@ -107,6 +107,15 @@ describe('a part of what is listed', () => {
   });
 });
 
+describe('egg with a part of what is listed made hot', () => {
+  const codes = (line: string) => readText(['Nog', 'Nog (mix):', '2 eggs', '300 ml milk', line, '', 'Build:', '60 ml nog'].join('\n'), { tables, quick: true }).reading.findings.map(({ code }) => code);
+  // food codes ask that the egg itself is hot; hot milk in cold egg is not that
+  it('is still raw', () => {
+    expect(codes('heat 100 ml of the milk to 80 °C')).toContain('egg-raw');
+    expect(codes('heat to 80 °C')).not.toContain('egg-raw');
+  });
+});
+
 describe('gelatine counted in sheets', () => {
   const sheets = (line: string) => { const { findings, assumed } = readText(['Foam', 'Foam (foam):', '300 ml orange juice', line, 'soak 10 min in cold water', 'heat to 60 °C', '', 'Build:', '60 ml foam'].join('\n'), { tables, quick: true }).reading; return [findings.some(({ code }) => code === 'measure-vague'), assumed.find(({ key }) => key.startsWith('larder/word/'))?.value]; };
   it('is sheets, of a grade that is assumed, however it is written', () => {

@@ -1,6 +1,6 @@
 import { differences, type Difference, type Document, type Ranged } from '@washline/engine';
 // What a view takes from the engine it takes from here, so that the engine stays one piece that comes after the first picture.
-export { INTO_GLASS, MIXERS } from '@washline/engine';
+export { INTO_GLASS, MIXERS, STRAINS } from '@washline/engine';
 export { measureOf, setAmount, stepped, verbIn, writtenIn } from '@washline/spec';
 export { amountAt, reach, takeHold, turnLine, turnsLine, typedAmount } from './hand/levels.ts';
 export { toldOf } from './sheet/told.ts';

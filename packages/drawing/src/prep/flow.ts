@@ -94,9 +94,9 @@ interface Poured { readonly measure: Measure; readonly text: string; readonly gr
 function measuresIn(action: Action): (readonly [Measure, own: boolean])[] {
   if (action.kind === 'measure') return action.carrier === undefined ? [[action, true]] : [[action, true], [action.carrier, false]];
   // what a line above has measured is drawn with that line's amount
-  if (action.kind === 'fill') return action.measure === null || action.again !== undefined ? [] : [[action.measure, true]];
-  if (action.kind === 'step') return action.measure === undefined ? [] : [[action.measure, false]];
-  return [];
+  if (action.kind === 'garnish' || action.again !== undefined) return [];
+  if (action.kind === 'fill') return action.measure === null ? [] : [[action.measure, true]];
+  return action.measure === undefined ? [] : [[action.measure, false]];
 }
 
 /** What can be turned by steps is one amount, alone or a range. */

@@ -9,6 +9,7 @@ import type { Facts } from './facts.ts';
 import { limit } from '../program/limits.ts';
 import { leaveOut, written } from '../program/edit.ts';
 import table from '../../../../data/hazard-doses.json' with { type: 'json' };
+import { ofPart } from '../preps/prep.ts';
 
 const PLANTS = new Set(table.plants);
 /** Is a thing no food, or one of which a dose is known to be too much? No remedy asks for more of it. @source us-21cfr172-575; common-practice */
@@ -109,7 +110,7 @@ function pasteurised(ctx: Context, p: Put, row: Ingredient): boolean {
   const enough = (celsius: number, seconds: number) => celsius >= COOKED || eggMinutesMissing(part, celsius, seconds / 60) <= 0;
   if (p.measure.held && enough(p.measure.held.celsius, p.measure.held.seconds)) return true;
   const prep = [...ctx.preps.values()].find((q) => q.puts.includes(p));
-  return prep?.steps.some((x: Step) => x.span.from > p.from && (x.verb === 'boil' || x.temperature !== undefined && enough(x.temperature.celsius, x.seconds?.low ?? 0))) ?? false;
+  return prep?.steps.some((x: Step) => x.span.from > p.from && !ofPart(x) && (x.verb === 'boil' || x.temperature !== undefined && enough(x.temperature.celsius, x.seconds?.low ?? 0))) ?? false;
 }
 function sourcesOf(tables: Facts['ctx']['tables'], row: Ingredient): string[] {
   return [...new Set(row.hazards.flatMap((h) => tables.hazard(h)?.limits.map((l) => l.source) ?? []))].slice(0, 3);

@@ -44,8 +44,11 @@ const thaws = (a: Action): boolean => a.kind === 'step' && (a.verb === 'thaw' ||
 /** What a ferment stands to go on in, with or without the word: in a prep of that method, and wherever yeast lives. */
 const STANDS = /^(ferment|rest|infuse|age|store|chill|settle)$/;
 const ferments = (section: Section, live: boolean, killed: boolean, step: Step): boolean => step.verb === 'ferment' || (STANDS.test(step.verb) && (live || (!killed && section.method === 'ferment' && /^(rest|infuse|age)$/.test(step.verb))));
+/** Is it done to a part of what is there ("heat 100 ml of the juice")? @source none - definition */
+export const ofPart = (step: Step): boolean => step.again !== undefined && step.measure !== undefined;
+
 /** Is it too hot for yeast? */
-const kills = (step: Step): boolean => /^(boil|reduce)$/.test(stepRow(step.verb).does) || (stepRow(step.verb).does === 'set' && step.temperature !== undefined && step.temperature.celsius >= KILLED);
+const kills = (step: Step): boolean => /^(boil|reduce)$/.test(stepRow(step.verb).does) || (stepRow(step.verb).does === 'set' && !ofPart(step) && step.temperature !== undefined && step.temperature.celsius >= KILLED);
 
 /** Verbs whose amount is of what is there already. */
 const NO_MATTER = new Set(['return-over-the-curd', 'discard', 'weigh', 'measure', 'taste']);
@@ -60,13 +63,13 @@ export function measuresIn(actions: readonly Action[]): Measure[] {
   for (const a of actions) {
     if (a.kind === 'measure') take(a);
     else if (a.kind === 'fill' && a.measure) take(a.measure);
-    else if (a.kind === 'step' && a.measure && a.again === undefined && !NO_MATTER.has(a.verb)) take(a.measure);
+    else if (a.kind === 'step' && a.measure && !ofPart(a) && !NO_MATTER.has(a.verb)) take(a.measure);
   }
   return out;
 }
 /** All actions of a section in the order in which they are done: what is listed above and poured by a later line stands there. @source none - definition */
 export function actionsOf(lines: readonly Line[]): Action[] {
-  const all = lines.flatMap((l) => l.actions), meant = (a: Action): Measure | undefined => (a.kind === 'fill' || (a.kind === 'step' && a.measure === undefined) ? listedIn(all, a) : undefined);
+  const all = lines.flatMap((l) => l.actions), meant = (a: Action): Measure | undefined => (a.kind === 'fill' || (a.kind === 'step' && !ofPart(a)) ? listedIn(all, a) : undefined);
   const later = new Set(all.flatMap((a) => meant(a) ?? []));
   if (later.size === 0) return all;
   return all.flatMap((a): Action[] => {

@@ -3,7 +3,7 @@ import { temperatureOf, volume, volumeAt20 } from '../liquids/index.ts';
 import { areaOfPieces } from '../ice/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { addBlock, clearBlock, wholeMass } from '../matter/block.ts';
-import { actionsOf, boiling, measuresIn, stepRow, stepSeconds } from '../preps/prep.ts';
+import { actionsOf, boiling, measuresIn, ofPart, stepRow, stepSeconds } from '../preps/prep.ts';
 import { burn, simmer } from '../preps/cook.ts';
 import { pourOut } from '../preps/move.ts';
 import type { Context, Put, StageBuilt, Vat } from './context.ts';
@@ -33,7 +33,7 @@ export interface BuildResult {
 /** Verbs that mix with ice or without, and those that bring what was mixed into the glass. */
 export const MIXERS: ReadonlySet<string> = new Set(['stir', 'shake', 'whip-shake', 'dry-shake', 'throw', 'roll', 'blend', 'flash-blend']);
 export const INTO_GLASS: ReadonlySet<string> = new Set(['strain', 'fine-strain', 'double-strain', 'pour', 'serve', 'dirty-dump']);
-const STRAINS = new Set(['strain', 'fine-strain', 'double-strain']);
+export const STRAINS: ReadonlySet<string> = new Set(['strain', 'fine-strain', 'double-strain']);
 const ON_TOP = new Set(['float', 'sink', 'crown', 'layer']);
 
 /** Compiles the drink at the glass. @source none - definition */
@@ -141,12 +141,12 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
   /** Ice written as a measure. */
   const iceIn = (m: Measure, index: number) => {
     const ice: IceWritten = { kind: /crush/i.test(m.thing.words) ? 'crushed' : 'cubes', span: m.amount ? m.span : { from: m.thing.span.from, to: m.span.to }, named: m.thing.span, ...(m.amount ? { mass: m.amount } : {}), ...(m.temperature ? { temperature: m.temperature } : {}) };
-    putIce(ice, index, m.path, undefined);
+    putIce(ice, index, m.path);
   };
   /** What next mixes or strains after this action. */
   const mixedNext = (index: number): Step | undefined => actions.slice(index + 1).find((b): b is Step => b.kind === 'step' && (MIXERS.has(b.verb) || STRAINS.has(b.verb)));
   /** Ice for the next shake or stir if that brings none, else, or where a glass to drink from is named, into the glass. */
-  const putIce = (ice: IceWritten, index: number, path: Path, to: Step['into']) => {
+  const putIce = (ice: IceWritten, index: number, path: Path, to?: Step['into']) => {
     const next = mixedNext(index);
     if (!drunkFrom(to) && next && MIXERS.has(next.verb) && !next.ice && !wasStrained && mixesNext(index + 1)) waiting = ice; else setGlassIce(ice, use(ctx, ice), path);
   };
@@ -199,7 +199,7 @@ export function compileBuild(ctx: Context, section: Section): BuildResult {
       case 'garnish': garnish.push(a); break;
       case 'step': {
         const row = stepRow(a.verb);
-        if (a.measure && a.again === undefined && !puts.has(a.measure)) break;
+        if (a.measure && !ofPart(a) && !puts.has(a.measure)) break;
         if (a.measure && puts.has(a.measure)) pourIn(a.measure, index);
         if (row.does === 'ice') {
           const where = inTin ? tin : glass();

@@ -16,8 +16,8 @@ export interface Side {
   readonly added: Float64Array;
   /** the input, the first operation that can depend on it, and the part that names it */
   input: number; from: number; begins: number;
-  /** of the part that is run now: the operation from which on it is, and from which on its probes may differ; `NEVER` where it is as at the nominal */
-  runs: number; differs: number;
+  /** of the part that is run now: the operation from which on its probes may differ; `NEVER` where it is as at the nominal */
+  differs: number;
 }
 const NEVER = 2 ** 30;
 
@@ -36,7 +36,7 @@ export class Moves {
   readonly probes: readonly Int32Array[];
   /** for each of them how many operations stood before it */
   private readonly after: readonly Int32Array[];
-  readonly sides: readonly Side[];
+  private readonly sides: readonly Side[];
   private done = 0;
   private many = 0;
   /** by side: the operation, then the entry of `probes`, from which on it is run */
@@ -64,7 +64,7 @@ export class Moves {
     this.after = this.probes.map((list) => list.map((k) => program.probes[k]!.after));
     this.sides = Array.from({ length: AT_ONCE }, () => ({
       w: { s: Float64Array.from(usual.s), x: Float64Array.from(nominal) }, out: Float64Array.from(usual.value), since: new Int32Array(of.length),
-      stale: new Uint8Array(parts.length), added: new Float64Array(adds.size), input: 0, from: 0, begins: 0, runs: NEVER, differs: NEVER,
+      stale: new Uint8Array(parts.length), added: new Float64Array(adds.size), input: 0, from: 0, begins: 0, differs: NEVER,
     }));
   }
 
@@ -96,7 +96,7 @@ export class Moves {
   run(): void {
     const { program, many, sides, first } = this, { parts, usual, nominal } = program;
     for (let q = 0; q < parts.length; q++) {
-      for (let m = 0; m < many; m++) { const side = sides[m]!; this.begin(side, q); first[m] = side.runs; }
+      for (let m = 0; m < many; m++) first[m] = this.begin(sides[m]!, q);
       program.carryAll(sides, many, first, parts[q]!.to);
       this.tell(q);
     }
@@ -110,21 +110,22 @@ export class Moves {
     this.many = 0;
   }
 
-  /** Makes a part of a side stand as it is before the first operation that is to be run. */
-  private begin(side: Side, q: number): void {
+  /** Makes a part of a side stand as it is before the first operation that is to be run; which that is, `NEVER` where it is as at the nominal. */
+  private begin(side: Side, q: number): number {
     const p = this.program.parts[q]!, { from, begins, w: { s } } = side;
-    side.runs = NEVER; side.differs = NEVER;
-    if (q < begins) return;
-    if (q === begins) { side.stale[q] = 1; side.runs = from; side.differs = from; return; }
+    side.differs = NEVER;
+    if (q < begins) return NEVER;
+    if (q === begins) { side.stale[q] = 1; side.differs = from; return from; }
     const own = p.uses[side.input]!, other = this.other(side, q);
-    if (own >= 0 || other) {
-      const stood = other ? undefined : this.found[q]!.met.midst.get(own);
-      if (stood) this.stand(s, q, stood); else s.fill(0, p.start, p.end);
-      side.stale[q] = 1; side.runs = stood ? own : p.from; side.differs = stood ? own : from;
-      return;
+    if (own < 0 && !other) {
+      if (side.stale[q] === 1) this.restore(side, q);
+      this.leave(s, q);
+      return NEVER;
     }
-    if (side.stale[q] === 1) this.restore(side, q);
-    this.leave(s, q);
+    const stood = other ? undefined : this.found[q]!.met.midst.get(own);
+    if (stood) this.stand(s, q, stood); else s.fill(0, p.start, p.end);
+    side.stale[q] = 1; side.differs = stood ? own : from;
+    return stood ? own : p.from;
   }
 
   /** Evaluates of each side the probes of a part that may differ. */

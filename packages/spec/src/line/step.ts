@@ -54,8 +54,8 @@ export function readStep(p: Phrase, i: number, verb: VerbAt, end: number): { rea
   if (verb.row.verb === 'reduce' && /half|hälfte/i.test(p.slice(verb.from, verb.end))) facts.to = { share: 0.5, span: p.span(verb.from, verb.end) };
   if (/return ?the ?first/i.test(p.slice(verb.from, verb.end))) { facts.flags.add('first'); before = 'first'; }
   // "pour over ice", "pour into a highball": where to, though the word is the verb's own
-  const own = [...Array(verb.end - verb.from).keys()].map((n) => verb.from + n).find((k) => /^(over|on|auf)$/.test(p.word(k)) && iceAt(p, k + 1, end) !== undefined);
-  const where = own ?? (verb.end - 1 > verb.from && /^(over|on|in|into)$/.test(p.word(verb.end - 1)) ? verb.end - 1 : verb.end);
+  let where = verb.end - 1 > verb.from && /^(over|on|in|into)$/.test(p.word(verb.end - 1)) ? verb.end - 1 : verb.end;
+  for (let k = verb.from; k < where; k++) if (/^(over|on|auf)$/.test(p.word(k)) && iceAt(p, k + 1, end) !== undefined) where = k;
   const scan = [[i, verb.from], [where, end]] as const;
   for (const [from, to] of scan) { before = from === i ? '' : before; readFacts(p, from, to, name, facts, before, verb); }
   const cold = name === 'chill' || name === 'freeze' ? chilledGlass(p, i, verb, end) : undefined;

@@ -1,6 +1,6 @@
 import { factsOf, holdsIce, type FilmVessel } from '@washline/drawing';
 import type { GlassReading, Line, PrepReading, Step } from '@washline/engine';
-import { INTO_GLASS, MIXERS, type Read, type Reading } from '../read.ts';
+import { INTO_GLASS, MIXERS, STRAINS, type Read, type Reading } from '../read.ts';
 import type { FilmStep } from './steps.ts';
 
 /** What stands there: the glass as it is served, or a vessel and what is in it. */
@@ -85,7 +85,7 @@ function vesselAt(steps: readonly FilmStep[], at: number): 'shaker' | 'stirring 
   if (next.verb === 'stir') {
     const iced = all.slice(0, all.length - build.length).some((one) => one.action.kind === 'fill' && one.action.ice !== undefined);
     const own = next.ice !== undefined || (!strained && (doing.slice(doing.indexOf(next) + 1).some((a) => INTO_GLASS.has(a.verb)) || !all.some((one) => one.action.kind === 'fill')));
-    const strains = doing.slice(doing.indexOf(next) + 1).some((a) => /strain$/.test(a.verb));
+    const strains = doing.slice(doing.indexOf(next) + 1).some((a) => STRAINS.has(a.verb));
     return own && (strains || !(iced && next.ice === undefined)) ? 'stirring glass' : null;
   }
   return SHAKEN.has(next.verb) ? 'shaker' : 'jar';

@@ -1,0 +1,16 @@
+import { expect, it } from 'vitest';
+import { readText } from '@washline/spec';
+import { tables } from '@washline/tables';
+import { flowOf } from './flow.ts';
+
+/** What is bought or taken for the drink, as it is lettered. */
+const poured = (...lines: string[]) => {
+  const { reading, document } = readText(['Long', '', 'Syrup (syrup):', '100 g sugar', '100 ml water', '', 'Build:', ...lines].join('\n'), { tables, quick: true });
+  const { build, glass } = flowOf(reading, document);
+  return [...build.bought, ...glass.bought].map(({ text }) => text).concat([...build.takes, ...glass.takes].map(({ from }) => from));
+};
+
+it('what is listed and poured by a later line, whole or in part, is drawn once', () => {
+  expect(poured('50 ml gin', '20 ml syrup', '120 ml tonic water', 'top with tonic water')).toEqual(['50 ml gin', '120 ml tonic water', 'syrup']);
+  expect(poured('50 ml gin', '20 ml syrup', 'heat 10 ml of the syrup to 60 °C')).toEqual(['50 ml gin', 'syrup']);
+});
