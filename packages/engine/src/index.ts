@@ -24,6 +24,7 @@ export { drinkKinds } from './program/served.ts';
 export { place } from './reading/place.ts';
 export { assumedOf } from './reading/assumed.ts';
 export { INTO_GLASS, MIXERS, STRAINS } from './program/build.ts';
+export { actionsOf, ofPart } from './document/actions.ts';
 export type { Ranged } from './reading/carry.ts';
 export { differences, type Difference } from './reading/difference.ts';
 export { readDocument, type ReadOptions, type ReadResult } from './reading/read.ts';

@@ -120,7 +120,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: 
   const receivers: { key: string; placed: Placed }[] = [];
   let free: readonly Pour[] = [];
   if (flow.build.vessel !== null) {
-    const stage = reading.stages.find((s) => s.step === flow.build.step);
+    const { stage } = flow.build;
     const volume = stage?.figures['volume'] ?? reading.figures['volume'];
     const vessel = vesselFor(flow.build.vessel, (volume?.value ?? 150) + 250), size = vesselSize(vessel, k);
     const ice = flow.build.ice ? (stage?.figures['ice_left']?.value ?? 0) / 0.917 : 0;
@@ -128,7 +128,7 @@ function arrangeAt(flow: Flow, reading: Reading, frame: Frame, k: number, said: 
     const usual = frame.brim + (stand.floor - frame.brim) * 0.15;
     const shelf = Math.min(steady - 20, usual - 20, frame.brim - 46 + size.height);
     const mL = volume === undefined ? null : volume.value + ice;
-    const caption = buildCaption(flow.build, reading);
+    const caption = buildCaption(flow.build);
     const axis = frame.left - 80 - size.width / 2;
     const mixed = board.put(null, 'build', vessel, mL, axis, shelf, caption, [])
       ?? putWithCaptionAt(board, 'build', vessel, mL, axis, shelf, caption, overTheFall(axis + size.width / 2 + 8, shelf - size.height, streamWidth(volume?.value ?? 150, true), caption, { x: stand.axis - (stand.axis - frame.left) * 0.12, y: line }), [...said, ...board.placed.flatMap((p) => [p.box, p.captionAt])]);

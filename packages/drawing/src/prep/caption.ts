@@ -6,7 +6,6 @@ import type { Run } from '../shapes.ts';
 import { lettered, words } from '../words.ts';
 import { factsOf } from './facts.ts';
 import type { Flow, FlowBuild, FlowPrep, Grip } from './flow.ts';
-import type { Reading } from '../reading.ts';
 
 /** What stands beside a vessel: letter and name, then a few short lines. A line with a giver shows its letter in a circle. */
 export interface Caption {
@@ -60,8 +59,8 @@ export function captionOf(prep: FlowPrep, flow: Flow, poured: ReadonlySet<string
 /** How wide the lines of a caution and of what a cloth holds may run, px. */
 const WIDE = 184, NARROW = 122;
 
-export function buildCaption(build: FlowBuild, reading: Reading): Caption {
-  const stage = reading.stages.find((s) => s.step === build.step);
+export function buildCaption(build: FlowBuild): Caption {
+  const { stage } = build;
   const melt = stage?.figures['melt'] ?? stage?.figures['dilution'];
   const lines: CaptionLine[] = [];
   if (melt !== undefined) {

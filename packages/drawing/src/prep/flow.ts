@@ -1,4 +1,4 @@
-import type { Action, Amount, Document, Measure, PrepReading, Section } from '@washline/engine';
+import { actionsOf, ofPart, type Action, type Amount, type Document, type Measure, type PrepReading, type Section } from '@washline/engine';
 import type { Reading } from '../reading.ts';
 import { amountIn, measureShown, weightIn } from '../pen/units.ts';
 import { words } from '../words.ts';
@@ -15,8 +15,8 @@ export interface FlowBuild {
   /** null: built in the glass */
   readonly vessel: 'stirring glass' | 'shaker' | null;
   readonly title: string;
-  /** text of the step that mixes, to find its stage again */
-  readonly step: string | null;
+  /** what is in it once it is mixed */
+  readonly stage: Reading['stages'][number] | null;
   readonly takes: readonly Pour[];
   readonly bought: readonly Bought[];
   readonly ice: boolean;
@@ -46,7 +46,7 @@ function flowOfReading(reading: Reading): Flow {
   const preps = Object.entries(reading.preps).map(([key, prep], i): FlowPrep => ({
     key, name: prep.name, letter: letterOf(i), reading: prep, takes: prep.takes.map((t) => ({ from: t.prep, amount: measureShown(t.mL), mL: t.mL })),
   }));
-  return { preps, build: { letter: letterOf(preps.length), vessel: null, title: '', step: null, takes: [], bought: [], ice: false }, glass: { takes: [], bought: [] } };
+  return { preps, build: { letter: letterOf(preps.length), vessel: null, title: '', stage: null, takes: [], bought: [], ice: false }, glass: { takes: [], bought: [] } };
 }
 
 function flowOfDocument(reading: Reading, document: Document, weights?: Readonly<Record<string, number>>): Flow {
@@ -56,16 +56,16 @@ function flowOfDocument(reading: Reading, document: Document, weights?: Readonly
   const preps = prepSections.map((section, i): FlowPrep => {
     const own = reading.preps[section.key] ?? null;
     const known = new Map((own?.takes ?? []).map((t) => [t.prep, t.mL]));
-    const takes = section.lines.flatMap((l) => l.actions).flatMap(poursOf).flatMap((poured) => {
+    const takes = actionsOf(section.lines).flatMap(poursOf).flatMap((poured) => {
       const pour = pourOf(poured);
       return pour === null || pour.from === section.key ? [] : [{ ...pour, mL: known.get(pour.from) ?? pour.mL }];
     });
     return { key: section.key, name: section.name, letter: letterOf(i), takes, reading: own };
   });
-  const actions = sections.filter((s) => s.kind === 'build').flatMap((s) => s.lines).flatMap((l) => l.actions.map((action) => ({ action, text: l.text })));
-  const mixing = actions.findIndex(({ action }) => action.kind === 'step' && MIXES[action.verb] !== undefined && !action.flags.includes('dry'));
+  const actions = sections.filter((s) => s.kind === 'build').flatMap((s) => actionsOf(s.lines));
+  const mixing = actions.findIndex((action) => action.kind === 'step' && MIXES[action.verb] !== undefined && !action.flags.includes('dry'));
   const build: { takes: Pour[]; bought: Bought[] } = { takes: [], bought: [] }, glass: { takes: Pour[]; bought: Bought[] } = { takes: [], bought: [] };
-  for (const [i, { action }] of actions.entries()) {
+  for (const [i, action] of actions.entries()) {
     const into = mixing >= 0 && i < mixing ? build : glass;
     for (const poured of poursOf(action)) {
       const { measure, text, grip } = poured, pour = pourOf(poured);
@@ -73,13 +73,13 @@ function flowOfDocument(reading: Reading, document: Document, weights?: Readonly
     }
   }
   const mix = mixing >= 0 ? actions[mixing] : undefined;
-  const verb = mix?.action.kind === 'step' ? mix.action : null;
+  const verb = mix?.kind === 'step' ? mix : null;
   const seconds = verb?.seconds === undefined || verb.seconds.word !== undefined ? '' : ` ${Math.round((verb.seconds.low + verb.seconds.high) / 2)} s`;
   return {
     preps, glass,
     build: {
       letter: letterOf(preps.length), vessel: verb === null ? null : MIXES[verb.verb] ?? null, title: verb === null ? '' : words(SAID[verb.verb] ?? verb.verb, {}) + seconds,
-      step: mix?.text ?? null, takes: build.takes, bought: build.bought, ice: verb !== null,
+      stage: reading.stages.find((s) => s.path.join('/') === verb?.path.join('/')) ?? null, takes: build.takes, bought: build.bought, ice: verb !== null,
     },
   };
 }
@@ -93,10 +93,9 @@ interface Poured { readonly measure: Measure; readonly text: string; readonly gr
 /** Measures of an action, each with whether its amount is the action's own: a carrier has neither a line nor a weight of its own. */
 function measuresIn(action: Action): (readonly [Measure, own: boolean])[] {
   if (action.kind === 'measure') return action.carrier === undefined ? [[action, true]] : [[action, true], [action.carrier, false]];
-  // what a line above has measured is drawn with that line's amount
-  if (action.kind === 'garnish' || action.again !== undefined) return [];
   if (action.kind === 'fill') return action.measure === null ? [] : [[action.measure, true]];
-  return action.measure === undefined ? [] : [[action.measure, false]];
+  if (action.kind === 'step') return action.measure === undefined || ofPart(action) ? [] : [[action.measure, false]];
+  return [];
 }
 
 /** What can be turned by steps is one amount, alone or a range. */

@@ -40,7 +40,7 @@ export function arrangePhone(flow: Flow, reading: Reading, frame: Frame, k: numb
   }
   for (const prep of flow.build.vessel === null ? flow.preps.filter((p) => p !== pressed).slice(0, 4) : rest.slice(0, 2)) if (x + vesselSize(vesselOf(prep).vessel, k).width + (flow.build.vessel === null ? 0 : 150) < frame.width - width - 16) own(prep, foot - 66);
   if (flow.build.vessel !== null) {
-    const stage = reading.stages.find((s) => s.step === flow.build.step), volume = stage?.figures['volume'] ?? reading.figures['volume'];
+    const { stage } = flow.build, volume = stage?.figures['volume'] ?? reading.figures['volume'];
     const left = one === undefined ? null : own(one, foot - 66);
     if (left !== null) x -= 4;
     const vessel = vesselFor(flow.build.vessel, (volume?.value ?? 150) + 250), size = vesselSize(vessel, k);

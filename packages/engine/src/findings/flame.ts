@@ -5,7 +5,7 @@ import type { BuildResult } from '../program/build.ts';
 import type { Context } from '../program/context.ts';
 import { leaveOut } from '../program/edit.ts';
 import type { ProbeOp } from '../program/program.ts';
-import { actionsOf } from '../preps/prep.ts';
+import { actionsOf } from '../document/actions.ts';
 import type { Facts } from './facts.ts';
 
 /** A flame, hob or torch near spirit. A closed bag or jar in a bath is silent. @source common-practice */

@@ -9,7 +9,7 @@ import type { Facts } from './facts.ts';
 import { limit } from '../program/limits.ts';
 import { leaveOut, written } from '../program/edit.ts';
 import table from '../../../../data/hazard-doses.json' with { type: 'json' };
-import { ofPart } from '../preps/prep.ts';
+import { ofPart } from '../document/actions.ts';
 
 const PLANTS = new Set(table.plants);
 /** Is a thing no food, or one of which a dose is known to be too much? No remedy asks for more of it. @source us-21cfr172-575; common-practice */

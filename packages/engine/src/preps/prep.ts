@@ -1,4 +1,5 @@
-import type { Action, Fill, Line, Measure, Path, Section, Step } from '../document/types.ts';
+import { actionsOf, listedIn, ofPart } from '../document/actions.ts';
+import type { Action, Line, Measure, Section, Step } from '../document/types.ts';
 import { enthalpy, volumeAt20 } from '../liquids/index.ts';
 import { BLOCK, at, slot } from '../matter/constituents.ts';
 import { clearBlock, wholeMass } from '../matter/block.ts';
@@ -44,9 +45,6 @@ const thaws = (a: Action): boolean => a.kind === 'step' && (a.verb === 'thaw' ||
 /** What a ferment stands to go on in, with or without the word: in a prep of that method, and wherever yeast lives. */
 const STANDS = /^(ferment|rest|infuse|age|store|chill|settle)$/;
 const ferments = (section: Section, live: boolean, killed: boolean, step: Step): boolean => step.verb === 'ferment' || (STANDS.test(step.verb) && (live || (!killed && section.method === 'ferment' && /^(rest|infuse|age)$/.test(step.verb))));
-/** Is it done to a part of what is there ("heat 100 ml of the juice")? @source none - definition */
-export const ofPart = (step: Step): boolean => step.again !== undefined && step.measure !== undefined;
-
 /** Is it too hot for yeast? */
 const kills = (step: Step): boolean => /^(boil|reduce)$/.test(stepRow(step.verb).does) || (stepRow(step.verb).does === 'set' && !ofPart(step) && step.temperature !== undefined && step.temperature.celsius >= KILLED);
 
@@ -67,22 +65,6 @@ export function measuresIn(actions: readonly Action[]): Measure[] {
   }
   return out;
 }
-/** All actions of a section in the order in which they are done: what is listed above and poured by a later line stands there. @source none - definition */
-export function actionsOf(lines: readonly Line[]): Action[] {
-  const all = lines.flatMap((l) => l.actions), meant = (a: Action): Measure | undefined => (a.kind === 'fill' || (a.kind === 'step' && !ofPart(a)) ? listedIn(all, a) : undefined);
-  const later = new Set(all.flatMap((a) => meant(a) ?? []));
-  if (later.size === 0) return all;
-  return all.flatMap((a): Action[] => {
-    const listed = meant(a);
-    if (listed === undefined) return a.kind === 'measure' && later.has(a) ? [] : [a];
-    return a.kind === 'fill' ? [{ ...a, measure: listed }] : [listed, a];
-  });
-}
-/** The measure above that a step or a fill means, if it means one. */
-function listedIn(all: readonly Action[], { again }: Step | Fill): Measure | undefined {
-  return again === undefined ? undefined : all.find((m): m is Measure => m.kind === 'measure' && samePath(m.path, again));
-}
-function samePath(a: Path, b: Path | undefined): boolean { return b !== undefined && a.length === b.length && a.every((part, i) => part === b[i]); }
 
 /** Is what a step charged open again in the end: vented, or an infusion under pressure that was strained? */
 function opened(section: Section, charge: Step): boolean {

@@ -1,5 +1,6 @@
 import { sectionsOf } from '@washline/drawing';
-import type { Action, Document, Line, Section } from '@washline/engine';
+// of the engine itself, not of read.ts: how many steps there are is said before that has come
+import { actionsOf, type Action, type Document, type Line, type Section } from '@washline/engine';
 
 /** One thing someone does, with the line and the section it stands in. */
 export interface Doing { readonly section: Section; readonly line: Line; readonly action: Action; /** how many things its section holds before it */ readonly at: number }
@@ -24,8 +25,8 @@ function takenBy(section: Section): string[] {
   });
 }
 
-/** What someone does for a spec, one after another: the preps in their order of doing, then the build; a line of several actions is several. */
+/** What someone does for a spec, one after another: the preps in their order of doing, then the build; a line of several actions is several, and what is listed and poured by a later line is done there. */
 export function doingsOf(document: Document, variant: string | null): Doing[] {
   return inOrder(sectionsOf(document, variant)).flatMap((section) =>
-    section.lines.flatMap((line) => line.actions.map((action) => ({ section, line, action }))).map((one, at) => ({ ...one, at })));
+    actionsOf(section.lines).map((action, at) => ({ section, line: section.lines.find((line) => line.actions.some((one) => one.path.join('/') === action.path.join('/')))!, action, at })));
 }

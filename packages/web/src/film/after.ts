@@ -17,10 +17,11 @@ export interface After {
 const SHAKEN = new Set(['shake', 'whip-shake', 'dry-shake', 'throw', 'roll']);
 const HEATS = new Set(['boil', 'simmer', 'reduce', 'heat', 'warm', 'scald', 'toast', 'caramelise']);
 
-/** The text with the later lines of a section taken out, so that its reading is the state after this line. */
-export function cutAfter(text: string, lines: readonly Line[], last: Line): string {
+/** The text without the lines of a section that are not yet done, so that its reading is the state after these steps; a list is done with what pours of it. */
+export function cutAfter(text: string, lines: readonly Line[], done: readonly FilmStep[]): string {
+  const kept = new Set(done.flatMap(({ line, action }) => [line.line, ...(action.kind === 'fill' && action.again !== undefined ? lines.filter((one) => one.actions.some((a) => a.path.join('/') === action.again!.join('/'))).map((one) => one.line) : [])]));
   let out = text;
-  for (const line of [...lines].filter((one) => one.line > last.line && one.actions.length > 0).sort((a, b) => b.span.from - a.span.from)) out = out.slice(0, line.span.from) + out.slice(line.span.to);
+  for (const line of [...lines].filter((one) => !kept.has(one.line) && one.actions.length > 0).sort((a, b) => b.span.from - a.span.from)) out = out.slice(0, line.span.from) + out.slice(line.span.to);
   return out;
 }
 
@@ -43,10 +44,10 @@ export function afterOf(steps: readonly FilmStep[], at: number, now: Read, read:
 function stateOf(steps: readonly FilmStep[], at: number, now: Read, read: (text: string) => Pick<Read, 'reading'> | null): Omit<After, 'as'> | null {
   const step = steps[at];
   if (step === undefined) return null;
-  const { section, line, action } = step, last = line.actions.at(-1) === action;
+  const { section, line, action } = step, last = line.actions.at(-1)?.path.join('/') === action.path.join('/');
   const shares = section.lines.some((one) => one.actions.some((a) => a.kind === 'measure' && (a.share !== undefined || a.carrier?.share !== undefined)));
   const rest = steps.slice(at + 1).some((one) => one.section === section);
-  const whole: Pick<Read, 'reading'> | null = !rest ? now : !last || shares ? null : read(cutAfter(now.document.text, section.lines, line));
+  const whole: Pick<Read, 'reading'> | null = !rest ? now : !last || shares ? null : read(cutAfter(now.document.text, section.lines, steps.slice(0, at + 1)));
   const volume = section.kind === 'prep' ? stageIn(now.reading.preps[section.key]?.stages, step) : stageIn(now.reading.stages, step);
   return section.kind === 'prep' ? inPrep(steps, step, whole, volume, now.reading) : inBuild(steps, at, whole, volume, now);
 }

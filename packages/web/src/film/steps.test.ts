@@ -52,6 +52,19 @@ describe('the steps of a spec', () => {
   it('of nothing there are none', () => { expect(film('').steps).toEqual([]); expect(film('Name only\n').steps).toEqual([]); });
 });
 
+describe('a list with a method below it', () => {
+  const long = (...lines: string[]) => film(['Long', '50 ml gin', '20 ml lime juice', ...lines].join('\n'));
+  const { now, steps, at } = long('120 ml tonic water', 'shake 10 s', 'strain into a highball over ice', 'top with tonic water');
+  const one = long('shake 10 s', 'strain into a highball over ice', 'top with 120 ml tonic water');
+  it('is poured where the method says so, with the amount of the list', () => {
+    expect(steps.map((s) => s.words)).toEqual(['50 ml gin', '20 ml lime juice', 'shake 10 s', 'strain into a highball over ice', 'top with tonic water']);
+    expect(writtenOf(steps.at(-1)!)).toBe(120);
+  });
+  it('stands after every step as it does where one line says both', () => {
+    for (const words of ['20 ml lime juice', 'shake 10 s', 'strain into a highball over ice']) expect(afterOf(steps, at(words), now, glance).state, words).toEqual(afterOf(one.steps, one.at(words), one.now, glance).state);
+  });
+});
+
 describe('what stands there after a step', () => {
   const { now, steps, at } = film(COLADA);
   const after = (i: number) => afterOf(steps, i, now, glance);
